@@ -1,0 +1,1 @@
+"""File formats, and nothing of the trade: plain values in, files out."""

@@ -1,0 +1,1 @@
+"""What the skin is: materials, plies, thickness, mass, stiffness and strength."""

@@ -1,0 +1,1 @@
+"""From a moulded face to printed tiles: release, body, cuts, joints."""

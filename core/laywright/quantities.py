@@ -1,0 +1,96 @@
+"""Units at the door: people write quantities, kernels get plain numbers.
+
+Kernels work in mm, N, MPa, g, degrees Celsius, radians, seconds.  A person's number comes in
+as a string such as ``"200 g/m^2"`` or as a `pint.Quantity`, is checked for its dimension here,
+once, and goes on as a float in the unit that the kernel's docstring states.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from functools import cache
+
+import pint
+
+from laywright.errors import UnitError
+
+__all__ = ["Quantity", "QuantityLike", "magnitude", "registry"]
+
+Quantity = pint.Quantity[float]
+QuantityLike = str | pint.Quantity[float]
+
+_NUMBER = re.compile(r"\s*([-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?)\s*(.*?)\s*")
+
+
+@cache
+def registry() -> pint.UnitRegistry[float]:
+    """Return the one unit registry of Laywright."""
+    units: pint.UnitRegistry[float] = pint.UnitRegistry(autoconvert_offset_to_baseunit=False)
+    units.define("gsm = gram / meter ** 2")
+    return units
+
+
+def magnitude(value: QuantityLike, unit: str, name: str) -> float:
+    """Return `value` as a plain number in `unit`.
+
+    Parameters
+    ----------
+    value : str or pint.Quantity
+        What the person gave, for example ``"200 g/m^2"`` or ``"21 degC"``.
+    unit : str
+        The unit that is wanted, for example ``"g/m^2"``.
+    name : str
+        Name of the setting, for the message.
+
+    Returns
+    -------
+    float
+        The number, in `unit`.
+
+    Raises
+    ------
+    UnitError
+        If there is no number, no unit where one is needed, or a unit of another dimension.
+
+    Examples
+    --------
+    >>> magnitude("50 in", "mm", "roll width")
+    1270.0
+    >>> magnitude("70 degF", "degC", "shop temperature")  # doctest: +ELLIPSIS
+    21.11...
+    >>> magnitude("5 %", "1", "extra share")
+    0.05
+    """
+    quantity = _parsed(value, unit, name) if isinstance(value, str) else value
+    try:
+        result = float(quantity.to(unit).magnitude)
+    except (pint.DimensionalityError, AttributeError) as problem:
+        raise UnitError(
+            name, f"'{value}'", f"a quantity in {_spoken(unit)}", "give the number with such a unit"
+        ) from problem
+    if not math.isfinite(result):
+        raise UnitError(name, f"'{value}'", "a finite number", "correct the number")
+    return float(f"{result:.15g}")
+
+
+def _parsed(text: str, unit: str, name: str) -> Quantity:
+    match = _NUMBER.fullmatch(text)
+    if match is None:
+        raise UnitError(
+            name,
+            f"'{text}'",
+            f"a number and a unit such as '1.5 {_spoken(unit)}'",
+            "write it that way, with a point as the decimal mark",
+        )
+    number, unit_text = match.groups()
+    try:
+        return registry().Quantity(float(number), unit_text or "dimensionless")
+    except (pint.UndefinedUnitError, pint.errors.DefinitionSyntaxError, ValueError) as problem:
+        raise UnitError(
+            name, f"the unit '{unit_text}'", f"a unit such as {_spoken(unit)}", "correct the unit"
+        ) from problem
+
+
+def _spoken(unit: str) -> str:
+    return {"1": "percent or a plain ratio", "": "percent or a plain ratio"}.get(unit, unit)

@@ -1,0 +1,1 @@
+"""What happens at the bench: mixing, curing, consumables, the sheet, the record."""

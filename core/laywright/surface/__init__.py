@@ -1,0 +1,1 @@
+"""What a part is: triangles with patches, and what can be measured on them."""

@@ -1,0 +1,159 @@
+"""The moulded face: the faces of a part that the cloth is laid against or onto.
+
+Two choices fix everything that follows.  The *laminate side* says whether the skin lies inside
+the part's envelope (the CAD face is the outside of the finished skin) or outside of it.  The
+*mould side* says on which side of the skin the mould stands: outside (a cavity, for a part
+that is seen from outside) or inside (a plug).  From them comes the *working surface*: the
+mould's surface that cloth touches, its normals pointing from the mould into the laminate.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+import numpy as np
+
+from laywright.arrays import Vector, unit_vector
+from laywright.errors import GeometryError, InputError
+from laywright.stage import stage
+from laywright.surface.cap import smallest_cap
+from laywright.surface.offset import offset
+from laywright.surface.triangles import Surface
+from laywright.tolerances import TOLERANCES
+
+__all__ = ["LaminateSide", "MouldSide", "MouldedFace", "take_face"]
+
+
+class LaminateSide(Enum):
+    """Side of the CAD face on which the laminate lies."""
+
+    INSIDE = "inside the part"
+    OUTSIDE = "outside the part"
+
+
+class MouldSide(Enum):
+    """Side of the laminate on which the mould stands."""
+
+    OUTSIDE = "outside (cavity)"
+    INSIDE = "inside (plug)"
+
+
+@dataclass(frozen=True, eq=False)
+class MouldedFace:
+    """The picked faces and how they are moulded.
+
+    Attributes
+    ----------
+    surface : Surface
+        The picked CAD faces, normals out of the part.
+    pull : tuple of 3 float
+        Unit direction in which the part leaves the mould.
+    laminate_side : LaminateSide
+        Where the laminate lies.
+    mould_side : MouldSide
+        Where the mould stands.
+    deviation : float, mm
+        Largest measured distance between the CAD faces and the triangles.
+    digest : str
+        Digest of the inputs.
+    """
+
+    surface: Surface
+    pull: Vector
+    laminate_side: LaminateSide
+    mould_side: MouldSide
+    deviation: float
+    digest: str = ""
+
+    def working_surface(self, thickness: float = 0.0) -> Surface:
+        """Return the mould's surface for a laminate of `thickness` mm.
+
+        Normals point from the mould into the laminate; plies are stacked along them.
+        """
+        inside = self.mould_side is MouldSide.INSIDE
+        toward_part = self.laminate_side is LaminateSide.INSIDE
+        distance = 0.0
+        if inside and toward_part:
+            distance = -thickness
+        elif not inside and not toward_part:
+            distance = thickness
+        surface = self.surface if inside else self.surface.flipped()
+        return offset(surface, distance if inside else -distance)
+
+
+@stage("Moulded Face", version=1)
+def take_face(
+    surface: Surface,
+    pull: Vector | None,
+    laminate_side: LaminateSide = LaminateSide.INSIDE,
+    mould_side: MouldSide = MouldSide.OUTSIDE,
+    deviation: float = 0.0,
+) -> MouldedFace:
+    """Check the picked faces and fix the pull direction.
+
+    Parameters
+    ----------
+    surface : Surface
+        The picked faces, normals out of the part, mm.
+    pull : tuple of 3 float or None
+        Direction in which the part leaves the mould, any length; None takes the direction
+        with the largest least draft (the centre of the smallest cap around the normals).
+    laminate_side, mould_side : LaminateSide, MouldSide
+        See the module's head.
+    deviation : float, mm
+        Largest measured distance between CAD faces and triangles.
+
+    Returns
+    -------
+    MouldedFace
+        With a unit pull direction.
+
+    Raises
+    ------
+    GeometryError
+        If there is no area, if the faces close into a shell or hang together nowhere.
+    InputError
+        If the pull has no direction.
+    """
+    name = ", ".join(surface.patch_names)
+    if surface.area <= TOLERANCES.zero_area:
+        raise GeometryError(
+            name, f"an area of {surface.area:.3g} mm^2", "a face with area", "pick another face"
+        )
+    thin = surface.areas <= TOLERANCES.zero_area
+    if thin.any():
+        surface = surface.part(~thin)
+    if not surface.boundary_loops:
+        raise GeometryError(
+            name,
+            "faces that close into a shell",
+            "faces with an open edge, so that the part can leave the mould",
+            "pick fewer faces",
+        )
+    pieces = int(surface.components.max()) + 1
+    if pieces > 1:
+        raise GeometryError(
+            name,
+            f"{pieces} pieces that do not hang together along an edge",
+            "one connected piece",
+            "pick the faces between them too, or make one Moulded Face for each",
+        )
+    toward_laminate = 1.0 if mould_side is MouldSide.INSIDE else -1.0
+    if pull is None:
+        direction = smallest_cap(surface.normals * toward_laminate).axis
+    else:
+        try:
+            direction = unit_vector(pull)
+        except ValueError as problem:
+            raise InputError(
+                "pull direction", str(pull), "a direction such as (0, 0, 1)", "set the direction"
+            ) from problem
+    if np.isclose(np.abs(surface.normals @ np.array(direction)), 0.0, atol=1e-9).all():
+        raise InputError(
+            f"pull direction on {name}",
+            "a direction that lies in the face everywhere",
+            "a direction that leaves the face",
+            "set another pull direction or pick other faces",
+        )
+    return MouldedFace(surface, direction, laminate_side, mould_side, deviation)

@@ -1,0 +1,161 @@
+"""Surfaces with known closed forms, for tests and benchmarks."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import numpy as np
+
+from laywright.surface.triangles import Surface
+
+__all__ = [
+    "box",
+    "cap",
+    "cone_patch",
+    "cylinder_patch",
+    "frustum",
+    "graph",
+    "mushroom",
+    "revolved",
+    "sphere",
+    "torus",
+]
+
+
+def _grid(across: int, along: int, wrap_across: bool = False, wrap_along: bool = False):
+    """Triangles of a grid of points numbered ``i * along + j``."""
+    i = np.arange(across if wrap_across else across - 1)
+    j = np.arange(along if wrap_along else along - 1)
+    i, j = (a.ravel() for a in np.meshgrid(i, j, indexing="ij"))
+    i1, j1 = (i + 1) % across, (j + 1) % along
+    a, b, c, d = i * along + j, i1 * along + j, i1 * along + j1, i * along + j1
+    flip = ((i + j) % 2 == 0)[:, None]
+    first = np.where(flip, np.stack([a, b, c], 1), np.stack([a, b, d], 1))
+    second = np.where(flip, np.stack([a, c, d], 1), np.stack([b, c, d], 1))
+    return np.concatenate([first, second])
+
+
+def graph(
+    height: Callable[[np.ndarray, np.ndarray], np.ndarray],
+    x: tuple[float, float],
+    y: tuple[float, float],
+    cells: tuple[int, int] = (40, 40),
+) -> Surface:
+    """Surface ``z = height(x, y)`` over a rectangle, mm, normals upwards."""
+    xs, ys = np.linspace(*x, cells[0] + 1), np.linspace(*y, cells[1] + 1)
+    gx, gy = (a.ravel() for a in np.meshgrid(xs, ys, indexing="ij"))
+    points = np.stack([gx, gy, height(gx, gy) + 0.0 * gx], axis=1)
+    return Surface.single(points, _grid(cells[0] + 1, cells[1] + 1))
+
+
+def cap(radius: float, angle: float, rings: int = 24) -> Surface:
+    """Sphere cap about +z of polar angle `angle` (radians), centre at the origin."""
+    points, triangles = [np.zeros((1, 2))], []
+    start, inner = 1, np.zeros(1, dtype=int)
+    for ring in range(1, rings + 1):
+        count = 6 * ring
+        around = 2.0 * np.pi * np.arange(count) / count
+        points.append(ring / rings * np.stack([np.cos(around), np.sin(around)], axis=1))
+        outer = start + np.arange(count)
+        a = b = 0
+        while a < len(inner) * (ring > 1) or b < count:
+            pa = (a + 1) / max(len(inner), 1) if ring > 1 else 2.0
+            pb = (b + 1) / count
+            if pb <= pa + 1e-12 and b < count:
+                triangles.append([inner[a % len(inner)], outer[b], outer[(b + 1) % count]])
+                b += 1
+            else:
+                triangles.append(
+                    [inner[a % len(inner)], outer[b % count], inner[(a + 1) % len(inner)]]
+                )
+                a += 1
+        start, inner = start + count, outer
+    flat = np.concatenate(points)
+    polar = angle * np.linalg.norm(flat, axis=1)
+    turn = np.arctan2(flat[:, 1], flat[:, 0])
+    return Surface.single(
+        radius
+        * np.stack([np.sin(polar) * np.cos(turn), np.sin(polar) * np.sin(turn), np.cos(polar)], 1),
+        np.array(triangles),
+    )
+
+
+def cylinder_patch(radius: float, turn: float, length: float, cells=(40, 40)) -> Surface:
+    """Part of a cylinder about the y axis, `turn` radians wide, normals outwards."""
+    a = np.linspace(-turn / 2, turn / 2, cells[0] + 1)
+    y = np.linspace(-length / 2, length / 2, cells[1] + 1)
+    ga, gy = (v.ravel() for v in np.meshgrid(a, y, indexing="ij"))
+    points = np.stack([radius * np.sin(ga), gy, radius * np.cos(ga)], axis=1)
+    return Surface.single(points, _grid(cells[0] + 1, cells[1] + 1))
+
+
+def cone_patch(half_angle: float, near: float, far: float, turn: float, cells=(40, 40)) -> Surface:
+    """Part of a cone with its apex at the origin and axis -z, slant `near` to `far`, mm."""
+    a = np.linspace(-turn / 2, turn / 2, cells[0] + 1)
+    s = np.linspace(near, far, cells[1] + 1)
+    ga, gs = (v.ravel() for v in np.meshgrid(a, s, indexing="ij"))
+    r = gs * np.sin(half_angle)
+    points = np.stack([r * np.sin(ga), -r * np.cos(ga), -gs * np.cos(half_angle)], axis=1)
+    return Surface.single(points, _grid(cells[0] + 1, cells[1] + 1))
+
+
+def revolved(profile: np.ndarray, around: int = 128) -> Surface:
+    """Closed solid of revolution about z from an (k, 2) profile of (r, z), ends on the axis.
+
+    The profile runs from the lower end on the axis to the upper end, material inside.
+    """
+    turn = 2.0 * np.pi * np.arange(around) / around
+    inner = profile[1:-1]
+    points = np.concatenate(
+        [
+            [[0.0, 0.0, profile[0, 1]]],
+            *[
+                np.stack([r * np.cos(turn), r * np.sin(turn), np.full(around, z)], axis=1)
+                for r, z in inner
+            ],
+            [[0.0, 0.0, profile[-1, 1]]],
+        ]
+    )
+    sides = _grid(len(inner), around, wrap_along=True) + 1
+    here = np.arange(around)
+    after = (here + 1) % around
+    low = np.stack([np.zeros(around, dtype=int), 1 + after, 1 + here], axis=1)
+    top = 1 + (len(inner) - 1) * around
+    high = np.stack([np.full(around, len(points) - 1), top + here, top + after], axis=1)
+    return Surface.single(points, np.concatenate([sides[:, ::-1], low, high]))
+
+
+def sphere(radius: float, rings: int = 90) -> Surface:
+    """Closed sphere about the origin."""
+    polar = np.linspace(np.pi, 0.0, rings + 1)
+    return revolved(radius * np.stack([np.sin(polar), np.cos(polar)], axis=1), 2 * rings)
+
+
+def frustum(r_base: float, r_top: float, height: float, around: int = 720) -> Surface:
+    """Closed frustum on z = 0."""
+    return revolved(np.array([[0, 0], [r_base, 0], [r_top, height], [0, height]], float), around)
+
+
+def mushroom(around: int = 512) -> Surface:
+    """Stem r 12, h 40 mm on z = 0 under a cap R 30, 6 mm thick."""
+    profile = [[0, 0], [12, 0], [12, 40], [30, 40], [30, 46], [0, 46]]
+    return revolved(np.array(profile, float), around)
+
+
+def torus(ring: float, tube: float, around: int = 120, section: int = 60) -> Surface:
+    """Closed torus about z."""
+    a = 2.0 * np.pi * np.arange(around) / around
+    b = 2.0 * np.pi * np.arange(section) / section
+    ga, gb = (v.ravel() for v in np.meshgrid(a, b, indexing="ij"))
+    r = ring + tube * np.cos(gb)
+    points = np.stack([r * np.cos(ga), r * np.sin(ga), tube * np.sin(gb)], axis=1)
+    return Surface.single(points, _grid(around, section, True, True))
+
+
+def box(x: float, y: float, z: float) -> Surface:
+    """Closed box, one corner at the origin, one patch per side."""
+    points = np.array([[i, j, k] for i in (0, x) for j in (0, y) for k in (0, z)], float)
+    quads = [[0, 1, 3, 2], [4, 6, 7, 5], [0, 4, 5, 1], [2, 3, 7, 6], [0, 2, 6, 4], [1, 5, 7, 3]]
+    triangles = [t for a, b, c, d in quads for t in ([a, b, c], [a, c, d])]
+    names = ("left", "right", "front", "back", "bottom", "top")
+    return Surface(points, np.array(triangles), np.repeat(np.arange(6), 2), names)
