@@ -1,9 +1,17 @@
 """The smallest cap of directions that holds all normals of a surface.
 
 The least draft of a surface along a pull ``p`` is the least ``asin(n . p)`` over its normals
-``n``.  The pull that makes it largest is the centre of the smallest spherical cap that holds
-all normals, which a linear programme on the normals' convex hull gives exactly: no directions
-are sampled.
+``n``.  The pull that makes it largest follows exactly from the convex hull of the normals, so
+no directions are sampled.
+
+- The origin lies outside the hull: the pull points to the hull's point nearest to the origin
+  and the sine of the least draft is that point's distance (the minimum-norm point, Wolfe,
+  "Finding the nearest point in a polytope", 1976).
+- The origin lies inside: no direction sees all normals.  ``min n . p`` is minus the hull's
+  support function at ``-p``, whose least value is the distance of the nearest hull facet, so
+  that facet's inward normal is the best pull.
+- The origin lies on the hull's boundary, or the normals span a plane through the origin (the
+  wall of a full cylinder): the best least draft is zero.
 """
 
 from __future__ import annotations
@@ -12,13 +20,14 @@ import math
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.optimize import minimize
+from scipy.spatial import ConvexHull
 
 from laywright.arrays import FloatArray, Vector, unit_vector
 
 __all__ = ["Cap", "smallest_cap"]
 
-_ACTIVE = 400
+_FLAT = 1e-9
+_STILL = 1e-14
 
 
 @dataclass(frozen=True)
@@ -51,52 +60,78 @@ def smallest_cap(normals: FloatArray) -> Cap:
     Cap
         Its axis is the pull direction with the largest least draft.
 
-    Notes
-    -----
-    Maximise t subject to ``n . p >= t`` for all n and ``|p| <= 1``: concave, so the optimum
-    found is the global one.  It is solved on the few normals that matter (those that bound
-    the set, exchanged until no other normal is violated).
+    Raises
+    ------
+    ValueError
+        If there is no normal.
+
+    Examples
+    --------
+    >>> import numpy as np
+    >>> smallest_cap(np.array([[0.6, 0.0, 0.8], [-0.6, 0.0, 0.8]])).axis
+    (0.0, 0.0, 1.0)
     """
-    usable = normals[np.einsum("ij,ij->i", normals, normals) > 0.25]
+    usable = np.asarray(normals[np.einsum("ij,ij->i", normals, normals) > 0.25], dtype=np.float64)
     if len(usable) == 0:
         raise ValueError("no normals to hold in a cap")
-    mean = usable.mean(axis=0)
-    start = mean / np.linalg.norm(mean) if np.linalg.norm(mean) > 1e-9 else usable[0]
-    active = usable[np.argsort(usable @ start)[:_ACTIVE]]
-    axis = start
-    for _ in range(50):
-        axis = _deepest_direction(active, axis)
-        height = usable @ axis
-        worst = np.argsort(height)[:_ACTIVE]
-        if height[worst[0]] >= (active @ axis).min() - 1e-12:
-            break
-        active = np.concatenate([active[np.argsort(active @ axis)[:_ACTIVE]], usable[worst]])
+    nearest = _nearest_point(usable)
+    if float(np.linalg.norm(nearest)) > _FLAT:
+        axis = nearest / np.linalg.norm(nearest)
+    else:
+        axis = _best_of_enclosing(usable)
     least = float(np.clip((usable @ axis).min(), -1.0, 1.0))
     return Cap(unit_vector(axis), math.asin(least))
 
 
-def _deepest_direction(normals: FloatArray, start: FloatArray) -> FloatArray:
-    unknown = np.append(start, float((normals @ start).min()))
-    result = minimize(
-        lambda x: -x[3],
-        unknown,
-        jac=lambda _: np.array([0.0, 0.0, 0.0, -1.0]),
-        constraints=[
-            {
-                "type": "ineq",
-                "fun": lambda x: normals @ x[:3] - x[3],
-                "jac": lambda _: np.hstack([normals, -np.ones((len(normals), 1))]),
-            },
-            {
-                "type": "ineq",
-                "fun": lambda x: 1.0 - x[:3] @ x[:3],
-                "jac": lambda x: np.append(-2.0 * x[:3], 0.0),
-            },
-        ],
-        method="SLSQP",
-        options={"ftol": 1e-14, "maxiter": 200},
-    )
-    axis: FloatArray = np.asarray(result.x[:3], dtype=np.float64)
-    length = float(np.linalg.norm(axis))
-    improved = length > 1e-6 and (normals @ axis).min() / length >= (normals @ start).min()
-    return axis / length if improved else start
+def _best_of_enclosing(normals: FloatArray) -> FloatArray:
+    """Return the best pull where the origin lies in the normals' convex hull: (3,) float."""
+    _, spread, directions = np.linalg.svd(normals, full_matrices=False)
+    if spread[-1] <= _FLAT * spread[0]:
+        across: FloatArray = np.asarray(directions[-1], dtype=np.float64)
+        return across if across.sum() > 0 else -across
+    equations = ConvexHull(normals).equations
+    nearest = int(np.argmax(equations[:, 3]))
+    return np.asarray(-equations[nearest, :3], dtype=np.float64)
+
+
+def _nearest_point(points: FloatArray) -> FloatArray:
+    """Return the point of the convex hull of `points` (m, 3) nearest to the origin: (3,) float."""
+    chosen = [int(np.argmin(np.einsum("ij,ij->i", points, points)))]
+    weights = np.ones(1)
+    found = points[chosen[0]]
+    for _ in range(10 * len(points) + 100):
+        height = points @ found
+        lowest = int(np.argmin(height))
+        if lowest in chosen or height[lowest] >= found @ found - _STILL:
+            break
+        chosen.append(lowest)
+        weights = np.append(weights, 0.0)
+        chosen, weights = _minor_cycles(points, chosen, weights)
+        found = weights @ points[chosen]
+    return np.asarray(found, dtype=np.float64)
+
+
+def _minor_cycles(
+    points: FloatArray, chosen: list[int], weights: FloatArray
+) -> tuple[list[int], FloatArray]:
+    """Drop points until the nearest point of the others' affine hull lies inside them."""
+    while True:
+        affine = _affine_weights(points[chosen])
+        if (affine > 1e-15).all() or len(chosen) == 1:
+            return chosen, affine
+        falling = affine < weights
+        step = min(1.0, float((weights[falling] / (weights - affine)[falling]).min()))
+        weights = (1.0 - step) * weights + step * affine
+        kept = weights > 1e-15
+        if kept.all():
+            kept[int(np.argmin(weights))] = False
+        chosen = [index for index, keep in zip(chosen, kept.tolist(), strict=True) if keep]
+        weights = weights[kept] / weights[kept].sum()
+
+
+def _affine_weights(points: FloatArray) -> FloatArray:
+    """Return the weights, summing to 1, of the affine hull's point nearest to the origin."""
+    size = len(points)
+    edges = points[1:] - points[0]
+    inner = np.linalg.lstsq(edges.T, -points[0], rcond=1e-14)[0] if size > 1 else np.empty(0)
+    return np.concatenate([[1.0 - inner.sum()], inner])
