@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import numpy as np
+from scipy.spatial import Delaunay
 
 from laywright.surface.triangles import Surface
 
@@ -15,6 +16,7 @@ __all__ = [
     "cylinder_patch",
     "frustum",
     "graph",
+    "hatch",
     "mushroom",
     "revolved",
     "sphere",
@@ -159,3 +161,78 @@ def box(x: float, y: float, z: float) -> Surface:
     triangles = [t for a, b, c, d in quads for t in ([a, b, c], [a, c, d])]
     names = ("left", "right", "front", "back", "bottom", "top")
     return Surface(points, np.array(triangles), np.repeat(np.arange(6), 2), names)
+
+
+def hatch(
+    length: float = 420.0,
+    width: float = 300.0,
+    corner: float = 40.0,
+    spacing: float = 8.0,
+    rim_depth: float = 14.0,
+    rim_angle: float = np.radians(40.0),
+    fillet: float = 20.0,
+    radii: tuple[float, float] = (900.0, 600.0),
+) -> Surface:
+    """Crowned plate with a turned-down rim and rounded corners, centre top at z = 0.
+
+    Invented demo part.  The crown is ``-x^2/(2 r_x) - y^2/(2 r_y)``; within the rim the plate
+    bends down by a fillet and then a straight slope.  Patches: Crown, Fillet, Rim.
+    """
+    across = fillet * np.sin(rim_angle)
+    slope = (rim_depth - fillet * (1.0 - np.cos(rim_angle))) / np.tan(rim_angle)
+    inset = slope + across
+    half = np.array([length / 2, width / 2])
+
+    def height(points: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+        beyond = np.abs(points) - half + corner
+        inside = np.minimum(beyond.max(axis=1), 0.0)
+        t = corner - np.linalg.norm(np.maximum(beyond, 0.0), axis=1) - inside
+        drop = np.where(
+            t < slope,
+            rim_depth - t * np.tan(rim_angle),
+            fillet - np.sqrt(fillet**2 - np.clip(inset - t, 0.0, across) ** 2),
+        )
+        return t, -(points**2 / (2.0 * np.array(radii))).sum(axis=1) - np.where(
+            t < inset, drop, 0.0
+        )
+
+    turns = max(3, round(corner * np.pi / 2 / (0.6 * spacing)))
+    counts = [max(1, round(2 * (h - corner) / spacing)) for h in half]
+    outline, outward = [], []
+    for quarter in range(4):
+        turn = quarter * np.pi / 2 + np.pi / 2 * np.arange(turns + 1) / turns
+        sign = np.sign([np.cos(turn[:2].mean()), np.sin(turn[:2].mean())])
+        centre = sign * (half - corner)
+        normal = np.stack([np.cos(turn), np.sin(turn)], axis=1)
+        outline.append(centre + corner * normal)
+        outward.append(normal)
+        run = counts[quarter % 2]
+        along = np.array([-np.sin(turn[-1]), np.cos(turn[-1])])
+        reach = 2 * (half - corner) @ np.abs(along)
+        steps = np.arange(1, run) / run
+        outline.append(outline[-1][-1] + reach * steps[:, None] * along)
+        outward.append(np.tile(normal[-1], (run - 1, 1)))
+    edge, normal = np.concatenate(outline), np.concatenate(outward)
+    insets = np.concatenate(
+        [
+            np.linspace(0.0, slope, max(2, round(slope / spacing) + 1)),
+            slope + across * np.linspace(0.0, 1.0, max(4, round(across / (0.4 * spacing)) + 1))[1:],
+        ]
+    )
+    rings = [edge - t * normal for t in insets]
+    n = [int((2 * h - 2 * inset) // spacing) for h in half]
+    grid = np.stack(
+        np.meshgrid(*[(np.arange(k + 1) - k / 2) * spacing for k in n], indexing="ij"), axis=-1
+    ).reshape(-1, 2)
+    grid = grid[height(grid)[0] > inset + 0.6 * spacing]
+    flat = np.concatenate([*rings, grid])
+    triangles = Delaunay(flat).simplices.astype(np.int64)
+    a, b, c = flat[triangles].transpose(1, 0, 2)
+    area = (b - a)[:, 0] * (c - a)[:, 1] - (b - a)[:, 1] * (c - a)[:, 0]
+    triangles[area < 0] = triangles[area < 0][:, ::-1]
+    triangles = triangles[np.abs(area) > 1e-6]
+    t, z = height(flat)
+    middle = t[triangles].mean(axis=1)
+    patches = np.where(middle > inset, 0, np.where(middle > slope, 1, 2))
+    points = np.column_stack([flat, z])
+    return Surface(points, triangles, patches, ("Crown", "Fillet", "Rim"))
