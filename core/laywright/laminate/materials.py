@@ -1,0 +1,368 @@
+"""Fibres, resins and cloths, and the library that reads them from cards.
+
+The values are plain numbers in kernel units; where they come from and how wide they range
+stands on the card, which the library keeps beside them.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+import difflib
+import itertools
+import math
+from dataclasses import dataclass
+from enum import Enum
+from pathlib import Path
+from typing import Annotated, Any, TypeVar
+
+from laywright.errors import LaywrightError, LimitError, MaterialError
+from laywright.laminate.card_files import Card, convert, read_cards
+from laywright.laminate.lamina import Expansion, Strengths
+from laywright.laminate.limits import Limits, check_limits, limits_of
+
+__all__ = ["Cloth", "Fibre", "FibreKind", "Materials", "Resin", "Weave", "load_materials"]
+
+T = TypeVar("T")
+
+Density = Annotated[float, Limits("g/cm^3", 0.5, 5.0)]
+FibreModulus = Annotated[float, Limits("MPa", 1e3, 9.5e5)]
+Celsius = Annotated[float, Limits("degC", -60.0, 300.0)]
+Hours = Annotated[float, Limits("hour", 0.5, 450.0)]
+Angle = Annotated[float, Limits("radian", 0.0, math.pi / 2)]
+
+
+class FibreKind(Enum):
+    """What a fibre is made of, as far as the bench cares."""
+
+    GLASS = "glass"
+    CARBON = "carbon"
+    ARAMID = "aramid"
+    PLANT = "plant"
+    OTHER = "other"
+
+
+class Weave(Enum):
+    """How the yarns of a cloth lie."""
+
+    PLAIN = "plain"
+    TWILL = "twill"
+    SATIN = "satin"
+    BIAXIAL = "biaxial"
+    UNIDIRECTIONAL = "unidirectional"
+    MAT = "mat"
+
+
+@dataclass(frozen=True)
+class Fibre:
+    """A fibre; transversely isotropic about its axis.
+
+    Attributes
+    ----------
+    name : str
+        Name on its card.
+    density : float, g/cm^3
+        Of the solid fibre.
+    axial_modulus, transverse_modulus, shear_modulus : float, MPa
+        Young's modulus along and across the fibre, and shear modulus along it.
+    poisson : float
+        Contraction across per stretch along.
+    expansion_axial, expansion_transverse : float, 1/K
+        Thermal expansion.
+    kind : FibreKind
+        What it is made of.
+    """
+
+    name: str
+    density: Density
+    axial_modulus: FibreModulus
+    transverse_modulus: FibreModulus
+    shear_modulus: FibreModulus
+    poisson: Annotated[float, Limits("1", 0.0, 0.5)]
+    expansion_axial: Expansion
+    expansion_transverse: Expansion
+    kind: FibreKind
+
+    def __post_init__(self) -> None:
+        check_limits(self, self.name)
+
+
+@dataclass(frozen=True)
+class Resin:
+    """A laminating resin with its hardener; "resin" alone means the hardened mix.
+
+    Attributes
+    ----------
+    name : str
+        Name on its card.
+    density, modulus, poisson, expansion : float, g/cm^3, MPa, 1, 1/K
+        Of the hardened mix.
+    hardener_ratio : float
+        Parts of hardener per 100 parts of resin, by mass.
+    pot_life_minutes, pot_life_mass_g, pot_life_temperature_c : float
+        Time in the cup, for this mass of mix at this temperature.
+    gel_hours : float
+        From mixing until a thin film on the mould has set, at `cure_temperature_c`.
+    trim_end_hours : float
+        Until when a knife still cuts the edge.
+    demould_hours : float
+        Until the part may come off the mould.
+    cure_hours, cure_temperature_c : float
+        Until full cure at this temperature.
+    glass_transition_c, glass_transition_full_c : float, degC
+        After that cure, and after the fullest post-cure.
+    glass_transition_fresh_c : float, degC
+        Of the mix before any cure.
+    heat_of_cure : float, J/g
+        Heat set free by the mix.
+    heat_capacity : float, J/(g K)
+        Of the mix.
+    cure_shrinkage : float
+        Linear shrinkage after gel, as a positive share.
+    """
+
+    name: str
+    density: Density
+    modulus: Annotated[float, Limits("MPa", 100.0, 2e4)]
+    poisson: Annotated[float, Limits("1", 0.0, 0.499)]
+    expansion: Annotated[float, Limits("1/K", 1e-5, 5e-4)]
+    hardener_ratio: Annotated[float, Limits("percent", 0.5, 200.0)]
+    pot_life_minutes: Annotated[float, Limits("minute", 2.0, 600.0)]
+    pot_life_mass_g: Annotated[float, Limits("g", 10.0, 2000.0)]
+    pot_life_temperature_c: Celsius
+    gel_hours: Annotated[float, Limits("hour", 0.1, 72.0)]
+    trim_end_hours: Hours
+    demould_hours: Hours
+    cure_hours: Hours
+    cure_temperature_c: Celsius
+    glass_transition_c: Celsius
+    glass_transition_full_c: Celsius
+    glass_transition_fresh_c: Celsius = -30.0
+    heat_of_cure: Annotated[float, Limits("J/g", 50.0, 1500.0)] = 450.0
+    heat_capacity: Annotated[float, Limits("J/g/K", 0.5, 5.0)] = 1.8
+    cure_shrinkage: Annotated[float, Limits("1", 0.0, 0.05)] = 0.005
+
+    def __post_init__(self) -> None:
+        check_limits(self, self.name)
+        self._rising("gel_hours", "trim_end_hours", "demould_hours", "cure_hours")
+        self._rising("glass_transition_fresh_c", "glass_transition_c", "glass_transition_full_c")
+
+    def _rising(self, *names: str) -> None:
+        for first, second in itertools.pairwise(names):
+            if getattr(self, first) > getattr(self, second):
+                raise LimitError(
+                    f"{self.name}: {second}",
+                    f"{getattr(self, second):g}",
+                    f"at least {first}, {getattr(self, first):g}",
+                    "correct one of the two",
+                )
+
+
+@dataclass(frozen=True)
+class Cloth:
+    """A cloth from the roll.
+
+    Attributes
+    ----------
+    name : str
+        Name on its card.
+    fibre : Fibre
+        What its yarns are made of.
+    weave : Weave
+        How they lie.
+    areal_weight : float, g/m^2
+        Mass of dry cloth.
+    warp_share : float
+        Share of the mass that lies along the roll.
+    roll_width : float, mm
+        Usable width of the roll.
+    locking_angle : float, radians
+        Shear at which the yarns jam and the cloth begins to wrinkle.
+    crimp_angle : float, radians
+        Steepest slope of a yarn out of the plane.
+    strengths : Strengths or None
+        Of one ply of it, axis 1 along the warp; None where nothing is known.
+    strength_fibre_fraction : float
+        Fibre volume fraction for which `strengths` were given.
+    """
+
+    name: str
+    fibre: Fibre
+    weave: Weave
+    areal_weight: Annotated[float, Limits("g/m^2", 5.0, 3000.0)]
+    warp_share: Annotated[float, Limits("1", 0.0, 1.0)]
+    roll_width: Annotated[float, Limits("mm", 20.0, 5000.0)]
+    locking_angle: Angle
+    crimp_angle: Annotated[float, Limits("radian", 0.0, 0.6)] = 0.0
+    strengths: Strengths | None = None
+    strength_fibre_fraction: Annotated[float, Limits("1", 0.05, 0.9)] = 0.35
+
+    def __post_init__(self) -> None:
+        check_limits(self, self.name)
+
+
+@dataclass(frozen=True)
+class Materials:
+    """The materials at hand.
+
+    Attributes
+    ----------
+    fibres, resins, cloths : dict of str to material
+        By name, in the order of their names.
+    cards : dict of str to Card
+        The card behind each material, with units, ranges and sources.
+    """
+
+    fibres: dict[str, Fibre]
+    resins: dict[str, Resin]
+    cloths: dict[str, Cloth]
+    cards: dict[str, Card]
+
+    @property
+    def cloth_names(self) -> tuple[str, ...]:
+        """Names of the cloths."""
+        return tuple(self.cloths)
+
+    @property
+    def resin_names(self) -> tuple[str, ...]:
+        """Names of the resins."""
+        return tuple(self.resins)
+
+    def fibre(self, name: str) -> Fibre:
+        """Return the fibre of this name, or raise MaterialError with the nearest names."""
+        return _named(self.fibres, name, "fibre")
+
+    def cloth(self, name: str) -> Cloth:
+        """Return the cloth of this name, or raise MaterialError with the nearest names.
+
+        Examples
+        --------
+        >>> load_materials().cloth("Carbon twill weave 200 g/m^2").fibre.kind.value
+        'carbon'
+        """
+        return _named(self.cloths, name, "cloth")
+
+    def resin(self, name: str) -> Resin:
+        """Return the resin of this name, or raise MaterialError with the nearest names."""
+        return _named(self.resins, name, "resin")
+
+
+def _named(shelf: dict[str, T], name: str, kind: str) -> T:
+    if name not in shelf:
+        near = difflib.get_close_matches(name, shelf, n=3, cutoff=0.3) or list(shelf)[:3]
+        offer = " or ".join(f"'{other}'" for other in near)
+        raise MaterialError(
+            kind,
+            f"'{name}', which is on no card",
+            offer or "a card for it",
+            "choose one of these or add a card",
+        )
+    return shelf[name]
+
+
+def load_materials(folder: Path | None = None) -> Materials:
+    """Read the shipped cards and those of a folder of one's own, which win by name.
+
+    Parameters
+    ----------
+    folder : Path, optional
+        Folder with further cards, one TOML file each; see `laywright.laminate.card_files`.
+
+    Raises
+    ------
+    MaterialError
+        If a card is malformed; the message names the file and the field.
+    """
+    shelf: dict[str, dict[str, Card]] = {"fibre": {}, "resin": {}, "cloth": {}}
+    for place in (Path(__file__).parent / "cards", folder):
+        if place is None:
+            continue
+        if not place.is_dir():
+            raise MaterialError(
+                str(place), "no such folder", "a folder with cards", "choose another folder"
+            )
+        here: set[str] = set()
+        for card in read_cards(place):
+            if card.card not in shelf:
+                raise MaterialError(
+                    f"{card.file}: card", f"'{card.card}'", " or ".join(shelf), "correct the line"
+                )
+            if card.name in here:
+                raise MaterialError(
+                    f"{card.file}: name",
+                    f"'{card.name}' a second time",
+                    "one card of each name",
+                    "rename or remove one of the two",
+                )
+            here.add(card.name)
+            shelf[card.card][card.name] = card
+    fibres = {card.name: _made(Fibre, card) for card in _sorted(shelf["fibre"])}
+    resins = {card.name: _made(Resin, card) for card in _sorted(shelf["resin"])}
+    cloths = {card.name: _made(Cloth, card, fibres) for card in _sorted(shelf["cloth"])}
+    cards = {name: card for kind in shelf.values() for name, card in kind.items()}
+    return Materials(fibres, resins, cloths, cards)
+
+
+def _sorted(cards: dict[str, Card]) -> list[Card]:
+    return [cards[name] for name in sorted(cards)]
+
+
+def _made(kind: type[T], card: Card, fibres: dict[str, Fibre] | None = None) -> T:
+    limits = limits_of(kind)
+    fields: dict[str, Any] = {"name": card.name}
+    strengths: dict[str, float] = {}
+    for name, value in card.values.items():
+        where = f"{card.file}: {name}"
+        group, _, inner = name.rpartition(".")
+        wanted = limits_of(Strengths).get(inner) if group == "strengths" else limits.get(name)
+        if wanted is None or (group and kind is not Cloth):
+            raise _unknown(where, card)
+        number = convert(value, wanted.unit, where)
+        if group:
+            strengths[inner] = number
+        else:
+            fields[name] = number
+    for name, text in card.texts.items():
+        fields[name] = _worded(name, text, card, fibres)
+    try:
+        if strengths:
+            _complete(Strengths, strengths, card, "strengths.")
+            fields["strengths"] = Strengths(**strengths)
+        _complete(kind, fields, card)
+        return kind(**fields)
+    except LimitError as problem:
+        where = f"{card.file}: {problem.where.rsplit(': ', 1)[-1]}"
+        raise MaterialError(where, problem.found, problem.needed, problem.remedy) from problem
+
+
+def _worded(name: str, text: str, card: Card, fibres: dict[str, Fibre] | None) -> Any:
+    options: dict[tuple[str, str], type[Enum]] = {
+        ("fibre", "kind"): FibreKind,
+        ("cloth", "weave"): Weave,
+    }
+    where = f"{card.file}: {name}"
+    if card.card == "cloth" and name == "fibre" and fibres is not None:
+        try:
+            return _named(fibres, text, "fibre")
+        except LaywrightError as problem:
+            raise MaterialError(where, problem.found, problem.needed, problem.remedy) from problem
+    option = options.get((card.card, name))
+    if option is None:
+        raise _unknown(where, card)
+    words = [member.value for member in option]
+    if text not in words:
+        raise MaterialError(where, f"'{text}'", ", ".join(words), "choose one of these")
+    return option(text)
+
+
+def _unknown(where: str, card: Card) -> MaterialError:
+    kinds: dict[str, Any] = {"fibre": Fibre, "resin": Resin, "cloth": Cloth}
+    known = ", ".join(f.name for f in dataclasses.fields(kinds[card.card]))
+    return MaterialError(where, "a field that a card does not have", known, "rename or remove it")
+
+
+def _complete(kind: Any, fields: dict[str, Any], card: Card, prefix: str = "") -> None:
+    for field in dataclasses.fields(kind):
+        if field.default is dataclasses.MISSING and field.name not in fields:
+            raise MaterialError(
+                f"{card.file}: {prefix}{field.name}", "nothing", "a value", "add it to the card"
+            )

@@ -1,0 +1,122 @@
+"""Plies and layups: what is laid, in which order, at which angle, with how much resin.
+
+Ply 1 touches the mould.  An angle runs from the layup's datum arrow to the warp (for
+unidirectional cloth to the fibres), positive counter-clockwise seen from the side away from
+the mould.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from enum import Enum
+
+from laywright.errors import InputError
+from laywright.laminate.materials import Cloth, Resin, Weave
+
+__all__ = ["Layup", "Ply", "Process", "usual_resin_share"]
+
+
+class Process(Enum):
+    """How the resin gets into the cloth and how the surplus gets out."""
+
+    HAND = "hand"
+    BAGGED = "bagged"
+    INFUSED = "infused"
+
+
+_USUAL = {
+    Process.HAND: (0.50, 2.0 / 3.0),
+    Process.BAGGED: (0.40, 0.60),
+    Process.INFUSED: (0.35, 0.55),
+}
+
+
+def usual_resin_share(process: Process, weave: Weave) -> float:
+    """Return the usual share of resin in the mass of a ply; common practice, no source.
+
+    Mat soaks up more than woven cloth: two parts of resin to one of glass by hand.
+
+    Examples
+    --------
+    >>> usual_resin_share(Process.HAND, Weave.TWILL)
+    0.5
+    """
+    woven, mat = _USUAL[process]
+    return mat if weave is Weave.MAT else woven
+
+
+@dataclass(frozen=True)
+class Ply:
+    """One layer of cloth.
+
+    Attributes
+    ----------
+    cloth : Cloth
+        What it is cut from.
+    angle : float, radians
+        From the datum arrow to the warp, counter-clockwise seen from away from the mould.
+    name : str
+        A name of its own; without one it is known by its number.
+    """
+
+    cloth: Cloth
+    angle: float
+    name: str = ""
+
+    def __post_init__(self) -> None:
+        if not math.isfinite(self.angle):
+            raise InputError(
+                f"ply {self.name}".strip(), f"an angle of {self.angle}", "a number", "set the angle"
+            )
+
+
+@dataclass(frozen=True)
+class Layup:
+    """The plies in the order in which they are laid, and their resin.
+
+    Attributes
+    ----------
+    plies : tuple of Ply
+        The first touches the mould.
+    resin : Resin
+        One resin for all of them.
+    process : Process
+        How it is worked.
+    resin_share : float or None
+        Share of resin in the mass of the laminate; None takes the usual share of the process
+        for each cloth.
+    void_share : float
+        Share of air in the volume of the laminate.
+    """
+
+    plies: tuple[Ply, ...]
+    resin: Resin
+    process: Process = Process.HAND
+    resin_share: float | None = None
+    void_share: float = 0.0
+
+    def __post_init__(self) -> None:
+        if not self.plies:
+            raise InputError("layup", "no ply", "at least one", "add a ply")
+        if self.resin_share is not None and not 0.05 <= self.resin_share <= 0.95:
+            raise InputError(
+                "resin share",
+                f"{self.resin_share:.3g}",
+                "a share of the laminate's mass from 0.05 to 0.95",
+                "40 parts of resin to 60 of cloth is a share of 0.40",
+            )
+        if not 0.0 <= self.void_share <= 0.3:
+            raise InputError(
+                "void share", f"{self.void_share:.3g}", "0 to 0.3", "give it as a share of volume"
+            )
+
+    def ply_name(self, number: int) -> str:
+        """Return the name of ply `number`, counted from 1."""
+        return self.plies[number - 1].name or f"ply {number}"
+
+    def ply_resin_share(self, number: int) -> float:
+        """Return the share of resin in the mass of ply `number`, counted from 1."""
+        if self.resin_share is not None:
+            return self.resin_share
+        return usual_resin_share(self.process, self.plies[number - 1].cloth.weave)

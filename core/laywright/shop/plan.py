@@ -1,0 +1,83 @@
+"""Mixing and curing of one job, from its laminate and the cloth of its plies."""
+
+from __future__ import annotations
+
+import dataclasses
+from dataclasses import dataclass, field
+
+from laywright.errors import InputError
+from laywright.laminate.laminate import Laminate
+from laywright.shop.cure import CurePlan, CureSettings, plan_cure
+from laywright.shop.mix import MixPlan, MixSettings, PlyCloth, plan_mix
+from laywright.stage import stage
+
+__all__ = ["ShopPlan", "ShopSettings", "plan_shop"]
+
+
+@dataclass(frozen=True)
+class ShopSettings:
+    """Settings of the mixing and of the curing.
+
+    Attributes
+    ----------
+    mix : MixSettings
+    cure : CureSettings
+    """
+
+    mix: MixSettings = field(default_factory=MixSettings)
+    cure: CureSettings = field(default_factory=CureSettings)
+
+
+@dataclass(frozen=True)
+class ShopPlan:
+    """The mixing and the curing of one job.
+
+    Attributes
+    ----------
+    mix : MixPlan
+    cure : CurePlan
+    digest : str
+        Of its inputs.
+    """
+
+    mix: MixPlan
+    cure: CurePlan
+    digest: str = ""
+
+
+@stage("Mix & Cure Plan", version=1)
+def plan_shop(plies: tuple[PlyCloth, ...], laminate: Laminate, settings: ShopSettings) -> ShopPlan:
+    """Return the mixing and the curing for the plies of a laminate.
+
+    Parameters
+    ----------
+    plies : tuple of PlyCloth
+        The cloth of each ply; where a ply states no resin share of its own, that of the layup
+        is taken.
+    laminate : Laminate
+    settings : ShopSettings
+
+    Raises
+    ------
+    InputError
+        If a ply is not in the layup.
+    """
+    layup = laminate.layup
+    for piece in plies:
+        if not 1 <= piece.ply <= len(layup.plies):
+            raise InputError(
+                "mixing plan",
+                f"cloth for ply {piece.ply}",
+                f"plies 1 to {len(layup.plies)} of the layup",
+                "bring layup and patterns into agreement",
+            )
+    shared = tuple(
+        piece
+        if piece.resin_share is not None
+        else dataclasses.replace(piece, resin_share=layup.ply_resin_share(piece.ply))
+        for piece in plies
+    )
+    return ShopPlan(
+        plan_mix(shared, layup.resin, laminate.resin_share, settings.mix),
+        plan_cure(layup.resin, settings.cure),
+    )
