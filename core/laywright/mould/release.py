@@ -1,0 +1,308 @@
+"""Will the part leave the mould along the pull, and where not.
+
+A place of the working surface holds the part back if it *faces away* from the pull or if it
+is *hidden*: another place of the mould hangs over it.  Draft is the angle between the pull and
+the surface, ``asin(n . pull)``; below the wanted draft a part leaves with difficulty only.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from scipy.sparse import coo_matrix
+from scipy.sparse.csgraph import connected_components
+
+from laywright.arrays import Array, FloatArray, Vector, floats, unit_vector
+from laywright.errors import GeometryError, LimitError
+from laywright.mould.smooth import corner_tilt, share_below
+from laywright.mould.visibility import hidden_share
+from laywright.progress import Progress, silent
+from laywright.stage import stage
+from laywright.surface.cap import smallest_cap
+from laywright.surface.face import MouldedFace
+from laywright.surface.triangles import Surface
+
+__all__ = [
+    "BELOW_DRAFT",
+    "GOOD",
+    "UNDERCUT",
+    "ReleaseReport",
+    "ReleaseSettings",
+    "UndercutRegion",
+    "check_release",
+    "release_of",
+]
+
+UNDERCUT = "undercut"
+BELOW_DRAFT = "below the wanted draft"
+GOOD = "good"
+
+_LEVEL = 1e-7
+_TRACE = 1e-6
+
+
+@dataclass(frozen=True)
+class ReleaseSettings:
+    """What counts as good draft.
+
+    Attributes
+    ----------
+    least_draft : float, radians
+        Wanted draft; 2 degrees by default (common practice, no source: 1 degree at least,
+        2 to 3 preferred, more for deep or rough moulds).
+    """
+
+    least_draft: float = math.radians(2.0)
+
+    def __post_init__(self) -> None:
+        if not 0.0 <= self.least_draft < math.pi / 2:
+            raise LimitError(
+                "wanted draft",
+                f"{math.degrees(self.least_draft):.3g} deg",
+                "0 to 90 deg",
+                "set an angle such as 2 deg",
+            )
+
+
+@dataclass(frozen=True)
+class UndercutRegion:
+    """A connected place that holds the part back.
+
+    Attributes
+    ----------
+    patch : str
+        Face that holds most of it.
+    area : float, mm^2
+        Its area.
+    depth : float, mm
+        Its extent along the pull.
+    worst_draft : float, radians
+        Least draft in it.
+    point : tuple of 3 float, mm
+        Centroid of the facet with the least draft.
+    """
+
+    patch: str
+    area: float
+    depth: float
+    worst_draft: float
+    point: Vector
+
+
+@dataclass(frozen=True, eq=False)
+class ReleaseReport:
+    """How a surface releases along a pull.
+
+    Attributes
+    ----------
+    draft : (m,) float, radians
+        Draft of every facet; negative where it faces away.
+    facing_away : (m,) bool
+        Whether a facet faces away from the pull.
+    hidden_share : (m,) float
+        Share of a facet that faces the pull but has something above it, 0 to 1.
+    undercut_share : (m,) float
+        Share of a facet that holds the part back, facets cut where the surface turns away.
+    area_by_class : tuple of (str, float)
+        Area of `UNDERCUT`, `BELOW_DRAFT` and `GOOD`, mm^2.
+    least_draft : float, radians
+        Least draft of all facets.
+    undercut_area : float, mm^2
+        Area that holds the part back.
+    regions : tuple of UndercutRegion
+        Connected undercut places, largest first.
+    best_pull : tuple of 3 float
+        Pull with the largest least draft.
+    best_least_draft : float, radians
+        Least draft along `best_pull`; negative where no single pull sees the whole surface.
+    remarks : tuple of str
+        What the maker should know, one sentence each.
+    digest : str
+        Digest of the inputs.
+    """
+
+    draft: FloatArray
+    facing_away: Array
+    hidden_share: FloatArray
+    undercut_share: FloatArray
+    area_by_class: tuple[tuple[str, float], ...]
+    least_draft: float
+    undercut_area: float
+    regions: tuple[UndercutRegion, ...]
+    best_pull: Vector
+    best_least_draft: float
+    remarks: tuple[str, ...]
+    digest: str = ""
+
+
+@stage("Release Check", version=1)
+def check_release(
+    face: MouldedFace,
+    settings: ReleaseSettings = ReleaseSettings(),
+    *,
+    progress: Progress = silent,
+) -> ReleaseReport:
+    """Check whether a part leaves the mould of a moulded face.
+
+    Parameters
+    ----------
+    face : MouldedFace
+        The picked faces and their pull.
+    settings : ReleaseSettings
+        The wanted draft.
+    progress : Progress
+        Told how far the check is.
+
+    Returns
+    -------
+    ReleaseReport
+        Per facet of ``face.surface``, in its order.
+    """
+    return release_of(face.working_surface(), face.pull, settings, progress=progress)
+
+
+def release_of(
+    surface: Surface,
+    pull: Vector,
+    settings: ReleaseSettings = ReleaseSettings(),
+    *,
+    progress: Progress = silent,
+) -> ReleaseReport:
+    """Return how any surface releases along a pull; closed solids too.
+
+    Parameters
+    ----------
+    surface : Surface
+        Normals point to the side that the part leaves to.
+    pull : tuple of 3 float
+        Direction, any length.
+    settings : ReleaseSettings
+        The wanted draft.
+    progress : Progress
+        Told how far the check is.
+
+    Returns
+    -------
+    ReleaseReport
+        For facets of no area the draft is zero.
+    """
+    direction = unit_vector(pull)
+    if surface.area <= 0.0:
+        raise GeometryError(
+            ", ".join(surface.patch_names), "no area", "a face with area", "pick another face"
+        )
+    progress(0.0, "measuring draft")
+    tilt = surface.normals @ np.array(direction)
+    draft = np.arcsin(np.clip(tilt, -1.0, 1.0))
+    facing_away = tilt < -_LEVEL
+    progress(0.2, "looking along the pull")
+    hidden = hidden_share(surface, direction)
+    progress(0.7, "adding up areas")
+    corners = corner_tilt(surface, direction)
+    away_share = share_below(corners, -_LEVEL)
+    facing = tilt > _LEVEL
+    turning = ~facing & (away_share > 0.0)
+    hanging = np.where(turning, _beside(surface, hidden, facing), hidden)
+    undercut = np.clip(away_share + np.minimum(hanging, 1.0 - away_share), 0.0, 1.0)
+    steep = share_below(corners, math.sin(settings.least_draft) - _LEVEL) - away_share
+    below = np.minimum(steep * (1.0 - hanging), 1.0 - undercut)
+    areas = surface.areas
+    by_class = (
+        (UNDERCUT, float(areas @ undercut)),
+        (BELOW_DRAFT, float(areas @ below)),
+        (GOOD, float(areas @ (1.0 - undercut - below))),
+    )
+    progress(0.9, "finding the best pull")
+    cap = smallest_cap(surface.normals)
+    regions = _regions(surface, direction, undercut, draft)
+    usable = areas > 0.0
+    least = float(draft[usable].min())
+    return ReleaseReport(
+        floats(draft, -1),
+        facing_away,
+        floats(hidden, -1),
+        floats(undercut, -1),
+        by_class,
+        least,
+        by_class[0][1],
+        regions,
+        cap.axis,
+        cap.least_draft,
+        _remarks(surface, settings, regions, draft, by_class[1][1], cap.least_draft),
+    )
+
+
+def _beside(surface: Surface, share: FloatArray, counted: Array) -> FloatArray:
+    """Return the mean share of the counted neighbours of every facet: (m,) float."""
+    table = surface.edges
+    inner = (table.left >= 0) & (table.right >= 0)
+    here = np.concatenate([table.left[inner], table.right[inner]])
+    there = np.concatenate([table.right[inner], table.left[inner]])
+    used = counted[there]
+    here, there = here[used], there[used]
+    size = len(share)
+    number = np.bincount(here, minlength=size)
+    total = np.bincount(here, weights=share[there], minlength=size)
+    return np.asarray(total / np.maximum(number, 1), dtype=np.float64)
+
+
+def _regions(
+    surface: Surface, pull: Vector, undercut: FloatArray, draft: FloatArray
+) -> tuple[UndercutRegion, ...]:
+    table = surface.edges
+    held = (undercut > _TRACE) & (surface.areas > 0.0)
+    inner = (table.left >= 0) & (table.right >= 0)
+    left, right = table.left[inner], table.right[inner]
+    joined = held[left] & held[right]
+    size = len(held)
+    graph = coo_matrix((np.ones(joined.sum()), (left[joined], right[joined])), (size, size))
+    label = connected_components(graph, directed=False)[1]
+    height = surface.corners @ np.array(pull)
+    regions = []
+    for number in np.unique(label[held]):
+        facets = np.flatnonzero(held & (label == number))
+        area = surface.areas[facets] * undercut[facets]
+        by_patch = np.bincount(surface.patches[facets], weights=area)
+        worst = int(facets[np.argmin(draft[facets])])
+        x, y, z = surface.centroids[worst].tolist()
+        regions.append(
+            UndercutRegion(
+                surface.patch_names[int(np.argmax(by_patch))],
+                float(area.sum()),
+                float(np.ptp(height[facets])),
+                float(draft[worst]),
+                (x, y, z),
+            )
+        )
+    return tuple(sorted(regions, key=lambda region: -region.area))
+
+
+def _remarks(
+    surface: Surface,
+    settings: ReleaseSettings,
+    regions: tuple[UndercutRegion, ...],
+    draft: FloatArray,
+    below: float,
+    best: float,
+) -> tuple[str, ...]:
+    remarks = [
+        f"{region.patch} holds the part back over {region.area:.3g} mm^2, "
+        f"{region.depth:.3g} mm deep along the pull."
+        for region in regions[:5]
+    ]
+    if len(regions) > 5:
+        rest = sum(region.area for region in regions[5:])
+        remarks.append(f"{len(regions) - 5} more undercut places hold {rest:.3g} mm^2.")
+    if below > _TRACE * surface.area:
+        steep = np.where(draft >= -_LEVEL, draft, math.inf)
+        worst = int(np.argmin(np.where(surface.areas > 0.0, steep, math.inf)))
+        remarks.append(
+            f"{surface.patch_names[surface.patches[worst]]} has a draft of "
+            f"{math.degrees(max(draft[worst], 0.0)):.1f} deg, wanted "
+            f"{math.degrees(settings.least_draft):.1f} deg, over {below:.3g} mm^2 in all."
+        )
+    if best < -_LEVEL:
+        remarks.append("No single pull sees the whole surface: it needs a mould of several parts.")
+    return tuple(remarks)

@@ -1,0 +1,78 @@
+"""Draft as it runs smoothly across facets, so that areas converge with the mesh.
+
+A facet's own normal is constant and jumps to the next facet's; the true surface turns
+gradually in between.  Inside a patch, where facets meet at less than a sharp edge, the corner
+normals are averages of the facets around, and the draft runs linearly between the corners:
+the line where it crosses a limit then cuts facets instead of jumping from edge to edge.
+"""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+from scipy.sparse import coo_matrix
+from scipy.sparse.csgraph import connected_components
+
+from laywright.arrays import FloatArray, IntArray, Vector
+from laywright.surface.triangles import Surface
+from laywright.tolerances import TOLERANCES
+
+__all__ = ["corner_tilt", "share_below"]
+
+
+def corner_tilt(surface: Surface, pull: Vector) -> FloatArray:
+    """Return the sine of the draft at every facet's corners: (m, 3) float."""
+    table = surface.edges
+    inner = (table.left >= 0) & (table.right >= 0)
+    left, right, ends = table.left[inner], table.right[inner], table.ends[inner]
+    normals = surface.normals
+    turn = np.einsum("ij,ij->i", normals[left], normals[right])
+    smooth = (surface.patches[left] == surface.patches[right]) & (
+        turn > math.cos(TOLERANCES.sharp_edge)
+    )
+    left, right, ends = left[smooth], right[smooth], ends[smooth]
+    rows: list[IntArray] = []
+    columns: list[IntArray] = []
+    for end in (0, 1):
+        for sides, found in ((left, rows), (right, columns)):
+            at = np.argmax(surface.triangles[sides] == ends[:, end, None], axis=1)
+            found.append(3 * sides + at)
+    size = 3 * len(surface.triangles)
+    row, column = np.concatenate(rows), np.concatenate(columns)
+    graph = coo_matrix((np.ones(len(row)), (row, column)), (size, size))
+    group = connected_components(graph, directed=False)[1]
+    weight = surface.angles.ravel()
+    around = np.stack(
+        [np.bincount(group, weights=weight * np.repeat(normals[:, i], 3)) for i in range(3)],
+        axis=1,
+    )
+    length = np.linalg.norm(around, axis=1, keepdims=True)
+    around = np.divide(around, length, out=np.zeros_like(around), where=length > 0.0)
+    tilt: FloatArray = (around @ np.array(pull))[group].reshape(-1, 3)
+    return tilt
+
+
+def share_below(values: FloatArray, level: float) -> FloatArray:
+    """Return the share of each triangle's area where a linear function lies below a level.
+
+    Parameters
+    ----------
+    values : (m, 3) float
+        The function at the corners.
+    level : float
+        The level.
+
+    Examples
+    --------
+    >>> share_below(np.array([[0.0, 0.0, 1.0], [0.0, 2.0, 2.0], [3.0, 3.0, 3.0]]), 0.5).tolist()
+    [0.75, 0.0625, 0.0]
+    """
+    low, middle, high = np.sort(values, axis=1).T - level
+    near_low, near_high = (middle - low) * (high - low), (high - low) * (high - middle)
+    below_one = low**2 / np.where(near_low > 0.0, near_low, 1.0)
+    above_one = high**2 / np.where(near_high > 0.0, near_high, 1.0)
+    return np.asarray(
+        np.select([high <= 0.0, low >= 0.0, middle >= 0.0], [1.0, 0.0, below_one], 1.0 - above_one),
+        dtype=np.float64,
+    )
