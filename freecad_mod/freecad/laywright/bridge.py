@@ -1,0 +1,180 @@
+"""FreeCAD shapes, meshes and properties on one side, arrays and values on the other.
+
+The only module of the workbench that converts between the two, and the only one that holds
+numpy.  Lengths are mm on both sides.
+"""
+
+import io
+import json
+import tempfile
+from pathlib import Path
+
+import FreeCAD
+import Mesh
+import MeshPart
+import numpy as np
+import Part
+
+from laywright import values
+from laywright.surface.fingerprint import FaceFingerprint, fingerprints
+from laywright.surface.triangles import Surface
+
+__all__ = [
+    "face_table",
+    "face_table_from_text",
+    "face_table_to_text",
+    "lines_from_outlines",
+    "mesh_from_solids",
+    "read_result",
+    "shape_of_faces",
+    "store_result",
+    "surface_from_shape",
+    "vector",
+]
+
+_SAMPLES = 3
+
+
+def surface_from_shape(shape, names, chord, chord_angle):
+    """Return the triangles of the named faces and how far they are from the faces.
+
+    Parameters
+    ----------
+    shape : Part.Shape
+        The part; it is not touched, a copy is meshed.
+    names : sequence of str
+        Faces, such as ``"Face3"``.
+    chord : float, mm
+        Largest wanted distance between a face and its triangles.
+    chord_angle : float, radians
+        Largest wanted turn between neighbouring triangles.
+
+    Returns
+    -------
+    surface : Surface
+        One patch for each face, points shared along common edges, normals out of the part.
+    deviation : float, mm
+        Largest distance found between the triangles and the faces they stand for.
+    """
+    copy = shape.copy()
+    MeshPart.meshFromShape(Shape=copy, LinearDeflection=chord, AngularDeflection=chord_angle)
+    points, triangles, patches, deviation = [], [], [], 0.0
+    for index, name in enumerate(names):
+        face = copy.getElement(name)
+        corners, facets = face.tessellate(chord)
+        facets = np.array(facets, dtype=np.int64).reshape(-1, 3)
+        corners = np.array([(p.x, p.y, p.z) for p in corners]).reshape(-1, 3)
+        deviation = max(deviation, _deviation(face, corners[facets]))
+        triangles.append(facets + sum(len(p) for p in points))
+        points.append(corners)
+        patches.append(np.full(len(facets), index, dtype=np.int64))
+    welded, index = np.unique(np.concatenate(points), axis=0, return_inverse=True)
+    facets = index.reshape(-1)[np.concatenate(triangles)]
+    patches = np.concatenate(patches)
+    distinct = (
+        (facets[:, 0] != facets[:, 1])
+        & (facets[:, 1] != facets[:, 2])
+        & (facets[:, 2] != facets[:, 0])
+    )
+    return Surface(welded, facets[distinct], patches[distinct], tuple(names)), deviation
+
+
+def _deviation(face, corners):
+    """Return the largest distance of sampled triangle middles from the face, mm."""
+    if len(corners) == 0:
+        return 0.0
+    spans = np.linalg.norm(corners - np.roll(corners, 1, axis=1), axis=2).max(axis=1)
+    picked = corners[np.argsort(-spans)[: max(_SAMPLES, len(corners) // 50)]]
+    surface, worst = face.Surface, 0.0
+    for middle in picked.mean(axis=1):
+        point = vector(middle)
+        u, v = surface.parameter(point)
+        worst = max(worst, surface.value(u, v).distanceToPoint(point))
+    return worst
+
+
+def face_table(shape):
+    """Return the fingerprint of every face of a part, named Face1, Face2, ..."""
+    names = [f"Face{number}" for number in range(1, len(shape.Faces) + 1)]
+    surface, _ = surface_from_shape(shape, names, 0.5, 0.5)
+    return fingerprints(surface)
+
+
+def face_table_to_text(table):
+    """Return fingerprints as text, for a property."""
+    return json.dumps([values.plain(entry)[0] for entry in table])
+
+
+def face_table_from_text(text):
+    """Return the fingerprints that `face_table_to_text` wrote; none for an empty text."""
+    return values.from_tree(tuple[FaceFingerprint, ...], json.loads(text or "[]"))
+
+
+def shape_of_faces(shape, names):
+    """Return the named faces as one shape, where they stand in the part."""
+    faces = [shape.getElement(name) for name in names]
+    return faces[0].copy() if len(faces) == 1 else Part.makeShell(faces).copy()
+
+
+def mesh_from_solids(surfaces):
+    """Return one FreeCAD mesh that holds the triangles of all the surfaces, in order."""
+    mesh = Mesh.Mesh()
+    if not surfaces:
+        return mesh
+    counts = np.cumsum([0] + [len(surface.vertices) for surface in surfaces])
+    points = np.concatenate([surface.vertices for surface in surfaces]).astype("<f4")
+    record = np.zeros(
+        sum(len(surface.triangles) for surface in surfaces), [("n", "u1"), ("i", "<i4", 3)]
+    )
+    record["n"] = 3
+    record["i"] = np.concatenate(
+        [surface.triangles + first for surface, first in zip(surfaces, counts, strict=False)]
+    )
+    head = (
+        "ply\nformat binary_little_endian 1.0\n"
+        f"element vertex {len(points)}\n"
+        "property float x\nproperty float y\nproperty float z\n"
+        f"element face {len(record)}\n"
+        "property list uchar int vertex_indices\nend_header\n"
+    )
+    stream = io.BytesIO(head.encode() + points.tobytes() + record.tobytes())
+    mesh.read(Stream=stream, Format="PLY")
+    return mesh
+
+
+def lines_from_outlines(outlines):
+    """Return a compound of flat wires in the xy plane.
+
+    Parameters
+    ----------
+    outlines : iterable of (points, closed, shift)
+        Points (k, 2) in mm, whether the last joins the first, and how far (x, y) to move them.
+    """
+    wires = []
+    for points, closed, (right, up) in outlines:
+        corners = [FreeCAD.Vector(float(x + right), float(y + up), 0.0) for x, y in points]
+        if closed:
+            corners.append(corners[0])
+        wires.append(Part.makePolygon(corners))
+    return Part.makeCompound(wires)
+
+
+def vector(numbers):
+    """Return three numbers as a FreeCAD vector."""
+    return FreeCAD.Vector(*(float(number) for number in numbers))
+
+
+def store_result(obj, result):
+    """Keep a stage's result inside the document, in the object's property Result."""
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / f"{obj.Name}.result"
+        path.write_bytes(values.pack(result))
+        obj.Result = str(path)
+
+
+def read_result(obj, kind):
+    """Return the stored result of an object, or None where there is none."""
+    path = obj.Result
+    if not path or not Path(path).is_file():
+        return None
+    return values.unpack(kind, Path(path).read_bytes(), obj.Label)

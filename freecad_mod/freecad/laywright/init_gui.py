@@ -1,0 +1,35 @@
+"""Runs when FreeCAD's window starts: makes the workbench known, loads nothing heavy."""
+
+import FreeCADGui
+
+from freecad.laywright import ICONS
+
+
+class LaywrightWorkbench(FreeCADGui.Workbench):
+    """Moulds, cloth patterns and shop plans for parts laid up by hand."""
+
+    MenuText = "Laywright"
+    ToolTip = "Moulds, cloth patterns and shop plans for parts laid up by hand"
+    Icon = str(ICONS / "laywright.svg")
+
+    def Initialize(self):
+        """Load the commands; FreeCAD calls this when the workbench is first chosen."""
+        from freecad.laywright import packages
+
+        missing = packages.missing()
+        if missing:
+            packages.offer(missing)
+            if packages.missing():
+                return
+        from freecad.laywright import commands
+
+        commands.register()
+        self.appendToolbar("Laywright", commands.NAMES)
+        self.appendMenu("Laywright", commands.NAMES)
+
+    def GetClassName(self):
+        """Tell FreeCAD that this is a workbench written in Python."""
+        return "Gui::PythonWorkbench"
+
+
+FreeCADGui.addWorkbench(LaywrightWorkbench())

@@ -1,0 +1,1 @@
+"""One document object for each stage of the job."""

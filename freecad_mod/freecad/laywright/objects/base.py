@@ -1,0 +1,196 @@
+"""What all stage objects share: declared properties, one core function, a kept result.
+
+A stage object collects its inputs from its properties and links, asks the stage for their
+digest, and computes only when the kept result was made from other inputs.  The result is kept
+inside the document (property ``Result``), so that it survives saving, and a document that is
+opened without the workbench keeps it too.
+"""
+
+from dataclasses import dataclass
+
+import FreeCAD
+
+from freecad.laywright import bridge, host
+from laywright.errors import Cancelled, InputError, LaywrightError
+
+__all__ = ["Property", "StageObject", "fresh_result", "is_current"]
+
+_INPUTS = "Inputs"
+_RESULTS = "Results"
+_HIDDEN, _READ_ONLY, _NO_RECOMPUTE = "Hidden", "ReadOnly", "NoRecompute"
+
+
+@dataclass(frozen=True)
+class Property:
+    """A property of a stage object.
+
+    Attributes
+    ----------
+    name : str
+        Name in the property editor and in expressions.
+    kind : str
+        FreeCAD's property type without ``App::Property``.
+    doc : str
+        Tooltip: what it means, with its unit.
+    default : object
+        First value; for an Enumeration the list of choices, the first being the default.
+    """
+
+    name: str
+    kind: str
+    doc: str
+    default: object = None
+
+
+class StageObject:
+    """Base of all stage objects.
+
+    Class attributes
+    ----------------
+    stage : laywright.stage.Stage
+        The core function.
+    result_type : type
+        What it gives.
+    properties : tuple of Property
+        Inputs.
+    reports : tuple of Property
+        Read-only numbers shown after computing.
+    """
+
+    stage = None
+    result_type = None
+    host_type = "App::FeaturePython"
+    icon = "laywright.svg"
+    properties = ()
+    reports = ()
+
+    def __init__(self, obj):
+        obj.Proxy = self
+        self._kept = None
+        self.ensure_properties(obj)
+
+    # what a stage says about itself
+
+    def inputs(self, obj):
+        """Return the arguments of the stage, collected from properties and links."""
+        raise NotImplementedError
+
+    def show(self, obj, result):
+        """Show the result: shape, mesh, numbers."""
+
+    def compute(self, obj, previous, inputs, progress):
+        """Return the result for these inputs, or `previous` where it already is that."""
+        return self.stage.renew(previous, *inputs, progress=progress)
+
+    # FreeCAD calls these
+
+    def ensure_properties(self, obj):
+        """Add the properties that are missing; harmless on a restored object."""
+        for prop in self.properties:
+            self._add(obj, prop, _INPUTS)
+        for prop in self.reports:
+            self._add(obj, prop, _RESULTS)
+            obj.setEditorMode(prop.name, 1)
+        for prop in _BOOKKEEPING:
+            self._add(obj, prop, _RESULTS)
+        obj.setEditorMode("Result", 2)
+        obj.setEditorMode("Digest", 1)
+        obj.setEditorMode("Status", 1)
+
+    @staticmethod
+    def _add(obj, prop, group):
+        if prop.name in obj.PropertiesList:
+            return
+        obj.addProperty(f"App::Property{prop.kind}", prop.name, group, prop.doc)
+        if prop.default is not None:
+            setattr(obj, prop.name, prop.default)
+
+    def execute(self, obj):
+        """Bring the result up to date; an error leaves the kept result as it was."""
+        previous = self.kept(obj)
+        try:
+            inputs = self.inputs(obj)
+            with host.progress(obj.Label) as progress:
+                result = self.compute(obj, previous, inputs, progress)
+        except LaywrightError as problem:
+            obj.Status = f"out of date: {problem}"
+            if isinstance(problem, Cancelled):
+                raise
+            raise type(problem)(
+                f"{obj.Label}, {problem.where}", problem.found, problem.needed, problem.remedy
+            ) from None
+        if previous is None or result.digest != previous.digest:
+            bridge.store_result(obj, result)
+            self._kept = result
+            obj.Digest = result.digest
+            self.show(obj, result)
+        if obj.Status != "up to date":
+            obj.Status = "up to date"
+
+    def onDocumentRestored(self, obj):
+        """Complete an object of an older version after loading."""
+        self._kept = None
+        self.ensure_properties(obj)
+
+    def dumps(self):
+        """Nothing of the proxy is stored: everything stands in properties."""
+
+    def loads(self, state):
+        """See `dumps`."""
+        self._kept = None
+
+    __getstate__ = dumps
+    __setstate__ = loads
+
+    # what other objects ask
+
+    def kept(self, obj):
+        """Return the kept result, or None."""
+        if self._kept is None or self._kept.digest != obj.Digest:
+            try:
+                self._kept = bridge.read_result(obj, self.result_type)
+            except LaywrightError as problem:
+                FreeCAD.Console.PrintWarning(f"{problem}\n")
+                self._kept = None
+        return self._kept
+
+
+_BOOKKEEPING = (
+    Property("Digest", "String", "Version of this result: changes when any input changes"),
+    Property("Status", "String", "Whether the result fits the present inputs", "not computed"),
+    Property("Result", "FileIncluded", "The stored result"),
+)
+
+
+def fresh_result(obj, wanted, owner):
+    """Return the up-to-date result of a linked stage object.
+
+    Parameters
+    ----------
+    obj : DocumentObject or None
+        The linked object.
+    wanted : str
+        What it should be, for the message, such as ``"a Mould Body"``.
+    owner : str
+        Label of the object that asks.
+    """
+    proxy = getattr(obj, "Proxy", None)
+    if not isinstance(proxy, StageObject):
+        raise InputError(
+            owner, "no link" if obj is None else obj.Label, wanted, f"link {wanted} to it"
+        )
+    result = proxy.kept(obj)
+    if result is None or obj.Status != "up to date":
+        raise InputError(
+            obj.Label, obj.Status or "no result", "a result that is up to date", "mend it first"
+        )
+    return result
+
+
+def is_current(obj):
+    """Return whether the kept result fits the present inputs, without computing it."""
+    try:
+        kept = obj.Proxy.kept(obj)
+        return kept is not None and kept.digest == obj.Proxy.stage.digest(*obj.Proxy.inputs(obj))
+    except LaywrightError:
+        return False

@@ -1,0 +1,138 @@
+"""The Job: a group that holds the stage objects of one part, linked to each other."""
+
+from freecad.laywright.objects.cloth_patterns import ClothPatternsObject
+from freecad.laywright.objects.job_sheet import JobSheetObject
+from freecad.laywright.objects.layup import LayupObject
+from freecad.laywright.objects.mix_cure_plan import MixCurePlanObject
+from freecad.laywright.objects.mould_body import MouldBodyObject
+from freecad.laywright.objects.moulded_face import MouldedFaceObject
+from freecad.laywright.objects.print_tiles import PrintTilesObject
+from freecad.laywright.objects.release_check import ReleaseCheckObject
+from freecad.laywright.objects.roll_plan import RollPlanObject
+
+__all__ = ["KINDS", "JobObject", "add_stage", "make_job", "stages_of"]
+
+KINDS = {
+    "MouldedFace": MouldedFaceObject,
+    "ReleaseCheck": ReleaseCheckObject,
+    "Layup": LayupObject,
+    "MouldBody": MouldBodyObject,
+    "PrintTiles": PrintTilesObject,
+    "ClothPatterns": ClothPatternsObject,
+    "RollPlan": RollPlanObject,
+    "MixCurePlan": MixCurePlanObject,
+    "JobSheet": JobSheetObject,
+}
+
+# Which kind of object a link of that name points to.
+_LINKS = {
+    "Face": "MouldedFace",
+    "Release": "ReleaseCheck",
+    "Layup": "Layup",
+    "Body": "MouldBody",
+    "Tiles": "PrintTiles",
+    "Patterns": "ClothPatterns",
+    "Roll": "RollPlan",
+    "MixCure": "MixCurePlan",
+}
+
+_FIRST_PLIES = ("E-glass twill weave 200 g/m^2",) * 3
+_FIRST_ANGLES = (0.0, 45.0, 0.0)
+_FIRST_RESIN = "Laminating epoxy, slow hardener"
+
+
+class JobObject:
+    """A group; it computes nothing itself."""
+
+    icon = "laywright.svg"
+
+    def __init__(self, obj):
+        obj.Proxy = self
+
+    def execute(self, obj):
+        """Nothing to compute."""
+
+    def dumps(self):
+        """Nothing is stored on the proxy."""
+
+    def loads(self, state):
+        """See `dumps`."""
+
+    __getstate__ = dumps
+    __setstate__ = loads
+
+
+def stages_of(job):
+    """Return the stage objects of a job by kind, in the order of the work."""
+    found = {type(member.Proxy): member for member in job.Group if hasattr(member, "Proxy")}
+    return {kind: found[cls] for kind, cls in KINDS.items() if cls in found}
+
+
+def add_stage(document, kind, job=None):
+    """Add a stage object, linked to the stages that the job has already.
+
+    Parameters
+    ----------
+    document : App.Document
+        Where it is made.
+    kind : str
+        A key of `KINDS`.
+    job : DocumentObject, optional
+        The job that it joins.
+
+    Returns
+    -------
+    DocumentObject
+        Not recomputed yet.
+    """
+    cls = KINDS[kind]
+    obj = document.addObject(cls.host_type, kind)
+    cls(obj)
+    obj.Label = cls.stage.title
+    if job is not None:
+        present = stages_of(job)
+        for prop in cls.properties:
+            if prop.kind == "Link" and _LINKS.get(prop.name) in present:
+                setattr(obj, prop.name, present[_LINKS[prop.name]])
+        job.addObject(obj)
+    if obj.ViewObject is not None:
+        from freecad.laywright.views.kinds import view_for
+
+        view_for(kind)(obj.ViewObject)
+    return obj
+
+
+def make_job(part, faces, name="Job"):
+    """Make a job with every stage from faces of a part, with defaults that give a first result.
+
+    Parameters
+    ----------
+    part : DocumentObject
+        The part.
+    faces : sequence of str
+        Names of its faces that are moulded, such as ``["Face3"]``.
+    name : str
+        Label of the job.
+
+    Returns
+    -------
+    DocumentObject
+        The job's group; not recomputed yet.
+    """
+    document = part.Document
+    job = document.addObject("App::DocumentObjectGroupPython", "Job")
+    JobObject(job)
+    job.Label = name
+    if job.ViewObject is not None:
+        from freecad.laywright.views.base import GroupView
+
+        GroupView(job.ViewObject)
+    for kind in KINDS:
+        obj = add_stage(document, kind, job)
+        if kind == "MouldedFace":
+            obj.Faces = (part, list(faces))
+        elif kind == "Layup":
+            obj.Cloths = list(_FIRST_PLIES)
+            obj.Angles = list(_FIRST_ANGLES)
+            obj.Resin = _FIRST_RESIN
+    return job

@@ -1,0 +1,109 @@
+"""The Python packages that the core needs, and how they come into FreeCAD.
+
+FreeCAD looks for additional packages in a folder of its own.  They are installed there with
+the numpy and scipy that FreeCAD brings held as they are, for those belong to the host.
+"""
+
+import importlib.util
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+import FreeCAD
+
+__all__ = ["NEEDED", "command", "folder", "install", "missing", "offer"]
+
+# import name: name to install
+NEEDED = {
+    "numpy": "numpy",
+    "scipy": "scipy",
+    "pint": "pint",
+    "cattrs": "cattrs",
+    "manifold3d": "manifold3d",
+    "shapely": "shapely",
+    "trimesh": "trimesh",
+    "networkx": "networkx",
+    "lxml": "lxml",
+    "ezdxf": "ezdxf",
+    "spyrrow": "spyrrow",
+    "reportlab": "reportlab",
+    "jinja2": "jinja2",
+}
+_HELD = ("numpy", "scipy", "lxml")
+
+
+def missing():
+    """Return the names of the packages that are not there."""
+    return [name for module, name in NEEDED.items() if importlib.util.find_spec(module) is None]
+
+
+def folder():
+    """Return the folder where FreeCAD looks for additional packages."""
+    base = Path(FreeCAD.getUserAppDataDir()) / "AdditionalPythonPackages"
+    major, minor = (int(part) for part in FreeCAD.Version()[:2])
+    if (major, minor) >= (1, 0):
+        return base / f"py{sys.version_info.major}{sys.version_info.minor}"
+    return base
+
+
+def command(names):
+    """Return the command that installs the packages, as a list of words."""
+    python = shutil.which("python3") or shutil.which("python") or sys.executable
+    return [
+        python,
+        "-m",
+        "pip",
+        "install",
+        "--target",
+        str(folder()),
+        "--constraint",
+        str(folder() / "held.txt"),
+        *names,
+    ]
+
+
+def install(names):
+    """Install packages into FreeCAD's folder, the host's own numpy and scipy held.
+
+    Returns
+    -------
+    str
+        Empty when all went well; otherwise what pip said last.
+    """
+    target = folder()
+    target.mkdir(parents=True, exist_ok=True)
+    held = []
+    for name in _HELD:
+        if importlib.util.find_spec(name) is not None:
+            held.append(f"{name}=={importlib.import_module(name).__version__}")
+    (target / "held.txt").write_text("\n".join(held) + "\n", encoding="utf-8")
+    done = subprocess.run(command(names), capture_output=True, text=True, check=False)
+    importlib.invalidate_caches()
+    if str(target) not in sys.path:
+        sys.path.append(str(target))
+    return "" if done.returncode == 0 else done.stderr.strip()[-600:]
+
+
+def offer(names):
+    """Ask whether the missing packages shall be installed; print the command if that fails."""
+    from freecad.laywright.qt import QtWidgets
+
+    words = ", ".join(names)
+    answer = QtWidgets.QMessageBox.question(
+        None,
+        "Laywright",
+        f"Laywright needs Python packages that FreeCAD does not bring: {words}.\n\n"
+        f"Install them into {folder()}?",
+    )
+    if answer == QtWidgets.QMessageBox.Yes:
+        problem = install(names)
+        if problem:
+            QtWidgets.QMessageBox.warning(
+                None,
+                "Laywright",
+                f"The packages were not installed: {problem}\n\nTo do it by hand run:\n"
+                + " ".join(command(names)),
+            )
+            return
+    FreeCAD.Console.PrintMessage("Laywright: " + " ".join(command(names)) + "\n")

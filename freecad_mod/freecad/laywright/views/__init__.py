@@ -1,0 +1,1 @@
+"""How stage objects look in the tree and in the 3D view."""
