@@ -1,0 +1,109 @@
+"""How stiff a cloth is against being stretched along, stretched across and sheared.
+
+Only the ratios of the stiffnesses matter to the drape.  The yarn direction of a woven cloth is
+set to 1; everything else follows from what holds the cloth together.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from laywright.errors import LimitError
+from laywright.laminate.materials import Cloth, Weave
+
+__all__ = ["Fabric", "fabric_for", "fabric_of"]
+
+_SHEAR_OF_LOOSE_YARNS = 1e-4
+_LOCKED = 100.0
+
+
+@dataclass(frozen=True)
+class Fabric:
+    """Stiffness of a cloth in its own plane, relative to a woven cloth's yarns.
+
+    Attributes
+    ----------
+    warp, weft : float
+        Stiffness against stretch along the warp (roll length) and the weft, more than 0.
+    shear : float
+        Stiffness against shear below the locking angle, more than 0.
+    locking_angle : float, radians
+        Shear at which neighbouring yarns touch and the cloth starts to wrinkle.
+    locked : float
+        Further stiffness against the shear beyond the locking angle.
+    """
+
+    warp: float
+    weft: float
+    shear: float
+    locking_angle: float
+    locked: float = 0.0
+
+    def __post_init__(self) -> None:
+        for name in ("warp", "weft", "shear"):
+            value = getattr(self, name)
+            if not (math.isfinite(value) and value > 0.0):
+                raise LimitError(
+                    f"{name} stiffness of the cloth",
+                    f"{value:g}",
+                    "a number above 0",
+                    "correct the cloth's card",
+                )
+        if not 0.0 < self.locking_angle <= math.pi / 2:
+            raise LimitError(
+                "locking angle of the cloth",
+                f"{math.degrees(self.locking_angle):g} deg",
+                "more than 0 and at most 90 deg",
+                "correct the cloth's card",
+            )
+        if not (math.isfinite(self.locked) and self.locked >= 0.0):
+            raise LimitError(
+                "locked stiffness of the cloth", f"{self.locked:g}", "0 or more", "correct it"
+            )
+
+
+def _woven(locking: float) -> Fabric:
+    return Fabric(
+        1.0,
+        1.0,
+        _SHEAR_OF_LOOSE_YARNS,
+        math.radians(locking),
+        _LOCKED * _SHEAR_OF_LOOSE_YARNS,
+    )
+
+
+_BY_WEAVE: dict[Weave, Fabric] = {
+    # Woven: 200 g/m^2 of glass holds about 100 g/m^2 / 2.55 g/cm^3 * 72 GPa = 2800 N/mm along
+    # each yarn family, while dry cloth shears under a few tenths of N/mm (order of magnitude
+    # from memory): a ratio near 1e-4.  Locking angles: middle of the ranges for plain and for
+    # twill and satin weaves in J. Cao et al., Composites A 39 (2008) 1037 (from memory).
+    Weave.PLAIN: _woven(40.0),
+    Weave.TWILL: _woven(50.0),
+    Weave.SATIN: _woven(55.0),
+    # Stitched biaxial: straight yarns as stiff as woven ones; the stitching hinders shear.
+    Weave.BIAXIAL: Fabric(1.0, 1.0, 4e-4, math.radians(50.0), 0.04),
+    # Unidirectional: across the fibres only stitching or a light grid holds, so the cloth
+    # spreads and bunches sooner than that a fibre stretches (common practice, no source).
+    Weave.UNIDIRECTIONAL: Fabric(1.0, 0.02, 2e-3, math.radians(25.0), 0.05),
+    # Mat: the same in all directions, which needs shear = warp / 2 (isotropic, no lateral
+    # contraction); it tears apart rather than locks (common practice, no source).
+    Weave.MAT: Fabric(1.0, 1.0, 0.5, math.radians(30.0)),
+}
+
+
+def fabric_for(weave: Weave) -> Fabric:
+    """Return the usual stiffnesses of a weave.
+
+    Examples
+    --------
+    >>> fabric_for(Weave.MAT).shear
+    0.5
+    """
+    return _BY_WEAVE[weave]
+
+
+def fabric_of(cloth: Cloth) -> Fabric:
+    """Return the stiffnesses of a cloth: those of its weave, with its own locking angle."""
+    usual = _BY_WEAVE[cloth.weave]
+    return Fabric(usual.warp, usual.weft, usual.shear, cloth.locking_angle, usual.locked)

@@ -1,0 +1,226 @@
+"""A first flat map of a surface: as conformal as it gets, then as rigid as it gets.
+
+It only has to be a good start for the drape and must turn no triangle over.  Holes do no harm:
+they are left open.  The conformal map is the one with the least conformal energy (P. Mullen,
+Y. Tong, P. Alliez, M. Desbrun, Spectral conformal parameterization, 2008); from there a few
+local and global steps bring lengths closer (L. Liu et al., A local/global approach to mesh
+parameterization, 2008).  Where that turns a triangle over, the map onto a disk with positive
+weights is used instead, which never does (W. T. Tutte, 1963; M. Floater, 1997).
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from scipy.sparse import coo_matrix, csc_matrix, diags
+from scipy.sparse.linalg import splu
+
+from laywright.arrays import FloatArray, IntArray
+from laywright.cloth.strain import facet_gradients, turned_over
+from laywright.errors import GeometryError
+from laywright.progress import Progress, silent
+from laywright.surface.triangles import Surface
+
+__all__ = ["check_disk", "conformal_map", "disk_map", "flatten"]
+
+
+def check_disk(surface: Surface) -> None:
+    """Check that a surface can be laid flat in one piece; holes are allowed.
+
+    Raises
+    ------
+    GeometryError
+        If it is empty, in several pieces, closed, or has a handle (a tunnel through it).
+    """
+    name = ", ".join(surface.patch_names)
+    if len(surface.triangles) == 0 or surface.area <= 0.0:
+        raise GeometryError(name, "no triangles", "a face with area", "pick a face")
+    pieces = int(surface.components.max()) + 1
+    if pieces > 1:
+        raise GeometryError(
+            name,
+            f"{pieces} pieces that do not hang together along an edge",
+            "one connected piece",
+            "make a ply for each piece",
+        )
+    loops = len(surface.boundary_loops)
+    if loops == 0:
+        raise GeometryError(
+            name,
+            "a surface that closes on itself",
+            "a surface with an open edge",
+            "pick fewer faces",
+        )
+    if surface.euler_characteristic != 2 - loops:
+        raise GeometryError(
+            name,
+            "a surface with a tunnel through it",
+            "a surface that lies flat apart from holes",
+            "split it into two Moulded Faces",
+        )
+
+
+def flatten(surface: Surface, *, progress: Progress = silent) -> FloatArray:
+    """Return a flat map of a surface that turns no triangle over.
+
+    Parameters
+    ----------
+    surface : Surface
+        One piece with an open edge, holes allowed, no triangles without area.
+    progress : Progress
+        Told how far it is.
+
+    Returns
+    -------
+    (n, 2) float, mm
+        Flat coordinates, in the mean at true scale, seen from the side of the normals.
+
+    Raises
+    ------
+    GeometryError
+        See `check_disk`.
+    """
+    check_disk(surface)
+    progress(0.0, "a first flat map")
+    best = conformal_map(surface)
+    if turned_over(surface, best):
+        best = disk_map(surface)
+    progress(0.5)
+    return _more_rigid(surface, best)
+
+
+def conformal_map(surface: Surface) -> FloatArray:
+    """Return the map of least conformal energy at the mean scale 1: (n, 2) float, mm."""
+    count = len(surface.vertices)
+    stiffness = _stiffness(surface)
+    energy = _interleaved(stiffness) - _signed_area(surface)
+    edge = np.unique(np.concatenate(surface.boundary_loops))
+    mass = np.zeros(2 * count)
+    mass[2 * edge] = mass[2 * edge + 1] = 1.0
+    shift = 1e-9 * energy.diagonal().mean()
+    factors = _factor((energy + diags(np.full(2 * count, shift))).tocsc())
+    corner = surface.vertices - surface.vertices.mean(axis=0)
+    plane = np.linalg.svd(corner, full_matrices=False)[2][:2]
+    uv = corner @ plane.T
+    for _ in range(30):
+        before = uv
+        uv = uv - uv[edge].mean(axis=0)
+        uv = factors.solve(mass * uv.ravel()).reshape(-1, 2)
+        uv = uv - uv[edge].mean(axis=0)
+        uv = uv / np.linalg.norm(uv[edge])
+        turn = np.vdot(before[edge] @ np.array([1.0, 1j]), uv[edge] @ np.array([1.0, 1j]))
+        if abs(abs(turn) / np.linalg.norm(before[edge]) - 1.0) < 1e-12:
+            break
+    return _scaled(surface, uv)
+
+
+def disk_map(surface: Surface) -> FloatArray:
+    """Return a map onto a disk, the outer edge on its rim, holes closed by a point each.
+
+    It turns no triangle over, whatever the surface, but bends lengths a lot.
+    """
+    outer, *holes = surface.boundary_loops
+    count = len(surface.vertices)
+    first = surface.edges.ends[:, 0]
+    second = surface.edges.ends[:, 1]
+    for number, hole in enumerate(holes):
+        first = np.concatenate([first, hole])
+        second = np.concatenate([second, np.full(len(hole), count + number)])
+    size = count + len(holes)
+    one = np.ones(len(first))
+    graph = coo_matrix((one, (first, second)), shape=(size, size))
+    graph = (graph + graph.T).tocsc()
+    laplace = (diags(np.asarray(graph.sum(axis=0)).ravel()) - graph).tocsc()
+    rim = np.zeros(size, dtype=bool)
+    rim[outer] = True
+    length = np.linalg.norm(surface.vertices[np.roll(outer, -1)] - surface.vertices[outer], axis=1)
+    turn = 2.0 * np.pi * (np.cumsum(length) - length) / length.sum()
+    flat = np.zeros((size, 2))
+    flat[outer] = np.stack([np.cos(turn), np.sin(turn)], axis=1)
+    inner = ~rim
+    flat[inner] = _factor(laplace[inner][:, inner].tocsc()).solve(
+        -laplace[inner][:, rim] @ flat[rim]
+    )
+    return _scaled(surface, flat[:count])
+
+
+def _more_rigid(surface: Surface, uv: FloatArray, steps: int = 8) -> FloatArray:
+    """Return the map after steps of nearest rotations, the last without turned triangles."""
+    gradients = facet_gradients(surface)
+    factors = _factor(_stiffness(surface)[1:, 1:].tocsc())
+    best = uv
+    for _ in range(steps):
+        jacobian = np.einsum("mxk,mkw->mwx", gradients, uv[surface.triangles])
+        turn = np.arctan2(
+            jacobian[:, 1, 0] - jacobian[:, 0, 1], jacobian[:, 0, 0] + jacobian[:, 1, 1]
+        )
+        cosine, sine = np.cos(turn), np.sin(turn)
+        wanted = np.stack(
+            [np.stack([cosine, sine], axis=1), np.stack([-sine, cosine], axis=1)], axis=1
+        )
+        force = np.einsum("mxk,mxw,m->mkw", gradients, wanted, surface.areas)
+        right = np.stack(
+            [
+                np.bincount(
+                    surface.triangles.ravel(), weights=force[:, :, axis].ravel(), minlength=len(uv)
+                )
+                for axis in range(2)
+            ],
+            axis=1,
+        )
+        uv = np.concatenate([np.zeros((1, 2)), factors.solve(right[1:])])
+        if turned_over(surface, uv):
+            break
+        best = uv
+    return best
+
+
+def _stiffness(surface: Surface) -> csc_matrix:
+    """Return the Laplace matrix of linear triangles: (n, n)."""
+    gradients = facet_gradients(surface)
+    block = np.einsum("mxi,mxj,m->mij", gradients, gradients, surface.areas)
+    down = np.repeat(surface.triangles, 3, axis=1).ravel()
+    across = np.tile(surface.triangles, (1, 3)).ravel()
+    size = len(surface.vertices)
+    return coo_matrix((block.ravel(), (down, across)), shape=(size, size)).tocsc()
+
+
+def _interleaved(matrix: csc_matrix) -> csc_matrix:
+    """Return the matrix that acts on u and v in turn as `matrix` does on each."""
+    entries = matrix.tocoo()
+    down = np.concatenate([2 * entries.row, 2 * entries.row + 1])
+    across = np.concatenate([2 * entries.col, 2 * entries.col + 1])
+    size = 2 * matrix.shape[0]
+    return coo_matrix(
+        (np.concatenate([entries.data, entries.data]), (down, across)), shape=(size, size)
+    ).tocsc()
+
+
+def _signed_area(surface: Surface) -> csc_matrix:
+    """Return the matrix whose quadratic form is twice the area of the flat map."""
+    size = 2 * len(surface.vertices)
+    starts = np.concatenate(surface.boundary_loops)
+    ends: IntArray = np.concatenate([np.roll(loop, -1) for loop in surface.boundary_loops])
+    half = np.full(len(starts), 0.5)
+    down = np.concatenate([2 * starts, 2 * ends + 1, 2 * starts + 1, 2 * ends])
+    across = np.concatenate([2 * ends + 1, 2 * starts, 2 * ends, 2 * starts + 1])
+    signs = np.concatenate([half, half, -half, -half])
+    return coo_matrix((signs, (down, across)), shape=(size, size)).tocsc()
+
+
+def _scaled(surface: Surface, uv: FloatArray) -> FloatArray:
+    corners = uv[surface.triangles]
+    side, last = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
+    area = 0.5 * float((side[:, 0] * last[:, 1] - side[:, 1] * last[:, 0]).sum())
+    if area <= 0.0:
+        return uv
+    scaled: FloatArray = uv * np.sqrt(surface.area / area)
+    return scaled
+
+
+def _factor(matrix: csc_matrix) -> splu:
+    return splu(
+        matrix,
+        permc_spec="MMD_AT_PLUS_A",
+        diag_pivot_thresh=0.0,
+        options={"SymmetricMode": True},
+    )

@@ -1,0 +1,93 @@
+"""Outlines of a flat pattern: the edge of the part, the cut line around it, the notches."""
+
+from __future__ import annotations
+
+import numpy as np
+import shapely
+from shapely.geometry import LinearRing, LineString, Polygon
+from shapely.geometry.polygon import orient
+
+from laywright.arrays import FloatArray, floats
+from laywright.errors import GeometryError
+from laywright.surface.triangles import Surface
+
+__all__ = ["cut_outline", "flat_region", "notches_of", "ring"]
+
+_QUARTER = 8
+
+
+def ring(line: LinearRing) -> FloatArray:
+    """Return a closed line as points, (k, 2) float, mm, the first not repeated."""
+    return floats(np.asarray(line.coords)[:-1, :2], -1, 2)
+
+
+def flat_region(surface: Surface, uv: FloatArray, name: str) -> Polygon:
+    """Return the flat region that the part's area takes, with its holes.
+
+    Parameters
+    ----------
+    surface : Surface
+        One piece with an open edge.
+    uv : (n, 2) float, mm
+        Flat coordinates.
+    name : str
+        Name of the ply, for the message.
+
+    Raises
+    ------
+    GeometryError
+        If the flat cloth would overlap itself.
+    """
+    loops = [uv[loop] for loop in surface.boundary_loops]
+    outer = int(np.argmax([_area(loop) for loop in loops]))
+    holes = [loop for index, loop in enumerate(loops) if index != outer]
+    region = Polygon(loops[outer], holes)
+    if not region.is_valid:
+        raise GeometryError(
+            f"flat pattern of {name}",
+            "a pattern that laps over itself",
+            "a pattern that can be cut from one layer of cloth",
+            "split the face into two Moulded Faces, or move the start point",
+        )
+    return orient(region)
+
+
+def _area(points: FloatArray) -> float:
+    x, y = points.T
+    return 0.5 * float((x * np.roll(y, -1) - np.roll(x, -1) * y).sum())
+
+
+def cut_outline(region: Polygon, margin: float, deviation: float) -> Polygon:
+    """Return the region with a margin all round, its outline simplified.
+
+    Parameters
+    ----------
+    region : shapely.Polygon
+        Edge of the part and its holes.
+    margin : float, mm
+        Width of the margin; holes close by it.
+    deviation : float, mm
+        Largest deviation of the simplified outline.
+    """
+    grown = region.buffer(margin, quad_segs=_QUARTER)
+    cut = shapely.simplify(grown, deviation)
+    return orient(cut)
+
+
+def notches_of(cut: Polygon, length: float) -> tuple[FloatArray, ...]:
+    """Return short lines from the cut edge inwards, where x = 0 and y = 0 first meet it.
+
+    The start point is at zero, so that these are the warp and the weft thread through it.
+    """
+    if length == 0.0:
+        return ()
+    reach = 2.0 * max(abs(bound) for bound in cut.bounds)
+    notches = []
+    for direction in (np.array(d) for d in ((1.0, 0.0), (0.0, 1.0), (-1.0, 0.0), (0.0, -1.0))):
+        beam = LineString([(0.0, 0.0), reach * direction])
+        met = beam.intersection(cut.exterior)
+        if met.is_empty:
+            continue
+        near = min(shapely.get_coordinates(met) @ direction)
+        notches.append(floats([near * direction, (near - length) * direction], 2, 2))
+    return tuple(notches)
