@@ -101,7 +101,7 @@ def test_finders_see_what_they_look_for():
 def test_imports_point_one_way():
     script = (
         "from importlinter.cli import lint_imports\n"
-        "raise SystemExit(lint_imports(config_filename='pyproject.toml', no_cache=True, no_logo=True))"
+        "raise SystemExit(lint_imports('pyproject.toml', no_cache=True, no_logo=True))"
     )
     done = run_python("-c", script)
     assert done.returncode == 0, done.stdout + done.stderr

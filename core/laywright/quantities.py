@@ -65,7 +65,7 @@ def magnitude(value: QuantityLike, unit: str, name: str) -> float:
     quantity = _parsed(value, unit, name) if isinstance(value, str) else value
     try:
         result = float(quantity.to(unit).magnitude)
-    except (pint.DimensionalityError, AttributeError) as problem:
+    except (pint.PintError, ArithmeticError, AttributeError) as problem:
         raise UnitError(
             name, f"'{value}'", f"a quantity in {_spoken(unit)}", "give the number with such a unit"
         ) from problem
@@ -86,7 +86,7 @@ def _parsed(text: str, unit: str, name: str) -> Quantity:
     number, unit_text = match.groups()
     try:
         return registry().Quantity(float(number), unit_text or "dimensionless")
-    except (pint.UndefinedUnitError, pint.errors.DefinitionSyntaxError, ValueError) as problem:
+    except Exception as problem:  # pint's parser ends in a dozen ways on what is no unit
         raise UnitError(
             name, f"the unit '{unit_text}'", f"a unit such as {_spoken(unit)}", "correct the unit"
         ) from problem
