@@ -7,7 +7,8 @@ Models, by name:
   (the parallel bound of Ishikawa and Chou 1982);
 - crimp: the modulus along a wavy yarn is the inverse of the mean compliance along a sine wave
   (the undulation model of Ishikawa and Chou 1982), with the yarn's steepest slope as input;
-- mat: straight plies at all angles in equal parts (the invariants of Tsai and Pagano 1968).
+- mat: straight plies at 0, 45, 90 and 135 degrees in equal parts, which is the same at every
+  angle (Tsai and Pagano 1968).
 
 One ply is taken as even through its thickness; how warp and weft lie above each other inside
 it is not followed.
@@ -16,24 +17,45 @@ it is not followed.
 from __future__ import annotations
 
 import dataclasses
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
 
 import numpy as np
 
 from laywright.laminate.lamina import (
     Lamina,
     Strengths,
-    from_invariants,
-    invariants,
     lamina_of_stiffness,
     reduced_stiffness,
+    rotated_expansion,
     rotated_stiffness,
 )
 from laywright.laminate.materials import Cloth, Resin, Weave
 from laywright.laminate.micromechanics import unidirectional
 
-__all__ = ["cloth_ply", "cloth_strengths", "crimped", "cross_ply", "scattered"]
+__all__ = ["Yarns", "blend", "cloth_ply", "cloth_strengths", "crimped", "yarns"]
 
 _WAVE_POINTS = 64
+
+
+@dataclass(frozen=True)
+class Yarns:
+    """Yarns of one direction in a ply, with the resin around them.
+
+    Attributes
+    ----------
+    lamina : Lamina
+        Axis 1 along the yarns.
+    angle : float, radians
+        From the warp, counter-clockwise.
+    share : float
+        Share of the ply's fibre.
+    """
+
+    lamina: Lamina
+    angle: float
+    share: float
 
 
 def crimped(lamina: Lamina, slope: float) -> Lamina:
@@ -57,37 +79,14 @@ def crimped(lamina: Lamina, slope: float) -> Lamina:
         + (1.0 - square) ** 2 / lamina.modulus_2
     )
     modulus = float(1.0 / compliance.mean())
-    return dataclasses.replace(
-        lamina,
-        modulus_1=modulus,
-        poisson_12=lamina.poisson_12 * modulus / lamina.modulus_1,
-    )
+    poisson = lamina.poisson_12 * modulus / lamina.modulus_1
+    return dataclasses.replace(lamina, modulus_1=modulus, poisson_12=poisson)
 
 
-def cross_ply(lamina: Lamina, warp_share: float) -> Lamina:
-    """Return warp and weft side by side as one ply, axis 1 along the warp."""
-    along = reduced_stiffness(lamina)
-    across = rotated_stiffness(along, np.pi / 2.0)
-    stiffness = warp_share * along + (1.0 - warp_share) * across
-    expansion = (lamina.expansion_1, lamina.expansion_2)
-    force = warp_share * along[:2, :2] @ expansion
-    force += (1.0 - warp_share) * across[:2, :2] @ expansion[::-1]
-    first, second = np.linalg.solve(stiffness[:2, :2], force).tolist()
-    return lamina_of_stiffness(stiffness, (first, second))
-
-
-def scattered(lamina: Lamina) -> Lamina:
-    """Return the ply with its fibres at all angles of the plane in equal parts."""
-    stiffness = from_invariants(invariants(reduced_stiffness(lamina)))
-    force = reduced_stiffness(lamina)[:2, :2] @ (lamina.expansion_1, lamina.expansion_2)
-    expansion = float(force.sum() / (2.0 * (stiffness[0, 0] + stiffness[0, 1])))
-    return lamina_of_stiffness(stiffness, (expansion, expansion))
-
-
-def cloth_ply(
+def yarns(
     cloth: Cloth, resin: Resin, volume_fraction: float, void_share: float = 0.0
-) -> Lamina:
-    """Return one ply of a cloth, axis 1 along the warp.
+) -> tuple[Yarns, ...]:
+    """Return the yarns of a ply of cloth, direction by direction; those without share left out.
 
     Parameters
     ----------
@@ -99,8 +98,36 @@ def cloth_ply(
     """
     straight = unidirectional(cloth.fibre, resin, volume_fraction, void_share)
     if cloth.weave is Weave.MAT:
-        return scattered(straight)
-    return cross_ply(crimped(straight, cloth.crimp_angle), cloth.warp_share)
+        return tuple(Yarns(straight, i * math.pi / 4.0, 0.25) for i in range(4))
+    wavy = crimped(straight, cloth.crimp_angle)
+    both = (
+        Yarns(wavy, 0.0, cloth.warp_share),
+        Yarns(wavy, math.pi / 2.0, 1.0 - cloth.warp_share),
+    )
+    return tuple(direction for direction in both if direction.share > 0.0)
+
+
+def blend(directions: Sequence[Yarns]) -> Lamina:
+    """Return yarns of several directions, sharing one strain, as one ply.
+
+    Their mixture must be orthotropic about the warp; what little coupling of stretch and shear
+    rounding leaves is dropped.
+    """
+    stiffness, force = np.zeros((3, 3)), np.zeros(3)
+    for part in directions:
+        own = part.share * rotated_stiffness(reduced_stiffness(part.lamina), part.angle)
+        expansion = (part.lamina.expansion_1, part.lamina.expansion_2, 0.0)
+        stiffness += own
+        force += own @ rotated_expansion(expansion, part.angle)
+    first, second = np.linalg.solve(stiffness[:2, :2], force[:2]).tolist()
+    return lamina_of_stiffness(stiffness, (first, second))
+
+
+def cloth_ply(
+    cloth: Cloth, resin: Resin, volume_fraction: float, void_share: float = 0.0
+) -> Lamina:
+    """Return one ply of a cloth, axis 1 along the warp; see `yarns` for the parameters."""
+    return blend(yarns(cloth, resin, volume_fraction, void_share))
 
 
 def cloth_strengths(cloth: Cloth, volume_fraction: float) -> Strengths | None:

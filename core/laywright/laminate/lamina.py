@@ -20,7 +20,6 @@ from laywright.laminate.limits import Limits, check_limits
 __all__ = [
     "Lamina",
     "Strengths",
-    "from_invariants",
     "invariants",
     "lamina_of_stiffness",
     "reduced_stiffness",
@@ -245,28 +244,4 @@ def invariants(stiffness: ArrayLike) -> FloatArray:
             (total / 3.0 - cross + shear) / 8.0,
         ],
         axis=-1,
-    )
-
-
-def from_invariants(constants: ArrayLike) -> FloatArray:
-    """Return the isotropic stiffness of many laminae at all angles in equal parts.
-
-    Parameters
-    ----------
-    constants : (..., 5) array_like, MPa
-        From `invariants`.
-
-    Returns
-    -------
-    numpy.ndarray
-        (..., 3, 3) float, MPa: U1 on the diagonal, U4 beside it, U5 for shear.
-    """
-    u = np.asarray(constants, dtype=np.float64)
-    zero = np.zeros_like(u[..., 0])
-    return _matrix(
-        [
-            [u[..., 0], u[..., 3], zero],
-            [u[..., 3], u[..., 0], zero],
-            [zero, zero, u[..., 4]],
-        ]
     )
