@@ -15,13 +15,14 @@ import shapely
 from laywright.arrays import FloatArray, floats
 from laywright.cloth.datum import Datum, default_datum
 from laywright.cloth.drape import Drape, Start, drape
+from laywright.cloth.even_mesh import even_mesh, spacing_for
 from laywright.cloth.fabric import fabric_of
 from laywright.cloth.outline import cut_outline, flat_region, notches_of, ring
 from laywright.cloth.place import nearest_place
 from laywright.cloth.strain import image_of
 from laywright.errors import InputError
 from laywright.laminate.laminate import Laminate
-from laywright.laminate.materials import Cloth
+from laywright.laminate.plies import Ply
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
 from laywright.surface.face import MouldedFace
@@ -32,6 +33,8 @@ from laywright.tolerances import TOLERANCES
 __all__ = ["DrapedPly", "Pattern", "PatternSet", "PatternSettings", "make_patterns"]
 
 _VISIBLE_STRETCH = 0.005
+_FEWEST = 200
+_MESHING = 0.2
 
 
 @dataclass(frozen=True)
@@ -48,12 +51,15 @@ class PatternSettings:
         Largest distance between the drawn outlines and the computed ones.
     start : Start
         What the hand lays straight first.
+    triangles : int
+        Number of even triangles that the face is meshed with for the drape.
     """
 
     margin: float = 20.0
     notch: float = 6.0
     deviation: float = TOLERANCES.outline
     start: Start = Start.WARP
+    triangles: int = 8000
 
     def __post_init__(self) -> None:
         for name, least in (("margin", 0.0), ("notch", 0.0), ("deviation", 1e-6)):
@@ -65,6 +71,13 @@ class PatternSettings:
                     f"at least {least:g} mm",
                     "correct the setting",
                 )
+        if self.triangles < _FEWEST:
+            raise InputError(
+                "triangles for the drape",
+                f"{self.triangles}",
+                f"at least {_FEWEST}",
+                "correct the setting",
+            )
 
 
 @dataclass(frozen=True, eq=False)
@@ -93,8 +106,12 @@ class Pattern:
         Number of the ply; ply 1 touches the mould.
     name : str
         Name of the ply.
-    cloth : Cloth
-        What it is cut from.
+    cloth : str
+        Name of the cloth that it is cut from.
+    roll_width : float, mm
+        Width of the roll, from the cloth's card.
+    locking_angle : float, radians
+        Shear at which the cloth begins to wrinkle.
     angle : float, radians
         Ply angle from the datum arrow.
     cut : (k, 2) float, mm
@@ -125,7 +142,9 @@ class Pattern:
 
     ply: int
     name: str
-    cloth: Cloth
+    cloth: str
+    roll_width: float
+    locking_angle: float
     angle: float
     cut: FloatArray
     openings: tuple[FloatArray, ...]
@@ -198,6 +217,11 @@ def make_patterns(
         If the face cannot be laid flat in one piece, or a pattern would overlap itself.
     """
     working = face.working_surface(laminate.thickness)
+    working = even_mesh(
+        working,
+        spacing_for(working, settings.triangles),
+        progress=part_of(progress, 0.0, _MESHING),
+    )
     datum = datum or default_datum(working)
     plies = laminate.layup.plies
     patterns: list[Pattern] = []
@@ -205,7 +229,8 @@ def make_patterns(
     earlier: dict[tuple[str, float], FloatArray] = {}
     for index, ply in enumerate(plies):
         name = laminate.layup.ply_name(index + 1)
-        inner = part_of(progress, index / len(plies), (index + 1) / len(plies))
+        shares = [_MESHING + (1.0 - _MESHING) * k / len(plies) for k in (index, index + 1)]
+        inner = part_of(progress, *shares)
         inner(0.0, f"draping {name}")
         surface = offset(working, float(laminate.ply_heights[index]))
         result = drape(
@@ -219,9 +244,7 @@ def make_patterns(
         )
         earlier[ply.cloth.name, ply.angle] = result.uv
         draped.append(DrapedPly(surface, result))
-        patterns.append(
-            _pattern(index + 1, name, ply.cloth, ply.angle, surface, result, datum, settings)
-        )
+        patterns.append(_pattern(index + 1, name, ply, surface, result, datum, settings))
     remarks = [
         remark
         for pattern, ply in zip(patterns, draped, strict=True)
@@ -233,8 +256,7 @@ def make_patterns(
 def _pattern(
     number: int,
     name: str,
-    cloth: Cloth,
-    angle: float,
+    ply: Ply,
     surface: Surface,
     result: Drape,
     datum: Datum,
@@ -249,8 +271,10 @@ def _pattern(
     return Pattern(
         number,
         name,
-        cloth,
-        angle,
+        ply.cloth.name,
+        ply.cloth.roll_width,
+        ply.cloth.locking_angle,
+        ply.angle,
         ring(cut.exterior) + shift,
         tuple(ring(inner) + shift for inner in cut.interiors),
         ring(trim.exterior) + shift,
@@ -270,13 +294,13 @@ def _remarks(pattern: Pattern, ply: DrapedPly) -> list[str]:
     """Return what a maker should know about one pattern, in plain words."""
     remarks = []
     degrees = math.degrees(pattern.angle)
-    head = f"{pattern.name} ({pattern.cloth.name}, {degrees:.0f} deg)"
+    head = f"{pattern.name} ({pattern.cloth}, {degrees:.0f} deg)"
     shear = np.abs(ply.drape.shear)
     if pattern.locked_share > 0.0:
         x, y, z = ply.surface.centroids[int(np.argmax(shear))]
         remarks.append(
             f"{head}: {100.0 * pattern.locked_share:.1f} % of its area shears past the locking "
-            f"angle of {math.degrees(pattern.cloth.locking_angle):.0f} deg, up to "
+            f"angle of {math.degrees(pattern.locking_angle):.0f} deg, up to "
             f"{math.degrees(pattern.largest_shear):.0f} deg near ({x:.0f}, {y:.0f}, {z:.0f}) mm; "
             "the cloth will wrinkle there. Darts and splices are not proposed yet: cut and lap "
             "it by hand, turn the ply, move the start point or take a looser cloth."

@@ -139,7 +139,7 @@ def _label(pattern: Pattern, job: str, size: float) -> list[Line | Label]:
         *([job] if job else []),
         f"Ply {pattern.ply}"
         + ("" if pattern.name == f"ply {pattern.ply}" else f", {pattern.name}"),
-        pattern.cloth.name,
+        pattern.cloth,
         f"{degrees:+.0f} deg from the datum arrow" if degrees else "along the datum arrow",
         "this side up, away from the mould",
         "warp this way",

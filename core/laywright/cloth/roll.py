@@ -106,6 +106,15 @@ class RollLayout:
     share_used: float
     placements: tuple[Placement, ...]
 
+    def outlines(self, patterns: PatternSet) -> list[tuple[FloatArray, bool]]:
+        """Return the roll's edge and every cut line, (k, 2) float, mm, and whether it closes."""
+        by_ply = {pattern.ply: pattern for pattern in patterns.patterns}
+        edge = np.array([[0, 0], [self.length, 0], [self.length, self.width], [0, self.width]])
+        return [
+            (edge, True),
+            *((placed_outline(by_ply[place.ply], place), True) for place in self.placements),
+        ]
+
 
 @dataclass(frozen=True)
 class RollPlan:
@@ -157,7 +166,7 @@ def plan_roll(
     """
     by_cloth: dict[str, list[Pattern]] = {}
     for pattern in patterns.patterns:
-        by_cloth.setdefault(pattern.cloth.name, []).append(pattern)
+        by_cloth.setdefault(pattern.cloth, []).append(pattern)
     total = len(patterns.patterns)
     done = 0
     rolls = []
@@ -175,7 +184,7 @@ def plan_roll(
 def _lay_out(
     cloth: str, pieces: list[Pattern], settings: RollSettings, seconds: float, progress: Progress
 ) -> RollLayout:
-    width = settings.widths.get(cloth, pieces[0].cloth.roll_width)
+    width = settings.widths.get(cloth, pieces[0].roll_width)
     usable = width - 2.0 * settings.edge
     outlines = [piece.cut for piece in pieces]
     for piece in pieces:
