@@ -1,0 +1,111 @@
+"""Surfaces to solids and back, with the patch of every triangle kept.
+
+Solids are cut and joined by manifold3d in double precision; its results are closed by
+construction.  Every triangle carries the number of its patch through all cuts, as a place in
+one list of names that all partners of an operation share.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from manifold3d import Error, Manifold, Mesh64
+
+from laywright.arrays import FloatArray, IntArray
+from laywright.errors import GeometryError
+from laywright.surface.triangles import Surface
+
+__all__ = ["block", "from_manifold", "prism", "to_manifold", "tube"]
+
+
+def to_manifold(surface: Surface, where: str, first: int = 0) -> Manifold:
+    """Return a closed surface as a solid.
+
+    Parameters
+    ----------
+    surface : Surface
+        Closed, normals outwards, mm.
+    where : str
+        Name for the message.
+    first : int
+        Number of the surface's patch 0 in the shared list of names.
+
+    Raises
+    ------
+    GeometryError
+        If the surface is not closed or encloses no volume.
+    """
+    mesh = Mesh64(
+        np.array(surface.vertices, dtype=np.float64, order="C"),
+        np.array(surface.triangles, dtype=np.uint64, order="C"),
+        face_id=np.array(surface.patches + first, dtype=np.uint64),
+    )
+    solid = Manifold(mesh)
+    if solid.status() != Error.NoError or solid.volume() <= 0.0:
+        raise GeometryError(
+            where,
+            "a shape that does not close into a solid",
+            "a closed shape that encloses a volume",
+            "check the picked faces for gaps and folds",
+        )
+    return solid
+
+
+def from_manifold(solid: Manifold, names: tuple[str, ...]) -> Surface:
+    """Return a solid as a closed surface; its patches are places in `names`."""
+    mesh = solid.to_mesh64()
+    vertices = np.asarray(mesh.vert_properties, dtype=np.float64)[:, :3]
+    triangles = np.asarray(mesh.tri_verts).astype(np.int64)
+    source, target = np.asarray(mesh.merge_from_vert), np.asarray(mesh.merge_to_vert)
+    if len(source):
+        merged = np.arange(len(vertices))
+        merged[source.astype(np.int64)] = target.astype(np.int64)
+        used, index = np.unique(merged[triangles], return_inverse=True)
+        vertices, triangles = vertices[used], index.reshape(-1, 3)
+    return Surface(vertices, triangles, np.asarray(mesh.face_id).astype(np.int64), names)
+
+
+def block(low: FloatArray, high: FloatArray, patch: int) -> Manifold:
+    """Return the box between two corners; all its sides carry `patch`."""
+    outline = np.array([[low[0], low[1]], [high[0], low[1]], [high[0], high[1]], [low[0], high[1]]])
+    return prism(outline, float(low[2]), float(high[2]), patch)
+
+
+def prism(outline: FloatArray, low: float, high: float, patch: int) -> Manifold:
+    """Return the upright prism over a convex (k, 2) outline; all its sides carry `patch`."""
+    size = len(outline)
+    here = np.arange(size)
+    after = (here + 1) % size
+    fan = np.stack([np.zeros(size - 2, dtype=int), here[1:-1], after[1:-1]], axis=1)
+    points = np.concatenate(
+        [np.column_stack([outline, np.full(size, height)]) for height in (low, high)]
+    )
+    sides = np.concatenate(
+        [
+            np.stack([here, after, after + size], axis=1),
+            np.stack([here, after + size, here + size], axis=1),
+        ]
+    )
+    return _numbered(points, np.concatenate([fan[:, ::-1], fan + size, sides]), patch)
+
+
+def tube(sections: FloatArray, patch: int) -> Manifold:
+    """Return the ring whose cross-sections run round: (k, c, 3) float, mm, counter-clockwise.
+
+    The corners of each section run counter-clockwise seen against the direction of the run.
+    """
+    count, size = sections.shape[:2]
+    i, j = (a.ravel() for a in np.meshgrid(np.arange(count), np.arange(size), indexing="ij"))
+    i1, j1 = (i + 1) % count, (j + 1) % size
+    a, b, c, d = i * size + j, i1 * size + j, i1 * size + j1, i * size + j1
+    triangles = np.concatenate([np.stack([a, b, c], axis=1), np.stack([a, c, d], axis=1)])
+    return _numbered(sections.reshape(-1, 3), triangles, patch)
+
+
+def _numbered(points: FloatArray, triangles: IntArray, patch: int) -> Manifold:
+    return Manifold(
+        Mesh64(
+            np.array(points, dtype=np.float64, order="C"),
+            np.array(triangles, dtype=np.uint64, order="C"),
+            face_id=np.full(len(triangles), patch, dtype=np.uint64),
+        )
+    )
