@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from laywright.errors import InputError
 from laywright.files.drawing import Drawing
 
-__all__ = ["Block", "Note", "Picture", "Sheet", "Station", "Steps", "Table"]
+__all__ = ["Block", "Note", "Picture", "Sheet", "Station", "Steps", "Table", "version_note"]
 
 
 @dataclass(frozen=True)
@@ -38,12 +39,22 @@ class Table:
     columns : tuple of str
         Column heads, each with its unit.
     rows : tuple of tuple of str
-        Cells.
+        Cells; an empty one is room to write by hand.
     """
 
     heading: str
     columns: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
+
+    def __post_init__(self) -> None:
+        for number, row in enumerate(self.rows, start=1):
+            if len(row) != len(self.columns):
+                raise InputError(
+                    f"row {number} of the table '{self.heading}'",
+                    f"{len(row)} cells",
+                    f"{len(self.columns)} cells",
+                    "give one cell per column",
+                )
 
 
 @dataclass(frozen=True, eq=False)
@@ -99,8 +110,25 @@ class Sheet:
         Short code of the job's inputs, printed on every page.
     stations : tuple of Station
         Pages, in the order of the work.
+    foot : str
+        What stands at the foot of every page, before the note on its version.
     """
 
     title: str
     version: str
     stations: tuple[Station, ...]
+    foot: str = ""
+
+
+def version_note(sheet: Sheet) -> str:
+    """Return the sentence by which a person knows whether a printed page still holds.
+
+    Examples
+    --------
+    >>> version_note(Sheet("cowl", "3F2A", ()))
+    'Version 3F2A. If the job now shows another code, this page is out of date: print it again.'
+    """
+    return (
+        f"Version {sheet.version}. If the job now shows another code, this page is out of "
+        "date: print it again."
+    )

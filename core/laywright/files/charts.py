@@ -1,0 +1,176 @@
+"""A line chart as a drawing: axes with units, lines told apart by their dashes."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from laywright.arrays import FloatArray, floats
+from laywright.errors import InputError
+from laywright.files.drawing import Drawing, Label, Line, Style
+from laywright.files.lettering import width_of
+
+__all__ = ["Curve", "Level", "line_chart", "round_steps"]
+
+_LETTER = 2.6
+_DASHES: tuple[tuple[float, ...], ...] = ((), (4.0, 1.5), (1.0, 1.5), (6.0, 1.5, 1.0, 1.5))
+
+
+@dataclass(frozen=True, eq=False)
+class Curve:
+    """A line of a chart.
+
+    Attributes
+    ----------
+    name : str
+        What it shows.
+    points : (k, 2) float
+        Values along and up, in the units of the axes.
+    """
+
+    name: str
+    points: FloatArray
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "points", floats(self.points, -1, 2))
+
+
+@dataclass(frozen=True)
+class Level:
+    """A level that the curves are held against: its name and its height on the axis."""
+
+    name: str
+    height: float
+
+
+def line_chart(
+    name: str,
+    along: str,
+    up: str,
+    curves: Sequence[Curve],
+    levels: Sequence[Level] = (),
+    *,
+    size: tuple[float, float] = (150.0, 75.0),
+) -> Drawing:
+    """Return a line chart.
+
+    Parameters
+    ----------
+    name : str
+        Title of the drawing.
+    along, up : str
+        Titles of the axes, each with its unit, for example ``"time, h"``.
+    curves : sequence of Curve
+        At least one, in order of importance.
+    levels : sequence of Level
+        Drawn across the chart with their names.
+    size : tuple of 2 float, mm
+        Width and height of the field inside the axes.
+
+    Returns
+    -------
+    Drawing
+        In mm; the lower left corner of the field is the origin.
+
+    Raises
+    ------
+    InputError
+        If there is no curve with two points of finite numbers.
+    """
+    if not any(len(curve.points) > 1 for curve in curves) or not all(
+        np.isfinite(curve.points).all() for curve in curves
+    ):
+        raise InputError(
+            f"the chart '{name}'", "no curve of finite points", "two points or more", "check them"
+        )
+    every = np.concatenate([curve.points for curve in curves])
+    heights = np.append(every[:, 1], [level.height for level in levels])
+    steps_x = round_steps(float(every[:, 0].min()), float(every[:, 0].max()))
+    steps_y = round_steps(float(heights.min()), float(heights.max()))
+    origin = np.array([steps_x[0], steps_y[0]])
+    scale = np.array(size) / np.array([steps_x[-1] - steps_x[0], steps_y[-1] - steps_y[0]])
+    shapes = _field(steps_x, steps_y, origin, scale, size)
+    shapes += _titles(along, up, steps_y, size)
+    styles = {
+        "grid": Style(0.1, (), (0.7, 0.7, 0.7)),
+        "axis": Style(0.3),
+        "level": Style(0.3, (1, 1)),
+    }
+    for level in levels:
+        y = (level.height - origin[1]) * scale[1]
+        shapes.append(Line("level", np.array([[0.0, y], [size[0], y]])))
+        middle = size[0] - 0.5 * width_of(level.name, _LETTER) - 1.0
+        shapes.append(Label("level", level.name, (middle, y + 0.9 * _LETTER), _LETTER))
+    for number, curve in enumerate(curves):
+        layer = f"curve {number + 1}"
+        styles[layer] = Style(0.6, _DASHES[number % len(_DASHES)])
+        if len(curve.points) > 1:
+            shapes.append(Line(layer, (curve.points - origin) * scale))
+    shapes += _key(curves, size) if len(curves) > 1 else []
+    return Drawing(name, tuple(shapes), styles)
+
+
+def round_steps(low: float, high: float, about: int = 6) -> tuple[float, ...]:
+    """Return evenly spaced round numbers from at or below `low` to at or above `high`.
+
+    Examples
+    --------
+    >>> round_steps(18.0, 61.0)
+    (10.0, 20.0, 30.0, 40.0, 50.0, 60.0, 70.0)
+    """
+    if not high > low:
+        low, high = low - 0.5, low + 0.5
+    rough = (high - low) / about
+    power = 10.0 ** math.floor(math.log10(rough))
+    step = next(power * f for f in (1.0, 2.0, 5.0, 10.0) if power * f >= rough * (1.0 - 1e-9))
+    first, last = math.floor(low / step + 1e-9), math.ceil(high / step - 1e-9)
+    return tuple(round(step * k, 12) for k in range(first, last + 1))
+
+
+def _field(
+    steps_x: tuple[float, ...],
+    steps_y: tuple[float, ...],
+    origin: FloatArray,
+    scale: FloatArray,
+    size: tuple[float, float],
+) -> list[Line | Label]:
+    shapes: list[Line | Label] = []
+    for step in steps_x:
+        x = (step - origin[0]) * scale[0]
+        shapes.append(Line("grid", np.array([[x, 0.0], [x, size[1]]])))
+        shapes.append(Label("axis", f"{step:g}", (float(x), -1.2 * _LETTER), _LETTER))
+    for step in steps_y:
+        y = (step - origin[1]) * scale[1]
+        text = f"{step:g}"
+        shapes.append(Line("grid", np.array([[0.0, y], [size[0], y]])))
+        shapes.append(
+            Label("axis", text, (-0.5 * width_of(text, _LETTER) - 1.5, float(y)), _LETTER)
+        )
+    shapes.append(Line("axis", np.array([[0.0, size[1]], [0.0, 0.0], [size[0], 0.0]])))
+    return shapes
+
+
+def _titles(
+    along: str, up: str, steps_y: tuple[float, ...], size: tuple[float, float]
+) -> list[Line | Label]:
+    widest = max(width_of(f"{step:g}", _LETTER) for step in steps_y)
+    return [
+        Label("axis", along, (0.5 * size[0], -3.2 * _LETTER), 1.1 * _LETTER),
+        Label("axis", up, (-widest - 5.5, 0.5 * size[1]), 1.1 * _LETTER, 0.5 * math.pi),
+    ]
+
+
+def _key(curves: Sequence[Curve], size: tuple[float, float]) -> list[Line | Label]:
+    """Return the names of the curves above the field, each with a piece of its line."""
+    shapes: list[Line | Label] = []
+    x = 0.0
+    y = size[1] + 1.8 * _LETTER
+    for number, curve in enumerate(curves):
+        shapes.append(Line(f"curve {number + 1}", np.array([[x, y], [x + 12.0, y]])))
+        width = width_of(curve.name, _LETTER)
+        shapes.append(Label("axis", curve.name, (x + 13.5 + 0.5 * width, y), _LETTER))
+        x += width + 20.0
+    return shapes

@@ -1,0 +1,69 @@
+"""Fewer triangles for a picture: points that share a cell of a grid become one point.
+
+Good enough to look at, never to measure or to make: the mesh that is printed or cut is not
+touched.  Method: vertex clustering (Rossignac and Borrel, 1993).
+"""
+
+from __future__ import annotations
+
+import numpy as np
+
+from laywright.arrays import Array, FloatArray, IntArray, floats, ints
+from laywright.files.edges import facet_normals, sides
+from laywright.tolerances import TOLERANCES
+
+__all__ = ["coarser"]
+
+
+def coarser(vertices: Array, triangles: Array, most: int) -> tuple[FloatArray, IntArray]:
+    """Return a mesh of at most `most` triangles.
+
+    Parameters
+    ----------
+    vertices : (n, 3) float, mm
+        Points.
+    triangles : (m, 3) int
+        Vertex indices.
+    most : int
+        Largest number of triangles; a mesh that has no more comes back as it is.
+
+    Returns
+    -------
+    vertices : (k, 3) float, mm
+        Means of the points of each cell, in which points on edges and corners outweigh the
+        others, so that edges stay straight.
+    triangles : (j, 3) int
+        Triangles whose corners lie in three different cells, each once.
+    """
+    points, faces = floats(vertices, -1, 3), ints(triangles, -1, 3)
+    if len(faces) <= most or not len(points):
+        return points, faces
+    low = points.min(axis=0)
+    reach = float(np.ptp(points, axis=0).max())
+    weights = _weights(points, faces)
+    across = 2.0 * np.sqrt(most)
+    while across > 1.0:
+        cells = np.floor((points - low) * (across / reach)).astype(np.int64)
+        names, number = np.unique(cells, axis=0, return_inverse=True)
+        number, count = number.reshape(-1), len(names)
+        joined = number[faces]
+        whole = (joined != np.roll(joined, 1, axis=1)).all(axis=1)
+        joined = joined[whole]
+        _, first = np.unique(np.sort(joined, axis=1), axis=0, return_index=True)
+        if len(first) <= most:
+            total = np.bincount(number, weights, count)
+            means = [np.bincount(number, weights * axis, count) / total for axis in points.T]
+            return floats(np.stack(means, axis=1), -1, 3), ints(joined[np.sort(first)], -1, 3)
+        across *= 0.85
+    return floats(np.zeros((0, 3)), -1, 3), ints(np.zeros((0, 3)), -1, 3)
+
+
+def _weights(points: FloatArray, faces: IntArray) -> FloatArray:
+    """Return how much each point counts: 1, a thousand on an edge, a million at a corner."""
+    normals = facet_normals(points[faces])
+    found = sides(faces)
+    bend = np.einsum("ij,ij->i", normals[found.first // 3], normals[found.second // 3])
+    sharp = np.concatenate([found.first[bend < np.cos(TOLERANCES.sharp_edge)], found.lone])
+    starts, ends = faces.ravel(), np.roll(faces, -1, axis=1).ravel()
+    met = np.bincount(np.concatenate([starts[sharp], ends[sharp]]), minlength=len(points))
+    return floats(np.select([met == 0, met <= 2], [1.0, 1e3], 1e6), -1)

@@ -1,0 +1,264 @@
+"""A sheet as a PDF: one station per page, vectors only, the same bytes for the same sheet.
+
+reportlab was chosen because it draws vectors and flows tables without any program beside it
+and can leave dates and random identities out of the file.
+"""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Iterator
+from typing import Any
+from xml.sax.saxutils import escape
+
+from reportlab.lib import colors
+from reportlab.lib.styles import ParagraphStyle
+from reportlab.pdfgen.canvas import Canvas
+from reportlab.platypus import (
+    BaseDocTemplate,
+    Flowable,
+    Frame,
+    KeepTogether,
+    NextPageTemplate,
+    PageBreak,
+    PageTemplate,
+    Paragraph,
+    Spacer,
+)
+from reportlab.platypus import Table as Grid
+
+from laywright.errors import InputError
+from laywright.files.drawing import Drawing
+from laywright.files.framing import extent, fitted
+from laywright.files.lettering import latin
+from laywright.files.page import Note, Picture, Sheet, Station, Steps, Table, version_note
+from laywright.files.painter import FONT, FONT_BOLD, mm, paint, write
+from laywright.files.paper import Paper, paper_of
+from laywright.files.table_widths import column_widths
+
+__all__ = ["pdf_bytes"]
+
+_MARGIN = 15.0
+_HEAD = 12.0
+_FOOT = 20.0
+_BLANK_CELL = 7.0  # mm, room to write by hand
+_BODY = ParagraphStyle("body", fontName=FONT, fontSize=12, leading=15, spaceAfter=6)
+_CELL = ParagraphStyle("cell", fontName=FONT, fontSize=11, leading=13)
+_CELL_HEAD = ParagraphStyle("cell head", fontName=FONT_BOLD, fontSize=10.5, leading=12.5)
+_TITLE = ParagraphStyle("title", fontName=FONT_BOLD, fontSize=22, leading=27, spaceAfter=6)
+_HEADING = ParagraphStyle(
+    "heading", fontName=FONT_BOLD, fontSize=13, leading=16, spaceBefore=8, spaceAfter=4
+)
+_CAPTION = ParagraphStyle("caption", parent=_CELL, alignment=1, spaceBefore=3, spaceAfter=6)
+_CAUTION_HEAD = ParagraphStyle(
+    "caution head", fontName=FONT_BOLD, fontSize=13, leading=16, textColor=colors.white
+)
+_CAUTION = ParagraphStyle("caution", parent=_BODY, spaceAfter=0, leftIndent=10, firstLineIndent=-10)
+_FINE = ParagraphStyle("fine", fontName=FONT, fontSize=8.5, leading=10.5)
+
+
+def pdf_bytes(sheet: Sheet, paper: Paper | str = Paper.A4) -> bytes:
+    """Return a sheet as a PDF file.
+
+    Parameters
+    ----------
+    sheet : Sheet
+        The sheet.
+    paper : Paper or str
+        ``"A4"`` or ``"Letter"``.
+
+    Returns
+    -------
+    bytes
+        Each station begins on a page of its own; every page carries the title of its station,
+        its number among all pages, the version of the sheet and the sheet's foot.
+
+    Raises
+    ------
+    InputError
+        If the sheet has no station, or there is no such paper.
+    """
+    if not sheet.stations:
+        raise InputError(sheet.title, "no station", "at least one", "fill the sheet first")
+    chosen = paper_of(paper)
+    pages = _build(sheet, chosen, 0)[1]
+    return _build(sheet, chosen, pages)[0]
+
+
+def _build(sheet: Sheet, paper: Paper, pages: int) -> tuple[bytes, int]:
+    """Return the file and the number of its pages, `pages` written as their total."""
+    buffer = io.BytesIO()
+    width, height = (length * mm for length in paper.size)
+    document = BaseDocTemplate(
+        buffer,
+        pagesize=(width, height),
+        title=latin(sheet.title),
+        author="Laywright",
+        creator="Laywright",
+        invariant=1,
+    )
+    room = (width - 2.0 * _MARGIN * mm, height - (2.0 * _MARGIN + _HEAD + _FOOT - 10.0) * mm)
+    templates, story = [], []
+    for number, station in enumerate(sheet.stations, start=1):
+        frame = Frame(
+            _MARGIN * mm, (_MARGIN + _FOOT - 10.0) * mm, *room, 0, 0, 0, 0, id=f"frame {number}"
+        )
+        title = f"{number}. {station.title}"
+        templates.append(PageTemplate(title, [frame], onPage=_furniture(sheet, title, pages)))
+        if number > 1:
+            story += [NextPageTemplate(title), PageBreak()]
+        story += list(_station(title, station, room))
+    document.addPageTemplates(templates)
+    document.build(story)
+    return buffer.getvalue(), document.page
+
+
+def _furniture(sheet: Sheet, station: str, pages: int) -> Any:
+    """Return the painter of what stands outside the frame of a station's pages."""
+    foot = Paragraph(
+        f"<b>{escape(latin(version_note(sheet)))}</b><br/>{escape(latin(sheet.foot))}", _FINE
+    )
+
+    def paint_page(canvas: Canvas, document: Any) -> None:
+        width, height = document.pagesize
+        inner = width - 2.0 * _MARGIN * mm
+        top = height / mm - _MARGIN
+        canvas.saveState()
+        write(canvas, sheet.title, _MARGIN, top, 3.2, FONT_BOLD, 0.55 * inner / mm)
+        canvas.setFont(FONT, 11)
+        canvas.drawRightString(width - _MARGIN * mm, top * mm, latin(station))
+        canvas.setLineWidth(0.6)
+        canvas.line(_MARGIN * mm, (top - 2.5) * mm, width - _MARGIN * mm, (top - 2.5) * mm)
+        canvas.line(_MARGIN * mm, 23.0 * mm, width - _MARGIN * mm, 23.0 * mm)
+        _, taken = foot.wrap(inner - 25.0 * mm, 15.0 * mm)
+        foot.drawOn(canvas, _MARGIN * mm, 21.5 * mm - taken)
+        canvas.setFont(FONT_BOLD, 10)
+        canvas.drawRightString(width - _MARGIN * mm, 18.5 * mm, f"{document.page} / {pages}")
+        canvas.restoreState()
+
+    return paint_page
+
+
+class _Heading(Paragraph):  # type: ignore[misc]
+    """The title of a station, which is also its entry among the reader's bookmarks."""
+
+    def draw(self) -> None:
+        """Paint it and mark the place."""
+        key = f"station {self.canv.getPageNumber()}"
+        self.canv.bookmarkPage(key)
+        self.canv.addOutlineEntry(self.getPlainText(), key, 0)
+        super().draw()
+
+
+class _Box(Flowable):  # type: ignore[misc]
+    """An empty box to tick."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.width = self.height = 5.0 * mm
+
+    def draw(self) -> None:
+        """Paint the box."""
+        self.canv.setLineWidth(1.0)
+        self.canv.rect(0, 0, self.width, self.height)
+
+
+class _Vectors(Flowable):  # type: ignore[misc]
+    """A drawing at the scale it has."""
+
+    def __init__(self, drawing: Drawing) -> None:
+        super().__init__()
+        self.drawing = drawing
+        self.width, self.height = (float(length) * mm for length in extent(drawing)[1])
+        self.hAlign = "CENTER"
+
+    def draw(self) -> None:
+        """Paint the drawing."""
+        paint(self.canv, self.drawing)
+
+
+def _station(title: str, station: Station, room: tuple[float, float]) -> Iterator[Flowable]:
+    yield _Heading(escape(latin(title)), _TITLE)
+    if station.cautions:
+        yield _cautions(station.cautions, room[0])
+        yield Spacer(0, 8)
+    for block in station.blocks:
+        if isinstance(block, Note):
+            yield Paragraph(escape(latin(block.text)), _BODY)
+        elif isinstance(block, Steps):
+            yield _steps(block, room[0])
+            yield Spacer(0, 6)
+        elif isinstance(block, Picture):
+            height = min(block.height, room[1] / mm - 60.0)
+            picture = _Vectors(fitted(block.drawing, room[0] / mm, height))
+            caption = f"{escape(latin(block.caption))} (picture not to scale)"
+            yield KeepTogether([picture, Paragraph(caption, _CAPTION)])
+        else:
+            yield from _table(block, room[0])
+
+
+def _cautions(cautions: tuple[str, ...], width: float) -> Flowable:
+    lines: list[list[Any]] = [[Paragraph("CAUTION", _CAUTION_HEAD)]]
+    lines += [[Paragraph(f"• {escape(latin(caution))}", _CAUTION)] for caution in cautions]
+    return Grid(
+        lines,
+        colWidths=[width],
+        style=[
+            ("BOX", (0, 0), (-1, -1), 2.0, colors.black),
+            ("BACKGROUND", (0, 0), (-1, 0), colors.black),
+            ("TOPPADDING", (0, 0), (-1, -1), 2),
+            ("BOTTOMPADDING", (0, 0), (-1, -1), 3),
+        ],
+    )
+
+
+def _steps(steps: Steps, width: float) -> Flowable:
+    rows = [
+        [_Box(), Paragraph(f"{number}.", _BODY), Paragraph(escape(latin(item)), _BODY)]
+        for number, item in enumerate(steps.items, start=1)
+    ]
+    if not rows:
+        return Spacer(0, 0)
+    return Grid(
+        rows,
+        colWidths=[9.0 * mm, 9.0 * mm, width - 18.0 * mm],
+        style=[
+            ("VALIGN", (0, 0), (-1, -1), "TOP"),
+            ("LEFTPADDING", (0, 0), (-1, -1), 0),
+            ("TOPPADDING", (0, 0), (-1, -1), 2),
+            ("BOTTOMPADDING", (0, 0), (-1, -1), 1),
+        ],
+    )
+
+
+def _table(table: Table, width: float) -> Iterator[Flowable]:
+    heading = Paragraph(escape(latin(table.heading)), _HEADING)
+    if not table.columns:
+        yield heading
+        return
+    shown = [tuple(latin(cell) for cell in row) for row in (table.columns, *table.rows)]
+    body = [[Paragraph(escape(cell), _CELL_HEAD) for cell in shown[0]]]
+    body += [[_cell(cell) for cell in row] for row in shown[1:]]
+    grid = Grid(
+        body,
+        colWidths=column_widths(shown, width, FONT_BOLD, _CELL.fontSize),
+        repeatRows=1,
+        style=[
+            ("GRID", (0, 0), (-1, -1), 0.6, colors.black),
+            ("LINEBELOW", (0, 0), (-1, 0), 1.6, colors.black),
+            ("VALIGN", (0, 0), (-1, -1), "MIDDLE"),
+            ("LEFTPADDING", (0, 0), (-1, -1), 3),
+            ("RIGHTPADDING", (0, 0), (-1, -1), 3),
+            ("TOPPADDING", (0, 0), (-1, -1), 2),
+            ("BOTTOMPADDING", (0, 0), (-1, -1), 3),
+        ],
+    )
+    heading.keepWithNext = 1
+    yield heading
+    yield grid
+    yield Spacer(0, 6)
+
+
+def _cell(text: str) -> Flowable:
+    """Return a cell; an empty one leaves room to write by hand."""
+    return Paragraph(escape(text), _CELL) if text.strip() else Spacer(0, _BLANK_CELL * mm)
