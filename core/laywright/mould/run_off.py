@@ -127,7 +127,7 @@ def _edge_normals(surface: Surface, loop: IntArray) -> FloatArray:
     size = len(surface.vertices)
     place = np.searchsorted(table.ends[:, 0] * size + table.ends[:, 1], low * size + high)
     owner = np.maximum(table.left[place], table.right[place])
-    return surface.normals[owner]
+    return np.asarray(surface.normals[owner], dtype=np.float64)
 
 
 def _squared(along: FloatArray, one: FloatArray, other: FloatArray) -> FloatArray:

@@ -1,0 +1,239 @@
+"""Dowel holes between tiles: a round hole and a slot in every seam.
+
+A round hole fixes the place; a slot along the line between the two fixes the turn without
+forcing both distances to agree.  The dowels are loose rods, glued in.  Holes are placed as far
+apart as the seam's section allows with a wall left on every side, at every depth of the hole.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from manifold3d import Manifold
+
+from laywright.arrays import FloatArray, Vector
+from laywright.mould.cuts import CutPlan
+from laywright.mould.solid import prism
+
+__all__ = ["Joint", "Place", "hole", "joints_of", "section_area", "sections"]
+
+Place = tuple[int, int, int]
+
+_SIDES = 48
+_LEVELS = (-1.0, -0.5, 0.0, 0.5, 1.0)
+
+
+@dataclass(frozen=True)
+class Joint:
+    """One dowel between two tiles.
+
+    Attributes
+    ----------
+    lower, upper : tuple of 3 int
+        Cells that it joins, the one with the lower place along the axis first.
+    axis : int
+        Axis of the grid that it runs along.
+    point : tuple of 3 float, mm
+        Where its middle lies, in the grid's axes.
+    diameter : float, mm
+        Of the dowel.
+    depth : float, mm
+        Of the hole in each tile.
+    slot : tuple of 3 float, mm
+        How far, and where to, the hole in the upper tile is drawn out to both sides; zero for
+        a round hole.
+    """
+
+    lower: Place
+    upper: Place
+    axis: int
+    point: Vector
+    diameter: float
+    depth: float
+    slot: Vector
+
+
+def joints_of(
+    body: Manifold,
+    plan: CutPlan,
+    diameter: float,
+    depth: float,
+    wall: float,
+    slot: float,
+) -> tuple[tuple[Joint, ...], float, int]:
+    """Return the dowels of all seams.
+
+    Parameters
+    ----------
+    body : Manifold
+        In the grid's axes.
+    plan : CutPlan
+        The grid.
+    diameter, depth : float, mm
+        Diameter of the hole, and its depth in each tile.
+    wall : float, mm
+        Material left around a hole on every side.
+    slot : float, mm
+        How far a slot is drawn out to both sides.
+
+    Returns
+    -------
+    joints : tuple of Joint
+        A round one and a slot per seam where both find room, else a round one or none.
+    area : float, mm^2
+        Area of all seams together.
+    bare : int
+        Number of seams without room for a dowel.
+    """
+    joints: list[Joint] = []
+    total, bare = 0.0, 0
+    for axis in range(3):
+        for index, cut in enumerate(plan.cuts[axis]):
+            levels = sections(body, axis, [cut + depth * level for level in _LEVELS])
+            solid = levels[len(_LEVELS) // 2]
+            total += solid.area
+            free = shapely.intersection_all(np.array(levels)).buffer(-(wall + diameter / 2.0))
+            for lower in _cells(plan, axis, index):
+                window = _window(plan, lower, axis, 0.0, 0.0)
+                if shapely.intersection(solid, window).area < 1e-6:
+                    continue
+                inner = _window(plan, lower, axis, wall + diameter / 2.0, depth)
+                room = shapely.intersection(free, inner)
+                found = _two_points(room, diameter)
+                bare += not found
+                for number, point in enumerate(found):
+                    way = (
+                        (found[1] - found[0]) / np.linalg.norm(found[1] - found[0])
+                        if (number == 1)
+                        else np.zeros(2)
+                    )
+                    joints.append(
+                        _joint(plan, lower, axis, cut, point, slot * way, diameter, depth)
+                    )
+    return tuple(joints), total, bare
+
+
+def sections(body: Manifold, axis: int, places: Sequence[float]) -> list[shapely.Geometry]:
+    """Return the sections across an axis, in the coordinates of the two axes that follow."""
+    order = [(axis + 1) % 3, (axis + 2) % 3, axis]
+    matrix = np.zeros((3, 4))
+    for row, column in enumerate(order):
+        matrix[row, column] = 1.0
+    turned = body.transform(matrix)
+    shapes = []
+    for place in places:
+        loops = turned.slice(place).to_polygons()
+        rings = [shapely.Polygon(np.asarray(loop)) for loop in loops if len(loop) > 2]
+        shape: shapely.Geometry = shapely.Polygon()
+        for ring in rings:
+            shape = shapely.symmetric_difference(shape, ring.buffer(0.0))
+        shapes.append(shape)
+    return shapes
+
+
+def section_area(shape: shapely.Geometry) -> float:
+    """Return the area of a section, mm^2."""
+    return float(shape.area)
+
+
+def hole(joint: Joint, side: int, patch: int) -> Manifold:
+    """Return the solid that cuts a dowel's hole into one tile, in the grid's axes.
+
+    Parameters
+    ----------
+    joint : Joint
+        The dowel.
+    side : int
+        -1 for the lower tile, 1 for the upper one, which gets the slot.
+    patch : int
+        Patch of the hole's sides.
+    """
+    radius = joint.diameter / 2.0 / math.cos(math.pi / _SIDES)
+    turn = 2.0 * math.pi * np.arange(_SIDES) / _SIDES
+    circle = radius * np.stack([np.cos(turn), np.sin(turn)], axis=1)
+    first, second = (joint.axis + 1) % 3, (joint.axis + 2) % 3
+    middle = np.array([joint.point[first], joint.point[second]])
+    reach = np.array([joint.slot[first], joint.slot[second]])
+    outline = circle + middle
+    if side > 0 and np.linalg.norm(reach) > 0.0:
+        ends = np.concatenate([circle + middle + reach, circle + middle - reach])
+        hull = shapely.convex_hull(shapely.multipoints(ends))
+        outline = np.asarray(shapely.get_coordinates(hull))[:-1]
+        if shapely.Polygon(outline).exterior.is_ccw is False:
+            outline = outline[::-1]
+    level = joint.point[joint.axis]
+    low, high = (
+        (level - joint.depth, level + 1.0) if side < 0 else (level - 1.0, level + joint.depth)
+    )
+    matrix = np.zeros((3, 4))
+    for column, row in enumerate((first, second, joint.axis)):
+        matrix[row, column] = 1.0
+    return prism(outline, low, high, patch).transform(matrix)
+
+
+def _cells(plan: CutPlan, axis: int, index: int) -> list[Place]:
+    """Return the cells just below a cut."""
+    ranges = [range(count) for count in plan.counts]
+    ranges[axis] = range(index, index + 1)
+    return [(i, j, k) for i in ranges[0] for j in ranges[1] for k in ranges[2]]
+
+
+def _window(plan: CutPlan, lower: Place, axis: int, wall: float, depth: float) -> shapely.Geometry:
+    """Return the part of a seam plane that belongs to one cell, kept off its other seams.
+
+    Towards a seam of an axis that comes first, the holes of that seam need their depth too.
+    """
+    low, high = plan.cell(lower)
+    sides = []
+    for other in ((axis + 1) % 3, (axis + 2) % 3):
+        margin = wall + depth if other < axis else wall
+        start = low[other] + (margin if lower[other] > 0 else -1.0)
+        end = high[other] - (margin if lower[other] < plan.counts[other] - 1 else -1.0)
+        sides.append((start, end))
+    (x0, x1), (y0, y1) = sides
+    return shapely.box(x0, y0, x1, y1) if x1 > x0 and y1 > y0 else shapely.Polygon()
+
+
+def _two_points(room: shapely.Geometry, diameter: float) -> list[FloatArray]:
+    """Return the two points of a shape farthest apart, one if it is small, none if empty."""
+    if room.is_empty or room.area <= 0.0:
+        return []
+    points = np.asarray(shapely.get_coordinates(shapely.convex_hull(room)))
+    apart = np.linalg.norm(points[:, None] - points[None], axis=2)
+    one, other = np.unravel_index(int(np.argmax(apart)), apart.shape)
+    if apart[one, other] < 3.0 * diameter:
+        inside = room.representative_point()
+        return [np.array([inside.x, inside.y])]
+    return [points[one], points[other]]
+
+
+def _joint(
+    plan: CutPlan,
+    lower: Place,
+    axis: int,
+    cut: float,
+    point: FloatArray,
+    slot: FloatArray,
+    diameter: float,
+    depth: float,
+) -> Joint:
+    at, drawn = [0.0, 0.0, 0.0], [0.0, 0.0, 0.0]
+    for i in (0, 1):
+        at[(axis + 1 + i) % 3] = float(point[i])
+        drawn[(axis + 1 + i) % 3] = float(slot[i])
+    at[axis] = cut
+    upper = [*lower]
+    upper[axis] += 1
+    return Joint(
+        lower,
+        (upper[0], upper[1], upper[2]),
+        axis,
+        (at[0], at[1], at[2]),
+        diameter,
+        depth,
+        (drawn[0], drawn[1], drawn[2]),
+    )

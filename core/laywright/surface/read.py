@@ -1,0 +1,121 @@
+"""Reading a part from a mesh file: STL, OBJ, PLY or 3MF.
+
+Most mesh files do not say what their numbers mean, so the unit is always stated by the
+person; a 3MF file says it itself, and then both must agree.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+import numpy as np
+import trimesh
+
+from laywright.arrays import FloatArray, IntArray
+from laywright.errors import FileError, GeometryError, UnitError
+from laywright.quantities import magnitude
+from laywright.surface.triangles import Surface
+from laywright.surface.weld import Defect, smooth_patches, tidy
+from laywright.tolerances import TOLERANCES
+
+__all__ = ["MeshReading", "read_mesh", "read_surface"]
+
+_KINDS = (".stl", ".obj", ".ply", ".3mf")
+_FATAL = ("edges with more than two triangles", "pieces that cannot be turned one way")
+
+
+@dataclass(frozen=True, eq=False)
+class MeshReading:
+    """A mesh file as it was read.
+
+    Attributes
+    ----------
+    surface : Surface
+        In mm, welded, turned one way, one patch for each region without a crease.
+    defects : tuple of Defect
+        What was wrong with the file, by count and place.
+    """
+
+    surface: Surface
+    defects: tuple[Defect, ...]
+
+
+def read_surface(path: Path | str, unit: str, crease: float = TOLERANCES.sharp_edge) -> Surface:
+    """Return the part that a mesh file holds; see `read_mesh` for what was wrong with it.
+
+    Parameters
+    ----------
+    path : Path or str
+        An STL, OBJ, PLY or 3MF file.
+    unit : str
+        Unit of its numbers, for example ``"mm"`` or ``"in"``.
+    crease : float, radians
+        Neighbouring triangles that meet at a larger turn belong to different faces.
+
+    Returns
+    -------
+    Surface
+        In mm; faces are called Face1, Face2 and so on by falling area.
+
+    Raises
+    ------
+    FileError
+        If the file cannot be read.
+    UnitError
+        If the unit is no length, or not the one that the file states.
+    GeometryError
+        If edges have more than two triangles or the surface has one side only.
+    """
+    return read_mesh(path, unit, crease).surface
+
+
+def read_mesh(path: Path | str, unit: str, crease: float = TOLERANCES.sharp_edge) -> MeshReading:
+    """Return a mesh file's surface with the list of its defects; see `read_surface`."""
+    path = Path(path)
+    scale = magnitude(f"1 {unit}", "mm", f"unit of {path.name}")
+    vertices, triangles = _load(path, scale)
+    surface, defects = tidy(scale * vertices, triangles)
+    for defect in defects:
+        if defect.kind in _FATAL:
+            raise GeometryError(
+                path.name,
+                str(defect),
+                "a surface with at most two triangles on every edge and two sides",
+                "repair the mesh",
+            )
+    if len(surface.triangles) == 0:
+        raise GeometryError(path.name, "no triangle with area", "a surface", "export it again")
+    return MeshReading(smooth_patches(surface, crease), defects)
+
+
+def _load(path: Path, scale: float) -> tuple[FloatArray, IntArray]:
+    if path.suffix.lower() not in _KINDS:
+        raise FileError(
+            str(path), f"a file of kind '{path.suffix}'", " or ".join(_KINDS), "export it as such"
+        )
+    if not path.is_file():
+        raise FileError(str(path), "no file", "a mesh file", "check the path")
+    try:
+        loaded = trimesh.load_mesh(str(path), process=False)
+        mesh = loaded.to_mesh() if isinstance(loaded, trimesh.Scene) else loaded
+        vertices = np.asarray(mesh.vertices, dtype=np.float64)
+        triangles = np.asarray(mesh.faces, dtype=np.int64).reshape(-1, 3)
+        stated = getattr(mesh, "units", None)
+    except Exception as problem:
+        raise FileError(
+            str(path),
+            f"a file that cannot be read as a mesh ({type(problem).__name__})",
+            "a whole mesh file",
+            "export it again",
+        ) from problem
+    if path.suffix.lower() == ".3mf" and stated:
+        own = magnitude(f"1 {stated}", "mm", f"unit of {path.name}")
+        if abs(own - scale) > 1e-9 * own:
+            raise UnitError(
+                f"unit of {path.name}",
+                f"1 unit taken as {scale:.6g} mm",
+                f"'{stated}', which the file states",
+                "state the same unit",
+            )
+    return vertices, triangles
