@@ -62,3 +62,16 @@ def test_document_is_fresh_and_units_are_understood(doc):
     box.Length = "2.5 in"
     doc.recompute()
     assert box.Shape.Volume == pytest.approx(63.5 * 10 * 10, rel=1e-12)
+
+
+def test_manifest_says_what_freecad_has_to_load():
+    manifest = FreeCAD.Metadata(str(CHECKOUT / "package.xml"))
+    (workbench,) = manifest.Content["workbench"]
+    assert (manifest.Name, workbench.Name) == ("Laywright", "Laywright")
+    assert (workbench.Classname, workbench.Subdirectory) == ("LaywrightWorkbench", "freecad_mod")
+    assert manifest.supportsCurrentFreeCAD()
+    for icon in (
+        CHECKOUT / manifest.Icon,
+        CHECKOUT / workbench.Subdirectory / workbench.Icon,
+    ):
+        assert icon.is_file()
