@@ -1,0 +1,109 @@
+"""Cure kinetics and mould growth against closed forms."""
+
+from __future__ import annotations
+
+import dataclasses
+
+from checks import reference
+from laywright.laminate.materials import load_materials
+from laywright.shop.cure import CureSettings, Support, plan_cure
+from laywright.shop.growth import shrinkage_scale, thermal_growth
+from laywright.shop.kinetics import (
+    activation_energy,
+    adiabatic_rise,
+    autocatalytic_cure,
+    glass_transition,
+    laminate_heat,
+    nth_order_cure,
+    rate_ratio,
+    time_at,
+)
+from laywright.shop.mix import pot_life
+
+RESIN = load_materials().resin("Laminating epoxy, slow hardener")
+
+
+def test_cur_01_energy_of_the_ten_degree_rule():
+    reference.agree(
+        "CUR-01",
+        {
+            "Ea_20_30": activation_energy(2.0, 20.0, 30.0) / 1e3,
+            "Ea_60_70": activation_energy(2.0, 60.0, 70.0) / 1e3,
+        },
+    )
+    assert abs(rate_ratio(activation_energy(2.0, 20.0, 30.0), 20.0, 30.0) - 2.0) < 1e-12
+
+
+def test_cur_02_times():
+    resin = dataclasses.replace(RESIN, pot_life_minutes=30.0, pot_life_temperature_c=25.0)
+    reference.agree(
+        "CUR-02",
+        {
+            "full_cure_30C": time_at(7.0, 20.0, 30.0),
+            "full_cure_15C": time_at(7.0, 20.0, 15.0),
+            "pot_life_35C": pot_life(resin, 35.0),
+            "pot_life_18C": pot_life(resin, 18.0),
+        },
+    )
+
+
+def test_cur_04_degree_of_cure():
+    reference.agree(
+        "CUR-04",
+        {
+            "n1": nth_order_cure(0.02, 100.0),
+            "n2": nth_order_cure(0.02, 200.0, 2.0),
+            "auto": autocatalytic_cure(0.05, 120.0, 0.01),
+        },
+    )
+
+
+def test_cur_06_adiabatic_bound():
+    neat = adiabatic_rise(400.0, 1.8)
+    reference.agree(
+        "CUR-06",
+        {
+            "dT_neat": neat,
+            "T_neat": 22.0 + neat,
+            "dT_laminate": adiabatic_rise(*laminate_heat(400.0, 1.8, 0.55, 0.8)),
+        },
+    )
+
+
+def test_cur_08_glass_transition():
+    reference.agree(
+        "CUR-08",
+        {
+            "Tg_a0": glass_transition(0.0, -30.0, 90.0),
+            "Tg_a0.8": glass_transition(0.8, -30.0, 90.0),
+            "Tg_a1": glass_transition(1.0, -30.0, 90.0),
+        },
+    )
+
+
+def test_mld_01_margin_to_the_softening_of_the_mould():
+    """The row asks for a margin of at least 10 degC; one degree decides."""
+    assert "margin >=10 C" in reference.row("MLD-01")["expected"][0]["value"]
+    warned = {
+        post_cure: any("too hot for the mould" in text for text in plan.warnings)
+        for post_cure in (45.0, 46.0)
+        for plan in (
+            plan_cure(
+                RESIN,
+                CureSettings(21.0, 55.0, post_cure, 8.0, Support.MOULD),
+            ),
+        )
+    }
+    assert warned == {45.0: False, 46.0: True}
+
+
+def test_mld_02_growth_of_a_printed_mould():
+    scale = shrinkage_scale(0.003)
+    reference.agree(
+        "MLD-02",
+        {
+            "growth": thermal_growth(300.0, 68e-6, 20.0),
+            "scale_for_shrink": scale,
+            "printed_length_before_shrink": 300.0 * scale,
+        },
+    )
