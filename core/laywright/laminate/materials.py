@@ -248,8 +248,7 @@ class Materials:
 
 def _named(shelf: dict[str, T], name: str, kind: str) -> T:
     if name not in shelf:
-        near = difflib.get_close_matches(name, shelf, n=3, cutoff=0.3) or list(shelf)[:3]
-        offer = " or ".join(f"'{other}'" for other in near)
+        offer = " or ".join(f"'{other}'" for other in _nearest(name, list(shelf)))
         raise MaterialError(
             kind,
             f"'{name}', which is on no card",
@@ -257,6 +256,15 @@ def _named(shelf: dict[str, T], name: str, kind: str) -> T:
             "choose one of these or add a card",
         )
     return shelf[name]
+
+
+def _nearest(name: str, known: list[str]) -> list[str]:
+    words = name.casefold().split()
+    holding = [other for other in known if all(word in other.casefold() for word in words)]
+    folded = {other.casefold(): other for other in known}
+    close = difflib.get_close_matches(name.casefold(), folded, n=3, cutoff=0.3)
+    near = dict.fromkeys([*holding, *(folded[other] for other in close)])
+    return list(near)[:3] or known[:3]
 
 
 def load_materials(folder: Path | None = None) -> Materials:

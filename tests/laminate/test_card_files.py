@@ -1,0 +1,86 @@
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+import laywright.laminate
+from laywright.errors import MaterialError
+from laywright.laminate.card_files import Knowledge, convert, read_cards
+
+SHIPPED = Path(laywright.laminate.__file__).parent / "cards"
+
+VALUE = """
+[density]
+value = 2560
+unit = "kg/m^3"
+low = 2540
+high = 2600
+source = "a table"
+kind = "handbook"
+"""
+
+
+def write(folder: Path, text: str) -> Path:
+    (folder / "mine.toml").write_text(text, encoding="utf-8")
+    return folder
+
+
+def one(folder: Path, text: str):
+    (card,) = read_cards(write(folder, text))
+    return card
+
+
+def test_every_shipped_value_has_unit_source_and_an_honest_kind():
+    cards = list(read_cards(SHIPPED))
+    assert len(cards) == 15
+    for card in cards:
+        for name, value in card.values.items():
+            assert value.unit, (card.file, name)
+            assert value.source, (card.file, name)
+            said = "common practice" in value.source
+            assert not said or value.kind is Knowledge.COMMON_PRACTICE, (card.file, name)
+
+
+def test_a_value_in_another_unit_is_converted(tmp_path):
+    card = one(tmp_path, f'card = "fibre"\nname = "x"\nkind = "glass"\n{VALUE}')
+    value = card.values["density"]
+    assert (value.low, value.high, value.kind) == (2540.0, 2600.0, Knowledge.HANDBOOK)
+    assert convert(value, "g/cm^3", "x") == 2.56
+    assert card.texts == {"kind": "glass"}
+
+
+@pytest.mark.parametrize(
+    ("text", "where"),
+    [
+        ("card = ", "mine.toml"),
+        ('name = "x"', "mine.toml: card"),
+        ('card = "fibre"', "mine.toml: name"),
+        ('card = "fibre"\nname = "x"\ndensity = 2.56', "mine.toml: density"),
+        ('card = "fibre"\nname = "x"' + VALUE.replace("source", "origin"), "mine.toml: density"),
+        ('card = "fibre"\nname = "x"' + VALUE.replace("2560", '"2560"'), "mine.toml: density"),
+        ('card = "fibre"\nname = "x"' + VALUE.replace("2560", "2700"), "mine.toml: density"),
+        (
+            'card = "fibre"\nname = "x"' + VALUE.replace("handbook", "guess"),
+            "mine.toml: density: kind",
+        ),
+        (
+            'card = "fibre"\nname = "x"' + VALUE.replace('"a table"', '" "'),
+            "mine.toml: density: source",
+        ),
+    ],
+)
+def test_a_malformed_card_is_named_by_file_and_field(tmp_path, text, where):
+    with pytest.raises(MaterialError) as caught:
+        one(tmp_path, text)
+    assert caught.value.where == where
+    assert str(caught.value).count("\n") == 0
+
+
+def test_a_value_of_another_dimension_is_refused(tmp_path):
+    text = f'card = "fibre"\nname = "x"\n{VALUE.replace("kg/m^3", "kg/m^2")}'
+    card = one(tmp_path, text)
+    with pytest.raises(MaterialError) as caught:
+        convert(card.values["density"], "g/cm^3", "mine.toml: density")
+    assert caught.value.where == "mine.toml: density"
+    assert "g/cm^3" in caught.value.needed

@@ -1,0 +1,121 @@
+from __future__ import annotations
+
+import dataclasses
+import math
+
+import numpy as np
+import pytest
+
+from laminate.stacks import CARBON, TAPE, layup
+from laywright.errors import InputError, MaterialError
+from laywright.laminate.criteria import Criterion
+from laywright.laminate.lamina import Lamina, Strengths
+from laywright.laminate.laminate import analyse
+from laywright.laminate.strength import (
+    Border,
+    LoadCase,
+    StrengthPly,
+    StrengthReport,
+    check_strength,
+    first_failure,
+    last_failure,
+)
+from laywright.values import pack, unpack
+
+PULL = LoadCase((10.0, 0.0, 0.0))
+
+
+def test_one_tape_fails_at_its_strength_times_its_thickness():
+    made = analyse(layup(TAPE, 0))
+    report = check_strength(made, PULL)
+    fraction = made.fibre_volume_fraction
+    strength = TAPE.strengths.tension_1 * fraction / TAPE.strength_fibre_fraction
+    assert report.first_factor == pytest.approx(strength * made.thickness / 10.0, rel=1e-9)
+    assert report.last_factor == report.first_factor
+
+
+def test_load_per_width_does_not_depend_on_how_much_resin_is_in():
+    factors = [
+        check_strength(analyse(layup(CARBON, 0, resin_share=share)), PULL).first_factor
+        for share in (0.4, 0.5, 0.6)
+    ]
+    assert factors == pytest.approx([factors[0]] * 3, rel=1e-9)
+
+
+@pytest.mark.parametrize("criterion", Criterion)
+def test_cross_plies_fail_first_and_the_others_carry_on(criterion):
+    report = check_strength(analyse(layup(TAPE, 0, 90, 90, 0)), PULL, criterion)
+    along, across = report.margins[0].factor, report.margins[1].factor
+    assert report.first_factor == across < along
+    assert report.last_factor > report.first_factor
+    assert report.margins[1].factor == pytest.approx(report.margins[2].factor, rel=1e-9)
+
+
+def test_bending_fails_the_outer_ply_on_its_outer_face():
+    report = check_strength(analyse(layup(CARBON, 0, 0, 0)), LoadCase(moment=(1.0, 0.0, 0.0)))
+    factors = [margin.factor for margin in report.margins]
+    assert report.margins[0].border is Border.MOULD_SIDE
+    assert report.margins[2].border is Border.FAR_SIDE
+    # the mould side is pressed, and cloth is weaker there
+    assert factors[0] == min(factors)
+    assert factors[2] / factors[0] == pytest.approx(450.0 / 320.0, rel=1e-9)
+
+
+def test_bending_of_an_even_plate_is_the_beam_formula():
+    made = analyse(layup(CARBON, 0, 0))
+    report = check_strength(made, LoadCase(moment=(1.0, 0.0, 0.0)))
+    strength = CARBON.strengths.compression_1 * made.fibre_volume_fraction / 0.42
+    assert report.first_factor == pytest.approx(strength * made.thickness**2 / 6.0, rel=1e-9)
+
+
+def test_turning_layup_and_load_together_changes_nothing():
+    plain = check_strength(analyse(layup(TAPE, 0, 60, -60)), LoadCase((10.0, 4.0, 3.0)))
+    turn = math.radians(25.0)
+    c, s = math.cos(turn), math.sin(turn)
+    force = (
+        10.0 * c * c + 4.0 * s * s - 2.0 * 3.0 * c * s,
+        10.0 * s * s + 4.0 * c * c + 2.0 * 3.0 * c * s,
+        (10.0 - 4.0) * c * s + 3.0 * (c * c - s * s),
+    )
+    turned = check_strength(analyse(layup(TAPE, 25, 85, -35)), LoadCase(force))
+    assert [m.factor for m in turned.margins] == pytest.approx(
+        [m.factor for m in plain.margins], rel=1e-9
+    )
+    assert turned.last_factor == pytest.approx(plain.last_factor, rel=1e-9)
+
+
+def test_last_failure_is_never_below_the_first():
+    rng = np.random.default_rng(2)
+    for _ in range(20):
+        made = analyse(layup(TAPE, *rng.uniform(-90.0, 90.0, 4)))
+        report = check_strength(made, LoadCase(tuple(rng.uniform(-20.0, 20.0, 3))))
+        assert report.last_factor >= report.first_factor * (1.0 - 1e-12)
+
+
+def test_report_survives_storage_and_promises_nothing():
+    report = check_strength(analyse(layup(CARBON, 0, 90)), PULL)
+    assert unpack(StrengthReport, pack(report)) == report
+    assert "nothing about the protection of a person" in report.caution
+    assert report.criterion is Criterion.MAX_STRESS
+
+
+def test_a_cloth_without_strengths_is_named():
+    cloth = dataclasses.replace(CARBON, strengths=None)
+    with pytest.raises(MaterialError) as caught:
+        check_strength(analyse(layup(cloth, 0)), PULL)
+    assert caught.value.where == CARBON.name
+
+
+@pytest.mark.parametrize("force", [(0.0, 0.0, 0.0), (math.nan, 0.0, 0.0)])
+def test_no_load_is_refused(force):
+    with pytest.raises(InputError, match="load case"):
+        LoadCase(force)
+
+
+def test_kernels_take_plies_alone():
+    """The kernels need no layup: a caller with measured plies uses them directly."""
+    ply = StrengthPly(
+        Lamina(20e3, 20e3, 0.1, 3e3), Strengths(250.0, 200.0, 250.0, 200.0, 50.0), 0.0, 0.5
+    )
+    assert first_failure((ply,), (1.0, 0.0, 0.0)) == pytest.approx(125.0, rel=1e-9)
+    assert last_failure((ply, ply), (1.0, 0.0, 0.0)) == pytest.approx(250.0, rel=1e-9)
