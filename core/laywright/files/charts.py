@@ -40,10 +40,18 @@ class Curve:
 
 @dataclass(frozen=True)
 class Level:
-    """A level that the curves are held against: its name and its height on the axis."""
+    """A line across the whole chart.
+
+    Attributes
+    ----------
+    name : str
+        What it means.
+    at : float
+        Where it crosses its axis, in the unit of that axis.
+    """
 
     name: str
-    height: float
+    at: float
 
 
 def line_chart(
@@ -52,6 +60,7 @@ def line_chart(
     up: str,
     curves: Sequence[Curve],
     levels: Sequence[Level] = (),
+    marks: Sequence[Level] = (),
     *,
     size: tuple[float, float] = (150.0, 75.0),
 ) -> Drawing:
@@ -66,7 +75,9 @@ def line_chart(
     curves : sequence of Curve
         At least one, in order of importance.
     levels : sequence of Level
-        Drawn across the chart with their names.
+        Drawn across the chart at a height, with their names.
+    marks : sequence of Level
+        Drawn upright at a place along, with their names.
     size : tuple of 2 float, mm
         Width and height of the field inside the axes.
 
@@ -87,8 +98,9 @@ def line_chart(
             f"the chart '{name}'", "no curve of finite points", "two points or more", "check them"
         )
     every = np.concatenate([curve.points for curve in curves])
-    heights = np.append(every[:, 1], [level.height for level in levels])
-    steps_x = round_steps(float(every[:, 0].min()), float(every[:, 0].max()))
+    heights = np.append(every[:, 1], [level.at for level in levels])
+    places = np.append(every[:, 0], [mark.at for mark in marks])
+    steps_x = round_steps(float(places.min()), float(places.max()))
     steps_y = round_steps(float(heights.min()), float(heights.max()))
     origin = np.array([steps_x[0], steps_y[0]])
     scale = np.array(size) / np.array([steps_x[-1] - steps_x[0], steps_y[-1] - steps_y[0]])
@@ -100,10 +112,17 @@ def line_chart(
         "level": Style(0.3, (1, 1)),
     }
     for level in levels:
-        y = (level.height - origin[1]) * scale[1]
+        y = (level.at - origin[1]) * scale[1]
         shapes.append(Line("level", np.array([[0.0, y], [size[0], y]])))
         middle = size[0] - 0.5 * width_of(level.name, _LETTER) - 1.0
         shapes.append(Label("level", level.name, (middle, y + 0.9 * _LETTER), _LETTER))
+    for number, mark in enumerate(marks):
+        x = float((mark.at - origin[0]) * scale[0])
+        shapes.append(Line("level", np.array([[x, 0.0], [x, size[1]]])))
+        room = width_of(mark.name, _LETTER) + 2.0
+        middle = x + 0.5 * room if x + room < size[0] else x - 0.5 * room
+        height = size[1] * (0.7 - 0.1 * (number % 5))
+        shapes.append(Label("level", mark.name, (middle, height), _LETTER))
     for number, curve in enumerate(curves):
         layer = f"curve {number + 1}"
         styles[layer] = Style(0.6, _DASHES[number % len(_DASHES)])

@@ -41,7 +41,7 @@ __all__ = ["pdf_bytes"]
 _MARGIN = 15.0
 _HEAD = 12.0
 _FOOT = 20.0
-_BLANK_CELL = 7.0  # mm, room to write by hand
+_BLANK_CELL = 6.0  # mm, room to write by hand
 _BODY = ParagraphStyle("body", fontName=FONT, fontSize=12, leading=15, spaceAfter=6)
 _CELL = ParagraphStyle("cell", fontName=FONT, fontSize=11, leading=13)
 _CELL_HEAD = ParagraphStyle("cell head", fontName=FONT_BOLD, fontSize=10.5, leading=12.5)

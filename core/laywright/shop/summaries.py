@@ -1,0 +1,237 @@
+"""What the job sheet is told about a job: plain summaries, so that it knows no other room."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from laywright.files.drawing import Drawing
+
+__all__ = [
+    "LaminateSummary",
+    "PartSummary",
+    "PatternLine",
+    "PlyLine",
+    "ReleaseSummary",
+    "RollLine",
+    "TileLine",
+    "TileSummary",
+]
+
+Size = tuple[float, float, float]
+
+
+@dataclass(frozen=True, eq=False)
+class PartSummary:
+    """The part.
+
+    Attributes
+    ----------
+    size : tuple of 3 float, mm
+        Along x, y and z.
+    area : float, mm^2
+        Moulded area inside the trim line.
+    deviation : float, mm
+        Largest distance between the part and the triangles that stand for it.
+    picture : Drawing or None
+        The part as the eye sees it.
+    """
+
+    size: Size
+    area: float
+    deviation: float = 0.0
+    picture: Drawing | None = None
+
+
+@dataclass(frozen=True, eq=False)
+class ReleaseSummary:
+    """Whether the part leaves the mould.
+
+    Attributes
+    ----------
+    pull : tuple of 3 float
+        Direction in which the part is pulled.
+    least_draft, wanted_draft : float, radians
+        Smallest draft of the moulded face, and the draft that was asked for.
+    undercut_area : float, mm^2
+        Area that holds the part back.
+    remarks : tuple of str
+        What the check found.
+    """
+
+    pull: Size
+    least_draft: float
+    wanted_draft: float
+    undercut_area: float
+    remarks: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class TileLine:
+    """One printed tile.
+
+    Attributes
+    ----------
+    name : str
+        As engraved on it and as its file is called.
+    row, column : int
+        Place in the mould, from 1.
+    size : tuple of 3 float, mm
+        As it stands on the printer.
+    mass : float, g
+        Of its solid volume.
+    layer : int
+        Place in height, from 1.
+    """
+
+    name: str
+    row: int
+    column: int
+    size: Size
+    mass: float
+    layer: int = 1
+
+
+@dataclass(frozen=True, eq=False)
+class TileSummary:
+    """The tiles of the mould.
+
+    Attributes
+    ----------
+    printer : str
+        Name of the printer.
+    tiles : tuple of TileLine
+        In the order of rows and columns.
+    glue_gap : float, mm
+        Thickness of the glue in each joint.
+    picture : Drawing or None
+        The tiles pulled apart, with their names.
+    remarks : tuple of str
+        What to look out for.
+    mould_size : tuple of 3 float or None, mm
+        Of the whole mould when it is glued.
+    """
+
+    printer: str
+    tiles: tuple[TileLine, ...]
+    glue_gap: float = 0.0
+    picture: Drawing | None = None
+    remarks: tuple[str, ...] = ()
+    mould_size: Size | None = None
+
+
+@dataclass(frozen=True)
+class PlyLine:
+    """One ply of the laminate.
+
+    Attributes
+    ----------
+    ply : int
+        Number; ply 1 touches the mould.
+    name, cloth : str
+        Name of the ply and of its cloth.
+    angle : float, radians
+        From the datum arrow, counter-clockwise seen from the side away from the mould.
+    thickness : float, mm
+        When cured.
+    """
+
+    ply: int
+    name: str
+    cloth: str
+    angle: float
+    thickness: float
+
+
+@dataclass(frozen=True)
+class LaminateSummary:
+    """The laminate.
+
+    Attributes
+    ----------
+    process, resin : str
+        How it is worked, and the name of the resin.
+    plies : tuple of PlyLine
+        Ply 1 first.
+    thickness : float, mm
+        Of the whole.
+    areal_mass : float, g/m^2
+        Of the whole.
+    fibre_volume_fraction : float
+        Fibre volume over laminate volume.
+    e_x, e_y, g_xy : float, MPa
+        Moduli along the datum arrow, across it, and in shear, when pulled.
+    bending_x, bending_y : float, MPa
+        Moduli when bent along the datum arrow and across it.
+    remarks : tuple of str
+        What a maker should know about it.
+    """
+
+    process: str
+    resin: str
+    plies: tuple[PlyLine, ...]
+    thickness: float
+    areal_mass: float
+    fibre_volume_fraction: float
+    e_x: float
+    e_y: float
+    g_xy: float
+    bending_x: float
+    bending_y: float
+    remarks: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, eq=False)
+class PatternLine:
+    """One flat pattern.
+
+    Attributes
+    ----------
+    ply : int
+        Its ply.
+    cloth : str
+        Cloth that it is cut from.
+    angle : float, radians
+        Of the ply, as in `PlyLine`.
+    area : float, mm^2
+        Cut area.
+    mass : float, g
+        Of the dry cut cloth.
+    largest_shear : float, radians
+        Largest shear that the drape asks of the cloth.
+    locked_share : float
+        Share of its area past the angle at which the cloth locks.
+    drawing : Drawing or None
+        The pattern; its layer ``check bar``, if any, is left out of the picture.
+    """
+
+    ply: int
+    cloth: str
+    angle: float
+    area: float
+    mass: float
+    largest_shear: float
+    locked_share: float
+    drawing: Drawing | None = None
+
+
+@dataclass(frozen=True, eq=False)
+class RollLine:
+    """One roll of cloth.
+
+    Attributes
+    ----------
+    cloth : str
+        Its cloth.
+    width, length : float, mm
+        Width of the roll and length that is used up.
+    share_used : float
+        Share of that cloth that becomes pieces.
+    drawing : Drawing or None
+        The roll with its pieces.
+    """
+
+    cloth: str
+    width: float
+    length: float
+    share_used: float
+    drawing: Drawing | None = None

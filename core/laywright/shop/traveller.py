@@ -1,0 +1,168 @@
+"""The job sheet: one station per page, from the drawing to the record, with tick boxes.
+
+The sheet goes with the part through the shop.  It holds what is needed at each place and the
+cautions that matter there, blanks for what is weighed and timed by hand, and on every page
+the code by which a person sees whether it still belongs to the job.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+from laywright.errors import InputError
+from laywright.files.page import Block, Note, Sheet, Station, Steps, Table
+from laywright.shop import cautions, stations
+from laywright.shop.plan import ShopPlan
+from laywright.shop.summaries import (
+    LaminateSummary,
+    PartSummary,
+    PatternLine,
+    PlyLine,
+    ReleaseSummary,
+    RollLine,
+    TileLine,
+    TileSummary,
+)
+from laywright.stage import stage
+
+__all__ = [
+    "JobSheet",
+    "LaminateSummary",
+    "PartSummary",
+    "PatternLine",
+    "PlyLine",
+    "ReleaseSummary",
+    "RollLine",
+    "TileLine",
+    "TileSummary",
+    "make_sheet",
+    "version_code",
+]
+
+_PRINTED = {"degC": "°C", "mm^2": "mm²", "mm^3": "mm³", "m^2": "m²", "cm^3": "cm³"}
+_UNITS = re.compile("|".join(rf"\b{re.escape(unit)}(?![\w^])" for unit in _PRINTED))
+
+
+@dataclass(frozen=True, eq=False)
+class JobSheet:
+    """The job sheet, ready for the PDF and the HTML writer.
+
+    Attributes
+    ----------
+    sheet : Sheet
+        Its pages.
+    digest : str
+        Of its inputs.
+    """
+
+    sheet: Sheet
+    digest: str = ""
+
+
+def version_code(digest: str) -> str:
+    """Return the code that is printed for a digest.
+
+    Examples
+    --------
+    >>> version_code("3f2a77c09b1e4d55")
+    '3f2a77c0'
+    """
+    return digest[:8]
+
+
+@stage("Job Sheet", version=1)
+def make_sheet(
+    name: str,
+    part: PartSummary,
+    release: ReleaseSummary,
+    laminate: LaminateSummary,
+    tiles: TileSummary,
+    patterns: tuple[PatternLine, ...],
+    rolls: tuple[RollLine, ...],
+    shop: ShopPlan,
+    version: str = "",
+) -> JobSheet:
+    """Return the job sheet of a job.
+
+    Parameters
+    ----------
+    name : str
+        Name of the job.
+    part, release, laminate, tiles : PartSummary, ReleaseSummary, LaminateSummary, TileSummary
+        What the other rooms found, in short.
+    patterns : tuple of PatternLine
+        One for each piece to be cut.
+    rolls : tuple of RollLine
+        One for each roll.
+    shop : ShopPlan
+        Mixing and curing.
+    version : str
+        Code that is printed on every page; empty takes that of these inputs.
+
+    Returns
+    -------
+    JobSheet
+        Ten stations: part and check, print, assemble and seal, release, cut cloth, mix, lay
+        up, cure, trim, record.
+
+    Raises
+    ------
+    InputError
+        If the job has no name, or the mixing plan is for other plies than the laminate's.
+    """
+    if not name.strip():
+        raise InputError("the job", "no name", "a name", "give the job a name")
+    unknown = set(shop.mix.ply_numbers) - {ply.ply for ply in laminate.plies}
+    if unknown:
+        raise InputError(
+            "the job sheet",
+            f"a mixing plan for ply {min(unknown)}",
+            f"plies 1 to {len(laminate.plies)} of the laminate",
+            "plan the mixing again",
+        )
+    code = version or version_code(
+        make_sheet.digest(name, part, release, laminate, tiles, patterns, rolls, shop)
+    )
+    sheet = Sheet(
+        title=name,
+        version=code,
+        stations=tuple(
+            _spelled(station)
+            for station in (
+                stations.part_station(part, release, laminate),
+                stations.print_station(tiles, shop.cure),
+                stations.assemble_station(tiles),
+                stations.release_station(release),
+                stations.cut_station(patterns, rolls),
+                stations.mix_station(laminate, shop.mix),
+                stations.lay_up_station(laminate, shop.mix),
+                stations.cure_station(shop.cure),
+                stations.trim_station(shop.cure),
+                stations.record_station(part, laminate, shop),
+            )
+        ),
+        foot=cautions.ESTIMATES,
+    )
+    return JobSheet(sheet)
+
+
+def _spelled(station: Station) -> Station:
+    """Return a station with units as they are printed."""
+
+    def spelled(texts: Iterable[str]) -> tuple[str, ...]:
+        return tuple(_UNITS.sub(lambda found: _PRINTED[found[0]], text) for text in texts)
+
+    blocks: list[Block] = []
+    for block in station.blocks:
+        if isinstance(block, Note):
+            blocks.append(Note(spelled([block.text])[0]))
+        elif isinstance(block, Steps):
+            blocks.append(Steps(spelled(block.items)))
+        elif isinstance(block, Table):
+            rows = tuple(spelled(row) for row in block.rows)
+            blocks.append(Table(spelled([block.heading])[0], spelled(block.columns), rows))
+        else:
+            blocks.append(replace(block, caption=spelled([block.caption])[0]))
+    return Station(station.title, station.cautions, tuple(blocks))
