@@ -8,9 +8,12 @@ Run inside FreeCAD (macro or console)::
 
     import hatch_cover
     document = hatch_cover.build()
+
+``bash tools/in_freecad.sh console`` with tools/run_example.py makes hatch_cover.FCStd anew.
 """
 
 import math
+from pathlib import Path
 
 import FreeCAD
 import Part
@@ -33,6 +36,7 @@ def build(name="HatchCover"):
     """Return a new document with the part in it, recomputed."""
     document = FreeCAD.newDocument(name)
     document.Comment = "Invented example: a crowned hatch cover for a research dinghy."
+    document.License = "LGPL-2.1-or-later"
     _dimensions(document)
     block = document.addObject("Part::Extrusion", "Block")
     block.Base = _plan(document)
@@ -152,3 +156,8 @@ def _crown(document):
 def _middle(face):
     first, last, low, high = face.ParameterRange
     return (first + last) / 2, (low + high) / 2
+
+
+if __name__ == "__main__":
+    made = build()
+    made.saveAs(str(Path(__file__).resolve().parent / "hatch_cover.FCStd"))

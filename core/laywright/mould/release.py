@@ -14,7 +14,7 @@ import numpy as np
 from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components
 
-from laywright.arrays import Array, FloatArray, Vector, floats, unit_vector
+from laywright.arrays import Array, FloatArray, IntArray, Vector, floats, ints, unit_vector
 from laywright.errors import GeometryError, LimitError
 from laywright.mould.smooth import corner_tilt, share_below
 from laywright.mould.visibility import hidden_share
@@ -117,6 +117,8 @@ class ReleaseReport:
         Pull with the largest least draft.
     best_least_draft : float, radians
         Least draft along `best_pull`; negative where no single pull sees the whole surface.
+    wanted_draft : float, radians
+        The draft that was asked for.
     remarks : tuple of str
         What the maker should know, one sentence each.
     digest : str
@@ -133,8 +135,18 @@ class ReleaseReport:
     regions: tuple[UndercutRegion, ...]
     best_pull: Vector
     best_least_draft: float
+    wanted_draft: float
     remarks: tuple[str, ...]
     digest: str = ""
+
+    @property
+    def facet_classes(self) -> IntArray:
+        """Class of every facet as its place in `area_by_class`: (m,) int.
+
+        A facet that the edge of an undercut crosses counts where most of it lies.
+        """
+        steep = np.where(self.draft < self.wanted_draft - _LEVEL, 1, 2)
+        return ints(np.where(self.undercut_share > 0.5, 0, steep), -1)
 
 
 @stage("Release Check", version=1)
@@ -230,6 +242,7 @@ def release_of(
         regions,
         cap.axis,
         cap.least_draft,
+        settings.least_draft,
         _remarks(surface, settings, regions, draft, by_class[1][1], cap.least_draft),
     )
 

@@ -132,6 +132,10 @@ class TileSet:
         By layer, row and column.
     plan : CutPlan
         The grid.
+    printer : str
+        Name of the printer that they fit.
+    glue_gap : float, mm
+        Thickness of the glue in each seam.
     cuts : tuple of 3 tuples of float, mm
         Positions of the cuts along the grid's axes.
     joints : tuple of Joint
@@ -150,6 +154,8 @@ class TileSet:
 
     tiles: tuple[Tile, ...]
     plan: CutPlan
+    printer: str
+    glue_gap: float
     cuts: tuple[tuple[float, ...], tuple[float, ...], tuple[float, ...]]
     joints: tuple[Joint, ...]
     glue_area: float
@@ -253,6 +259,8 @@ def cut_tiles(
     return TileSet(
         tuple(sorted(tiles, key=lambda tile: (tile.layer, tile.row, tile.column, tile.name))),
         plan,
+        printer.name,
+        settings.glue_gap,
         plan.cuts,
         joints,
         glue_area,

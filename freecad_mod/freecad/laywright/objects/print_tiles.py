@@ -2,6 +2,7 @@
 
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
+from laywright.mould.exploded import exploded
 from laywright.mould.printer import load_printers
 from laywright.mould.tiles import TileSet, TileSettings, cut_tiles
 
@@ -43,7 +44,7 @@ class PrintTilesObject(StageObject):
         return body, load_printers()[obj.Printer], settings
 
     def show(self, obj, result):
-        obj.Mesh = bridge.mesh_from_solids(result.apart(obj.ShownApart.Value))
+        obj.Mesh = bridge.mesh_from_solids(exploded(result, obj.ShownApart.Value))
         obj.Count = len(result.tiles)
         obj.Tiles = [
             f"{tile.name}: {' × '.join(f'{side:.1f}' for side in tile.size)} mm, {tile.mass:.0f} g"
@@ -58,4 +59,4 @@ class PrintTilesObject(StageObject):
         if name == "ShownApart" and "Digest" in obj.PropertiesList and obj.Digest:
             kept = self.kept(obj)
             if kept is not None:
-                obj.Mesh = bridge.mesh_from_solids(kept.apart(obj.ShownApart.Value))
+                obj.Mesh = bridge.mesh_from_solids(exploded(kept, obj.ShownApart.Value))

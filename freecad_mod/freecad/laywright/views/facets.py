@@ -47,7 +47,7 @@ class ReleaseView(FacetView):
         if report is None:
             return []
         shades = (_CANNOT_LEAVE, _TOO_STEEP, _LEAVES)
-        return [shades[index] for index in report.facet_class]
+        return [shades[index] for index in report.facet_classes]
 
 
 class TilesView(FacetView):

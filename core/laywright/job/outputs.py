@@ -1,0 +1,240 @@
+"""The files of a job: what the slicer, the cutting table and the bench take away.
+
+Every file is made in memory first; only then is anything written.  Beside them stands
+``job.json`` with the digests that the files were made from, so that anybody can see later
+whether they still fit the job.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import math
+from collections.abc import Mapping
+from pathlib import Path
+
+from laywright.cloth.pattern_drawing import pattern_drawing, roll_drawing
+from laywright.errors import FileError
+from laywright.files.csv import csv_bytes
+from laywright.files.dxf import dxf_bytes
+from laywright.files.html import html_bytes
+from laywright.files.paper import Paper
+from laywright.files.pdf import pdf_bytes
+from laywright.files.saving import safe_name, safe_names, write_beside
+from laywright.files.solid import Solid
+from laywright.files.stl import stl_bytes
+from laywright.files.svg import svg_bytes
+from laywright.files.threemf import three_mf_bytes
+from laywright.files.true_scale import drawing_pages
+from laywright.job.job import JobResult
+
+__all__ = ["files_of", "freshness", "write_files"]
+
+_RECORD = "job.json"
+
+
+def files_of(result: JobResult, paper: Paper = Paper.A4) -> dict[str, bytes]:
+    """Return the contents of every file of a job by its path below the chosen folder.
+
+    Parameters
+    ----------
+    result : JobResult
+        What was computed.
+    paper : Paper
+        For sheets and true-scale pages.
+
+    Returns
+    -------
+    dict of str to bytes
+        Solids in mm, drawings at true scale in mm, tables with units in their heads; the same
+        result gives the same bytes.
+    """
+    files = {
+        **_mould_files(result),
+        **_cloth_files(result, paper),
+        **_table_files(result),
+        "job sheet.html": html_bytes(result.sheet.sheet),
+        f"job sheet {paper.value}.pdf": pdf_bytes(result.sheet.sheet, paper),
+    }
+    record = {
+        "job": result.name,
+        "version": result.version,
+        "stages": result.digests,
+        "files": {path: hashlib.sha256(content).hexdigest() for path, content in files.items()},
+    }
+    files[_RECORD] = (json.dumps(record, indent=1, ensure_ascii=False) + "\n").encode()
+    return files
+
+
+def _mould_files(result: JobResult) -> dict[str, bytes]:
+    name = safe_name(result.name)
+    solid = result.body.solid
+    tiles = [
+        Solid(tile.name, tile.solid.vertices, tile.solid.triangles, tile.pose)
+        for tile in result.tiles.tiles
+    ]
+    return {
+        f"mould/{name} mould body (mm).stl": stl_bytes(solid.vertices, solid.triangles),
+        f"mould/{name} tiles.3mf": three_mf_bytes(tiles, f"{result.name}, {result.version}"),
+        **{
+            f"mould/tile {safe_name(tile.name)} (mm).stl": stl_bytes(tile.placed, tile.triangles)
+            for tile in tiles
+        },
+    }
+
+
+def _cloth_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
+    patterns = result.patterns.patterns
+    label = f"{result.name}, {result.version}"
+    drawings = [pattern_drawing(pattern, label) for pattern in patterns]
+    names = safe_names([f"{p.ply:02d} {p.cloth}" for p in patterns])
+    rolls = [roll_drawing(roll, patterns) for roll in result.roll.rolls]
+    roll_names = safe_names([roll.cloth for roll in result.roll.rolls])
+    return {
+        "cloth/patterns (mm).dxf": dxf_bytes(drawings),
+        f"cloth/patterns true scale {paper.value}.pdf": drawing_pages(drawings, paper),
+        **{
+            f"cloth/ply {name} (mm).svg": svg_bytes(drawing)
+            for name, drawing in zip(names, drawings, strict=True)
+        },
+        **{
+            f"cloth/roll {name} (mm).dxf": dxf_bytes(drawing)
+            for name, drawing in zip(roll_names, rolls, strict=True)
+        },
+        **{
+            f"cloth/roll {name} (mm).svg": svg_bytes(drawing)
+            for name, drawing in zip(roll_names, rolls, strict=True)
+        },
+    }
+
+
+def _table_files(result: JobResult) -> dict[str, bytes]:
+    mix = result.shop.mix
+    return {
+        "tables/tiles.csv": csv_bytes(
+            (
+                "tile",
+                "row",
+                "column",
+                "layer",
+                "x (mm)",
+                "y (mm)",
+                "z (mm)",
+                "volume (cm3)",
+                "mass (g)",
+            ),
+            [
+                (
+                    tile.name,
+                    tile.row,
+                    tile.column,
+                    tile.layer,
+                    *(round(float(side), 2) for side in tile.size),
+                    round(tile.volume / 1000.0, 2),
+                    round(tile.mass, 1),
+                )
+                for tile in result.tiles.tiles
+            ],
+        ),
+        "tables/plies.csv": csv_bytes(
+            (
+                "ply",
+                "cloth",
+                "angle (deg)",
+                "cut area (m2)",
+                "cloth (g)",
+                "resin with hardener (g)",
+                "largest shear (deg)",
+                "share past locking (%)",
+            ),
+            [
+                (
+                    pattern.ply,
+                    pattern.cloth,
+                    round(math.degrees(pattern.angle), 3),
+                    round(pattern.area / 1e6, 5),
+                    round(cloth, 2),
+                    round(resin, 2),
+                    round(math.degrees(pattern.largest_shear), 2),
+                    round(100.0 * pattern.locked_share, 2),
+                )
+                for pattern, cloth, resin in zip(
+                    result.patterns.patterns, mix.ply_cloth_g, mix.ply_resin_g, strict=True
+                )
+            ],
+        ),
+        "tables/cups.csv": csv_bytes(
+            ("cup", "plies", "resin (g)", "hardener (g)", "scale after both (g)", "use by (min)"),
+            [
+                (
+                    cup.number,
+                    " ".join(str(ply) for ply in cup.plies),
+                    cup.resin_g,
+                    cup.hardener_g,
+                    cup.scale_after_hardener,
+                    round(cup.use_by_minutes),
+                )
+                for cup in mix.cups
+            ],
+        ),
+    }
+
+
+def write_files(files: Mapping[str, bytes], folder: Path) -> list[Path]:
+    """Write files below a folder, each beside its place and then renamed into it.
+
+    Parameters
+    ----------
+    files : mapping of str to bytes
+        As `files_of` gives them.
+    folder : Path
+        Made if it is not there; nothing outside of it is touched.
+
+    Returns
+    -------
+    list of Path
+        What was written; ``job.json`` comes last.
+
+    Raises
+    ------
+    FileError
+        If a file cannot be written; those not reached yet stay as they were.
+    """
+    written = []
+    for name, content in files.items():
+        path = folder / name
+        if not path.resolve().is_relative_to(folder.resolve()):
+            raise FileError(
+                name, "a place outside the folder", f"a place inside {folder}", "rename"
+            )
+        try:
+            path.parent.mkdir(parents=True, exist_ok=True)
+        except OSError as problem:
+            raise FileError(
+                str(path.parent), str(problem.strerror), "a folder to write to", "choose another"
+            ) from problem
+        write_beside(path, content)
+        written.append(path)
+    return written
+
+
+def freshness(folder: Path, digests: Mapping[str, str]) -> tuple[str, ...] | None:
+    """Return the titles of the stages whose files in a folder are out of date.
+
+    Parameters
+    ----------
+    folder : Path
+        Where files were written.
+    digests : mapping of str to str
+        Present digest by stage title, as `laywright.job.JobResult.digests`.
+
+    Returns
+    -------
+    tuple of str or None
+        Empty when all is up to date; None when the folder holds no files of a job.
+    """
+    try:
+        made_from = json.loads((folder / _RECORD).read_text(encoding="utf-8"))["stages"]
+        return tuple(title for title, digest in digests.items() if made_from.get(title) != digest)
+    except (OSError, ValueError, KeyError, AttributeError, TypeError):
+        return None

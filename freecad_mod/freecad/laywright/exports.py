@@ -1,0 +1,50 @@
+"""Write the files of a job; also for scripts: ``export_job(job, folder)``."""
+
+from pathlib import Path
+
+from freecad.laywright.objects.base import is_current
+from freecad.laywright.objects.job import stages_of
+from freecad.laywright.objects.job_sheet import job_result
+from laywright.errors import InputError
+from laywright.files.paper import paper_of
+from laywright.job.outputs import files_of, write_files
+
+__all__ = ["export_job"]
+
+
+def export_job(job, folder):
+    """Write every file of a job into a folder.
+
+    Parameters
+    ----------
+    job : DocumentObject
+        The job's group.
+    folder : path
+        Where to; made if it is not there.
+
+    Returns
+    -------
+    list of Path
+        What was written.
+
+    Raises
+    ------
+    InputError
+        If the job has no Job Sheet or a stage is out of date.
+    FileError
+        If a file cannot be written.
+    """
+    stages = stages_of(job)
+    sheet = stages.get("JobSheet")
+    if sheet is None:
+        raise InputError(job.Label, "no Job Sheet", "a Job Sheet", "add one to the job")
+    for obj in stages.values():
+        if not is_current(obj):
+            raise InputError(
+                obj.Label, "a result that is out of date", "one that is up to date", "recompute"
+            )
+    files = files_of(job_result(sheet), paper_of(sheet.Paper))
+    written = write_files(files, Path(folder))
+    sheet.Folder = str(folder)
+    sheet.Proxy.show_freshness(sheet)
+    return written
