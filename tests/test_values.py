@@ -226,8 +226,55 @@ def test_damaged_archive_ends_in_one_sentence(packed):
 
 def test_field_that_is_not_known_is_refused():
     tree, arrays = values.plain(Ply("glass", 0.0))
-    with pytest.raises(Exception, match="structuring Ply"):
+    with pytest.raises(Exception, match="Ply has no field 'colour'"):
         values.from_tree(Ply, tree | {"colour": "red"}, arrays)
+
+
+PLY = {"name": "glass", "angle": 45.0}
+STACK = {"title": "cover"}
+
+
+@pytest.mark.parametrize(
+    ("kind", "tree"),
+    [
+        (Ply, PLY | {"name": 5}),
+        (Ply, PLY | {"name": None}),
+        (Ply, PLY | {"angle": "45"}),
+        (Ply, PLY | {"angle": True}),
+        (Ply, PLY | {"repeats": 1.5}),
+        (Ply, PLY | {"repeats": True}),
+        (Ply, PLY | {"mirrored": 1}),
+        (Ply, PLY | {"side": "upside"}),
+        (Ply, {"name": "glass"}),
+        (Ply, ["glass", 45.0]),
+        (Stack, STACK | {"plies": PLY}),
+        (Stack, STACK | {"plies": "glass"}),
+        (Stack, STACK | {"corners": [0.0, 0.0]}),
+        (Stack, STACK | {"corners": [0.0, 0.0, 0.0, 0.0]}),
+        (Stack, STACK | {"weights": [1.0]}),
+        (Stack, STACK | {"mesh": "cube.stl"}),
+        (Stack, STACK | {"maps": [{"$array": 0}]}),
+    ],
+)
+def test_tree_that_does_not_fit_the_type_is_refused(kind, tree):
+    with pytest.raises((TypeError, ValueError, LookupError, AttributeError)):
+        values.from_tree(kind, tree)
+
+
+def test_whole_number_is_taken_for_a_float_and_becomes_one():
+    angle = values.from_tree(Ply, PLY | {"angle": 45}).angle
+    assert (angle, type(angle)) == (45.0, float)
+
+
+def test_numpys_own_numbers_are_stored_as_plain_ones():
+    stored = values.unpack(Ply, values.pack(Ply("glass", np.float64(45.0), repeats=np.int64(2))))
+    assert stored == Ply("glass", 45.0, repeats=2)
+    assert (type(stored.angle), type(stored.repeats)) == (float, int)
+
+
+def test_what_has_no_plain_form_is_refused():
+    with pytest.raises(TypeError, match="a set has no plain form"):
+        values.plain(Ply({"glass"}, 45.0))
 
 
 def test_missing_fields_take_their_defaults():

@@ -14,7 +14,6 @@ BRIDGE = "bridge.py"
 QT = "qt.py"
 
 COMPUTATION = {
-    "cattrs",
     "ezdxf",
     "jinja2",
     "lxml",

@@ -13,13 +13,13 @@ import dataclasses
 import hashlib
 import io
 import json
+import types
 import zipfile
+from enum import Enum
 from functools import cache
-from typing import Any, TypeVar
+from typing import Annotated, Any, TypeVar, Union, get_args, get_origin, get_type_hints
 
-import cattrs
 import numpy as np
-from cattrs.preconf.json import make_converter
 
 from laywright.arrays import Array
 from laywright.errors import FileError
@@ -62,12 +62,13 @@ def _plain(value: object, arrays: list[Array]) -> Any:
         return [_plain(item, arrays) for item in value]
     if isinstance(value, dict):
         return {str(key): _plain(item, arrays) for key, item in value.items()}
-    return _converter().unstructure(value)
-
-
-@cache
-def _converter() -> cattrs.Converter:
-    return make_converter(forbid_extra_keys=True, detailed_validation=True)
+    if isinstance(value, Enum):
+        return value.value
+    if isinstance(value, np.generic):
+        return value.item()
+    if value is None or isinstance(value, (bool, int, float, str)):
+        return value
+    raise TypeError(f"a {type(value).__name__} has no plain form")
 
 
 def digest(*values: object) -> str:
@@ -99,22 +100,63 @@ def from_tree(kind: type[T], tree: Any, arrays: list[Array] | None = None) -> T:
 
     Raises
     ------
-    Exception
-        A cattrs error that lists every field at fault, if the tree does not fit the type.
+    TypeError, ValueError, KeyError
+        If the tree does not fit the type.
     """
-    converter = _converter()
-    if arrays is not None:
-        converter = converter.copy()
+    value: T = _built(kind, tree, arrays or [])
+    return value
 
-        def stored_array(item: dict[str, int], _: object) -> Array:
-            array = arrays[item[_ARRAY]]
-            array.flags.writeable = False
-            return array
 
-        converter.register_structure_hook_func(
-            lambda wanted: getattr(wanted, "__origin__", wanted) is np.ndarray, stored_array
-        )
-    return converter.structure(tree, kind)
+def _built(kind: Any, tree: Any, arrays: list[Array]) -> Any:
+    origin, inner = get_origin(kind), get_args(kind)
+    if origin is Annotated:
+        return _built(inner[0], tree, arrays)
+    if origin in (Union, types.UnionType):
+        return _first_that_fits(inner, tree, arrays)
+    if kind is np.ndarray or origin is np.ndarray:
+        array = arrays[tree[_ARRAY]]
+        array.flags.writeable = False
+        return array
+    if kind is tuple or origin is tuple:
+        if not isinstance(tree, list):
+            raise TypeError(f"{tree!r} is no list")
+        if not inner:
+            return tuple(tree)
+        kinds = inner[:1] * len(tree) if inner[-1] is Ellipsis else inner
+        return tuple(_built(k, item, arrays) for k, item in zip(kinds, tree, strict=True))
+    if kind is dict or origin is dict:
+        return {key: _built(inner[1], item, arrays) for key, item in tree.items()}
+    return _single(kind, tree, arrays)
+
+
+def _single(kind: Any, tree: Any, arrays: list[Array]) -> Any:
+    if isinstance(kind, type) and dataclasses.is_dataclass(kind):
+        hints = _hints(kind)
+        unknown = sorted(set(tree) - set(hints))
+        if unknown:
+            raise ValueError(f"{kind.__name__} has no field {unknown[0]!r}")
+        return kind(**{name: _built(hints[name], item, arrays) for name, item in tree.items()})
+    if isinstance(kind, type) and issubclass(kind, Enum):
+        return kind(tree)
+    if kind is float and isinstance(tree, int) and not isinstance(tree, bool):
+        return float(tree)
+    if not isinstance(tree, kind) or (isinstance(tree, bool) and kind is not bool):
+        raise TypeError(f"{tree!r} is no {kind.__name__}")
+    return tree
+
+
+def _first_that_fits(kinds: tuple[Any, ...], tree: Any, arrays: list[Array]) -> Any:
+    for kind in kinds:
+        try:
+            return _built(kind, tree, arrays)
+        except (TypeError, ValueError, KeyError, AttributeError):
+            continue
+    raise TypeError(f"{tree!r} is none of {kinds}")
+
+
+@cache
+def _hints(kind: type) -> dict[str, Any]:
+    return get_type_hints(kind, include_extras=True)
 
 
 def pack(value: object) -> bytes:

@@ -19,7 +19,6 @@ NEEDED = {
     "numpy": "numpy",
     "scipy": "scipy",
     "pint": "pint",
-    "cattrs": "cattrs",
     "manifold3d": "manifold3d",
     "shapely": "shapely",
     "trimesh": "trimesh",
