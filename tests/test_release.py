@@ -79,3 +79,29 @@ def test_manifest_asks_only_for_packages_that_are_needed(project, package):
         entry.text for entry in package.findall(f"{XMLNS}depend") if entry.get("type") == "python"
     }
     assert asked < {Requirement(line).name for line in project["dependencies"]}
+
+
+def test_wheel_holds_every_package_and_every_file_beside_them():
+    tool = tomllib.loads((CHECKOUT / "pyproject.toml").read_text(encoding="utf-8"))["tool"]
+    listed, data = tool["setuptools"]["packages"], tool["setuptools"]["package-data"]
+    packages, left_out = set(), set()
+    for root in (CHECKOUT / "core", CHECKOUT / "freecad_mod"):
+        for init in root.rglob("__init__.py"):
+            name = ".".join(init.parent.relative_to(root).parts)
+            packages.add(name)
+            patterns = data.get(name, [])
+            beside = {path for pattern in ("*.*", "*/*.*") for path in init.parent.glob(pattern)}
+            taken = {path for pattern in patterns for path in init.parent.glob(pattern)}
+            left_out |= {
+                path.relative_to(CHECKOUT).as_posix()
+                for path in beside - taken
+                if path.suffix not in {".py", ".pyc"}
+                and not any((folder / "__init__.py").exists() for folder in inside(path, init))
+            }
+    assert packages == set(listed)
+    assert left_out == set()
+
+
+def inside(path, init):
+    """Return the folders between a package and a path in it."""
+    return [folder for folder in path.parents if init.parent in folder.parents]
