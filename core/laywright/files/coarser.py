@@ -14,6 +14,8 @@ from laywright.tolerances import TOLERANCES
 
 __all__ = ["coarser"]
 
+_TURN = 0.6  # length of the sum of the two unit ways out of a point where an edge turns by 35 deg
+
 
 def coarser(vertices: Array, triangles: Array, most: int) -> tuple[FloatArray, IntArray]:
     """Return a mesh of at most `most` triangles.
@@ -59,11 +61,19 @@ def coarser(vertices: Array, triangles: Array, most: int) -> tuple[FloatArray, I
 
 
 def _weights(points: FloatArray, faces: IntArray) -> FloatArray:
-    """Return how much each point counts: 1, a thousand on an edge, a million at a corner."""
+    """Return how much each point counts: 1, a thousand on an edge, a million at a corner.
+
+    A corner is where three edges meet, or where the run of an edge turns.
+    """
     normals = facet_normals(points[faces])
     found = sides(faces)
     bend = np.einsum("ij,ij->i", normals[found.first // 3], normals[found.second // 3])
     sharp = np.concatenate([found.first[bend < np.cos(TOLERANCES.sharp_edge)], found.lone])
-    starts, ends = faces.ravel(), np.roll(faces, -1, axis=1).ravel()
-    met = np.bincount(np.concatenate([starts[sharp], ends[sharp]]), minlength=len(points))
-    return floats(np.select([met == 0, met <= 2], [1.0, 1e3], 1e6), -1)
+    starts, ends = faces.ravel()[sharp], np.roll(faces, -1, axis=1).ravel()[sharp]
+    way = points[ends] - points[starts]
+    way /= np.maximum(np.linalg.norm(way, axis=1), 1e-12)[:, None]
+    both, out = np.concatenate([starts, ends]), np.concatenate([way, -way])
+    met = np.bincount(both, minlength=len(points))
+    sums = np.stack([np.bincount(both, axis, len(points)) for axis in out.T], axis=1)
+    corner = (met > 2) | (np.linalg.norm(sums, axis=1) > _TURN)
+    return floats(np.select([met == 0, ~corner], [1.0, 1e3], 1e6), -1)

@@ -1,0 +1,69 @@
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from laywright.errors import InputError
+from laywright.files.charts import Curve, Level, line_chart, round_steps
+from laywright.files.drawing import Label, Line
+
+CURE = np.array([[0.0, 20.0], [12.0, 20.0], [15.0, 50.0], [31.0, 50.0]])
+
+
+def _on(drawing, layer):
+    return [s for s in drawing.shapes if s.layer == layer and isinstance(s, Line)]
+
+
+def test_points_stand_where_the_axes_say():
+    chart = line_chart(
+        "cure", "time, h", "temperature, °C", [Curve("oven", CURE)], size=(120.0, 60.0)
+    )
+    (line,) = _on(chart, "curve 1")
+    labels = {s.text: s.at for s in chart.shapes if isinstance(s, Label)}
+    start, ten = labels["0"][0], labels["10"][0]
+    assert line.points[1, 0] == pytest.approx(start + (ten - start) * 1.2)
+    forty, fifty = labels["40"][1], labels["50"][1]
+    assert line.points[2, 1] == pytest.approx(fifty)
+    assert line.points[0, 1] == pytest.approx(forty - 2.0 * (fifty - forty))
+
+
+def test_levels_and_marks_lie_on_the_scale_of_their_axis():
+    chart = line_chart(
+        "cure",
+        "time, h",
+        "temperature, °C",
+        [Curve("oven", CURE)],
+        [Level("mould", 50.0)],
+        [Level("gel", 15.0)],
+    )
+    (curve,) = _on(chart, "curve 1")
+    level, mark = _on(chart, "level")
+    assert level.points[:, 1] == pytest.approx(curve.points[2, 1])
+    assert mark.points[:, 0] == pytest.approx(curve.points[2, 0])
+
+
+def test_axes_carry_their_units_and_curves_differ_without_colour():
+    chart = line_chart(
+        "cure", "time, h", "temperature, °C", [Curve("a", CURE), Curve("b", CURE + 1)]
+    )
+    texts = {s.text for s in chart.shapes if isinstance(s, Label)}
+    assert {"time, h", "temperature, °C", "a", "b"} <= texts
+    assert chart.styles["curve 1"].dashes != chart.styles["curve 2"].dashes
+
+
+@given(st.floats(-1e4, 1e4), st.floats(1e-3, 1e5))
+def test_round_steps_hold_the_range(low, reach):
+    steps = round_steps(low, low + reach)
+    gaps = np.diff(steps)
+    assert steps[0] <= low + 1e-6 * reach
+    assert steps[-1] >= low + reach * (1 - 1e-6)
+    assert 2 <= len(steps) <= 9
+    assert np.allclose(gaps, gaps[0])
+
+
+def test_a_flat_line_has_a_scale_and_nothing_is_refused():
+    flat = line_chart("flat", "t, h", "T, °C", [Curve("a", [[0, 21], [5, 21]])])
+    assert np.isfinite(flat.bounds).all()
+    for points in ([], [[0, 1]], [[0, 1], [1, np.nan]]):
+        with pytest.raises(InputError):
+            line_chart("x", "t", "T", [Curve("a", np.array(points).reshape(-1, 2))])

@@ -1,0 +1,26 @@
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from reportlab.pdfbase.pdfmetrics import stringWidth
+
+from laywright.files.table_widths import column_widths
+
+ROWS = st.integers(1, 6).flatmap(
+    lambda n: st.lists(
+        st.lists(st.text("abc ", max_size=30), min_size=n, max_size=n), min_size=1, max_size=5
+    )
+)
+
+
+@given(ROWS, st.floats(100.0, 600.0))
+def test_widths_fill_the_table(rows, width):
+    widths = column_widths(rows, width, "Helvetica", 10.0)
+    assert sum(widths) == pytest.approx(width)
+    assert min(widths) > 0.0
+
+
+def test_no_word_is_broken_while_there_is_room():
+    rows = [["Ply", "Scale after hardener, g"], ["1", "Thermalexpansioncoefficient of it all"]]
+    widths = column_widths(rows, 300.0, "Helvetica", 10.0)
+    assert widths[1] > stringWidth("Thermalexpansioncoefficient", "Helvetica", 10.0)
+    assert widths[0] > stringWidth("Ply", "Helvetica", 10.0)
