@@ -9,12 +9,13 @@ mould's surface that cloth touches, its normals pointing from the mould into the
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from enum import Enum
 
 import numpy as np
 
-from laywright.arrays import Vector, unit_vector
+from laywright.arrays import FloatArray, Vector, unit_vector
 from laywright.errors import GeometryError, InputError
 from laywright.stage import stage
 from laywright.surface.cap import smallest_cap
@@ -23,6 +24,9 @@ from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 
 __all__ = ["LaminateSide", "MouldSide", "MouldedFace", "take_face"]
+
+
+_AS_GOOD = math.radians(0.25)
 
 
 class LaminateSide(Enum):
@@ -98,7 +102,8 @@ def take_face(
         The picked faces, normals out of the part, mm.
     pull : tuple of 3 float or None
         Direction in which the part leaves the mould, any length; None takes the direction
-        with the largest least draft (the centre of the smallest cap around the normals).
+        with the largest least draft (the centre of the smallest cap around the normals), or a
+        coordinate axis whose least draft comes within a quarter of a degree of it.
     laminate_side, mould_side : LaminateSide, MouldSide
         See the module's head.
     deviation : float, mm
@@ -141,7 +146,7 @@ def take_face(
         )
     toward_laminate = 1.0 if mould_side is MouldSide.INSIDE else -1.0
     if pull is None:
-        direction = smallest_cap(surface.normals * toward_laminate).axis
+        direction = _best_pull(surface.normals * toward_laminate)
     else:
         try:
             direction = unit_vector(pull)
@@ -157,3 +162,13 @@ def take_face(
             "set another pull direction or pick other faces",
         )
     return MouldedFace(surface, direction, laminate_side, mould_side, deviation)
+
+
+def _best_pull(normals: FloatArray) -> Vector:
+    """Return the pull with the largest least draft, an axis where one is as good."""
+    best = smallest_cap(normals)
+    axes = np.concatenate([np.eye(3), -np.eye(3)])
+    least = np.arcsin(np.clip((axes @ normals.T).min(axis=1), -1.0, 1.0))
+    if least.max() >= best.least_draft - _AS_GOOD:
+        return unit_vector(axes[int(np.argmax(least))])
+    return best.axis

@@ -21,11 +21,11 @@ class MouldedFaceObject(StageObject):
     icon = "moulded_face.svg"
     properties = (
         Property("Faces", "LinkSub", "The part and its faces that are moulded"),
-        Property("PullFrom", "Enumeration", "How the pull direction is chosen", [_FIXED, _BEST]),
+        Property("PullFrom", "Enumeration", "How the pull direction is chosen", [_BEST, _FIXED]),
         Property(
             "Pull",
             "Vector",
-            "Direction in which the part leaves the mould",
+            "Direction in which the part leaves the mould, when it is fixed",
             bridge.vector((0, 0, 1)),
         ),
         Property(

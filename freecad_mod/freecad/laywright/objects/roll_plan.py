@@ -20,14 +20,14 @@ class RollPlanObject(StageObject):
         Property("Patterns", "Link", "The Cloth Patterns that are placed"),
         Property("Edge", "Length", "Unusable edge on each side of the roll (mm)", "10 mm"),
         Property("Gap", "Length", "Gap between the pieces (mm)", "5 mm"),
-        Property("SearchTime", "Time", "Time spent looking for a shorter plan", "5 s"),
+        Property("SearchTime", "Float", "Time spent looking for a shorter plan (s)", 5.0),
     )
     reports = (Property("Rolls", "StringList", "Length to cut (m) and share used for each cloth"),)
 
     def inputs(self, obj):
         patterns = fresh_result(obj.Patterns, "Cloth Patterns", obj.Label)
         return patterns, RollSettings(
-            edge=obj.Edge.Value, gap=obj.Gap.Value, seconds=obj.SearchTime.Value
+            edge=obj.Edge.Value, gap=obj.Gap.Value, seconds=obj.SearchTime
         )
 
     def show(self, obj, result):

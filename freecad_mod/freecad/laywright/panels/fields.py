@@ -136,7 +136,7 @@ def _faces(obj, prop, value):
 
 
 _MAKERS = {
-    **dict.fromkeys(("Length", "Distance", "Angle", "Time", "Area"), _quantity),
+    **dict.fromkeys(("Length", "Distance", "Angle", "Area"), _quantity),
     "Enumeration": _choice,
     "Float": _real,
     "Percent": _whole,
