@@ -280,7 +280,7 @@ def _needs(
 def _cups(wanted: dict[int, float], resin: Resin, settings: MixSettings) -> tuple[Cup, ...]:
     step = settings.scale_resolution_g
     ratio = resin.hardener_ratio / 100.0
-    largest = settings.cup_limit_g - step * (2.0 + ratio)
+    largest = settings.cup_limit_g - step * (2.5 + 2.0 * ratio)
     portions = [
         (number, mass / parts)
         for number, mass in wanted.items()
@@ -292,6 +292,9 @@ def _cups(wanted: dict[int, float], resin: Resin, settings: MixSettings) -> tupl
         mass = math.fsum(mass for _, mass in portions[first:last])
         resin_steps = math.ceil(mass / (1.0 + ratio) / step - 1e-9)
         hardener_steps = max(1, round(resin_steps * ratio))
+        if (resin_steps + hardener_steps) * step < mass - 1e-9:
+            resin_steps += 1
+            hardener_steps = max(1, round(resin_steps * ratio))
         resin_g, hardener_g = _grams(resin_steps, step), _grams(hardener_steps, step)
         cups.append(
             Cup(
@@ -344,8 +347,8 @@ def _steps(cups: tuple[Cup, ...], resin: Resin) -> tuple[str, ...]:
         steps.append(
             f"Cup {cup.number}, for ply {plies}: empty cup on the scale, set to zero; resin to "
             f"{cup.scale_after_resin:g} g, then hardener to {cup.scale_after_hardener:g} g. Mix it "
-            f"only when its ply is next, and use it up within {cup.use_by_minutes:.0f} minutes of "
-            "the first stir."
+            f"only when its ply is next, and use it up within {math.floor(cup.use_by_minutes)} minutes "
+            "of the first stir."
         )
     steps.append(
         "Mixing: stir for four minutes, scraping wall and bottom; pour into a second cup and stir "

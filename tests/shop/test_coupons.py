@@ -1,0 +1,109 @@
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from laywright.arrays import floats
+from laywright.errors import InputError
+from laywright.shop.bending import ChordWindow, bending_strain, bending_stress
+from laywright.shop.coupons import (
+    BendCoupon,
+    CouponReport,
+    TensionCoupon,
+    evaluate_bending,
+    evaluate_tension,
+)
+from laywright.shop.statistics import B_BASIS, basis_value
+from laywright.values import pack, unpack
+
+MODULUS, STRENGTH = 20e3, 300.0
+
+
+def bent(name: str, strength: float = STRENGTH, span: float = 64.0) -> BendCoupon:
+    """A strip of a straight-line material that breaks at a stress."""
+    width, thickness = 15.0, 2.0
+    top = strength / MODULUS / bending_strain(1.0, span, thickness)
+    deflection = np.linspace(0.0, top, 60)
+    stress = MODULUS * bending_strain(1.0, span, thickness) * deflection
+    force = stress / bending_stress(1.0, span, width, thickness)
+    return BendCoupon(name, width, thickness, span, floats(deflection, -1), floats(force, -1))
+
+
+def pulled(name: str, strength: float = STRENGTH) -> TensionCoupon:
+    strain = np.linspace(0.0, strength / MODULUS, 60)
+    return TensionCoupon(name, 20.0, 1.5, floats(strain, -1), floats(30.0 * MODULUS * strain, -1))
+
+
+@pytest.mark.parametrize(
+    ("evaluate", "made"), [(evaluate_bending, bent), (evaluate_tension, pulled)]
+)
+def test_a_known_material_comes_back(evaluate, made):
+    for window in ChordWindow:
+        report = evaluate((made("a"),), window)
+        (result,) = report.results
+        assert result.strength == pytest.approx(STRENGTH, rel=1e-9)
+        assert result.strain == pytest.approx(STRENGTH / MODULUS, rel=1e-9)
+        assert result.modulus == pytest.approx(MODULUS, rel=1e-9)
+
+
+def test_large_deflection_is_corrected():
+    """Beyond a tenth of the span the plain formula is not used any more."""
+    coupon = bent("thin", strength=3000.0)
+    assert coupon.deflection[-1] > 0.1 * coupon.span
+    (result,) = evaluate_bending((coupon,)).results
+    ratio = coupon.deflection[-1] / coupon.span
+    factor = 1.0 + 6.0 * ratio**2 - 3.0 * ratio * coupon.thickness / coupon.span
+    assert result.strength == pytest.approx(3000.0 * factor, rel=1e-9)
+
+
+def test_five_coupons_give_a_basis_value_and_four_do_not():
+    strengths = [300.0, 310.0, 295.0, 305.0, 290.0]
+    report = evaluate_tension(tuple(pulled(f"{s:.0f}", s) for s in strengths))
+    assert report.strength.mean == pytest.approx(300.0, rel=1e-9)
+    assert report.b_basis == pytest.approx(basis_value(report.strength, B_BASIS), rel=1e-12)
+    assert report.b_basis < min(strengths)
+    assert report.remarks == ()
+    few = evaluate_tension(tuple(pulled(f"{s:.0f}", s) for s in strengths[:4]))
+    assert few.b_basis is None
+    assert "too few" in few.remarks[0]
+
+
+def test_wild_and_scattered_coupons_are_named():
+    strengths = [300.0, 302.0, 298.0, 301.0, 299.0, 300.5, 450.0]
+    remarks = " ".join(evaluate_tension(tuple(pulled(f"{s:g}", s) for s in strengths)).remarks)
+    assert "Coupon 450 lies far from the others" in remarks
+    assert "scatter" in remarks
+
+
+def test_a_short_span_is_remarked_on():
+    assert "16 times the thickness" in evaluate_bending((bent("a", span=32.0),)).remarks[0]
+
+
+def test_report_survives_storage():
+    coupons = (bent("a"), bent("b", 310.0))
+    report = evaluate_bending(coupons)
+    assert unpack(CouponReport, pack(report)) == report
+    assert report.digest == evaluate_bending.digest(coupons)
+    back = unpack(BendCoupon, pack(coupons[0]))
+    assert pack(back) == pack(coupons[0])
+
+
+RISING = floats([0.0, 1.0, 2.0], -1)
+
+
+@pytest.mark.parametrize(
+    ("call", "where"),
+    [
+        (lambda: evaluate_tension(()), "coupon test"),
+        (lambda: TensionCoupon("a", 0.0, 1.0, RISING, RISING), "coupon a: width"),
+        (lambda: TensionCoupon("a", 20.0, 2000.0, RISING, RISING), "coupon a: thickness"),
+        (lambda: BendCoupon("a", 20.0, 2.0, 6.0, RISING, RISING), "coupon a: span"),
+        (lambda: TensionCoupon("a", 20.0, 2.0, RISING[::-1], RISING), "coupon a"),
+        (lambda: TensionCoupon("a", 20.0, 2.0, RISING, RISING * 0.0), "coupon a"),
+        (lambda: TensionCoupon("a", 20.0, 2.0, RISING, RISING[:2]), "coupon a"),
+    ],
+)
+def test_bad_records_are_named(call, where):
+    with pytest.raises(InputError) as caught:
+        call()
+    assert caught.value.where == where

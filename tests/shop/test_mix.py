@@ -1,0 +1,209 @@
+from __future__ import annotations
+
+import dataclasses
+import math
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from laywright.errors import InputError
+from laywright.laminate.materials import load_materials
+from laywright.shop.mix import (
+    MixPlan,
+    MixSettings,
+    PlyCloth,
+    hardener_error,
+    plan_mix,
+    pot_life,
+)
+from laywright.values import pack, unpack
+
+RESIN = load_materials().resin("Laminating epoxy, slow hardener")
+EXACT = MixSettings(extra_share=0.0, scale_resolution_g=0.01)
+
+
+def cloth(*masses: float) -> tuple[PlyCloth, ...]:
+    """Plies of the given dry masses in g, cut from cloth of 200 g/m^2."""
+    return tuple(
+        PlyCloth(number, "cloth", mass / 200.0 * 1e6, 200.0)
+        for number, mass in enumerate(masses, start=1)
+    )
+
+
+@given(
+    st.lists(st.floats(1.0, 400.0), min_size=1, max_size=8),
+    st.floats(0.2, 0.7),
+    st.floats(0.0, 0.5),
+    st.floats(0.0, 30.0),
+    st.floats(30.0, 300.0),
+    st.sampled_from([0.01, 0.1, 0.5, 1.0, 2.0]),
+    st.floats(10.0, 110.0),
+)
+def test_cups_add_up_hold_enough_and_keep_the_limit(masses, share, extra, loss, limit, step, ratio):
+    resin = dataclasses.replace(RESIN, hardener_ratio=ratio)
+    settings = MixSettings(extra, loss, limit, step)
+    plan = plan_mix(cloth(*masses), resin, share, settings)
+    assert plan.resin_g == math.fsum(cup.resin_g for cup in plan.cups)
+    assert plan.hardener_g == math.fsum(cup.hardener_g for cup in plan.cups)
+    assert plan.mix_g == plan.resin_g + plan.hardener_g
+
+    held = sum(masses) * share / (1.0 - share)
+    assert plan.laminate_resin_g == pytest.approx(held, rel=1e-9)
+    wanted = held * (1.0 + extra) + loss
+    assert wanted - 1e-6 <= plan.mix_g <= wanted + len(plan.cups) * step * (3.0 + ratio / 50.0)
+
+    for number, cup in enumerate(plan.cups, start=1):
+        assert cup.number == number
+        assert cup.resin_g + cup.hardener_g <= limit + 1e-9
+        assert cup.scale_after_resin == cup.resin_g
+        assert cup.scale_after_hardener == pytest.approx(cup.resin_g + cup.hardener_g, abs=1e-9)
+        for reading in (cup.scale_after_resin, cup.scale_after_hardener):
+            assert reading / step == pytest.approx(round(reading / step), abs=1e-6)
+        off = abs(cup.hardener_g - cup.resin_g * ratio / 100.0)
+        assert off <= max(0.5, 1.0 - ratio / 100.0) * step + 1e-9
+
+    order = [ply for cup in plan.cups for ply in cup.plies]
+    assert order == sorted(order)
+    assert set(order) == set(range(1, len(masses) + 1))
+
+
+@given(st.lists(st.floats(5.0, 60.0), min_size=1, max_size=7), st.floats(70.0, 200.0))
+def test_no_order_of_laying_needs_fewer_cups(masses, limit):
+    """Against a walk through all ways of closing a cup after a ply."""
+    settings = MixSettings(0.0, 0.0, limit, 0.01)
+    plan = plan_mix(cloth(*masses), RESIN, 0.5, settings)
+    room = limit - 0.01 * (2.5 + 2.0 * RESIN.hardener_ratio / 100.0)
+    fewest = len(masses)
+    for pattern in range(2 ** (len(masses) - 1)):
+        groups = [[masses[0]]]
+        for place, mass in enumerate(masses[1:]):
+            if pattern >> place & 1:
+                groups.append([mass])
+            else:
+                groups[-1].append(mass)
+        if all(math.fsum(group) <= room for group in groups):
+            fewest = min(fewest, len(groups))
+    assert len(plan.cups) == fewest
+
+
+def test_a_small_worked_example():
+    """60 g and 40 g of cloth at 50:50: 100 g of mix at 100:30 are 76.9 g and 23.1 g."""
+    plan = plan_mix(cloth(60.0, 40.0), RESIN, 0.5, dataclasses.replace(EXACT, cup_limit_g=101.0))
+    (cup,) = plan.cups
+    assert cup.plies == (1, 2)
+    assert cup.resin_g == pytest.approx(76.93, abs=0.011)
+    assert cup.hardener_g == pytest.approx(23.08, abs=0.011)
+    assert plan.cloth_g == pytest.approx(100.0)
+    assert plan.ply_cloth_g == pytest.approx((60.0, 40.0))
+    assert plan.ply_resin_g == pytest.approx((60.0, 40.0))
+    assert plan.ratio_texts == (
+        "50% resin and 50% cloth, by mass of the laminate",
+        "100.0 parts of resin to 100 parts of cloth, by mass",
+        "100 g of resin for 100 g of cloth",
+    )
+
+
+def test_the_trap_of_forty_to_sixty():
+    """100 g of cloth at 40 percent resin take 66.7 g, not 40 g and not 150 g."""
+    plan = plan_mix(cloth(100.0), RESIN, 0.40, EXACT)
+    assert plan.laminate_resin_g == pytest.approx(200.0 / 3.0)
+    assert plan.ratio_texts[0].startswith("40% resin and 60% cloth")
+    assert plan.ratio_texts[1].startswith("66.7 parts")
+
+
+def test_pieces_of_one_ply_are_taken_together_and_order_does_not_matter():
+    pieces = (
+        PlyCloth(2, "cloth", 1e5, 200.0),
+        PlyCloth(1, "cloth", 2e5, 200.0),
+        PlyCloth(2, "cloth", 3e5, 200.0),
+    )
+    plan = plan_mix(pieces, RESIN, 0.5, EXACT)
+    assert plan.ply_numbers == (1, 2)
+    assert plan.ply_cloth_g == pytest.approx((40.0, 80.0))
+    again = plan_mix(pieces[::-1], RESIN, 0.5, EXACT)
+    assert again.cups == plan.cups
+
+
+def test_a_ply_may_have_a_resin_share_of_its_own():
+    pieces = (
+        PlyCloth(1, "mat", 1e5, 300.0, 2.0 / 3.0),
+        PlyCloth(2, "cloth", 1e5, 200.0),
+    )
+    plan = plan_mix(pieces, RESIN, 0.5, EXACT)
+    assert plan.ply_resin_g == pytest.approx((60.0, 20.0))
+    assert plan.resin_share == pytest.approx(80.0 / 130.0)
+
+
+def test_a_ply_too_large_for_a_cup_is_shared_out_evenly():
+    plan = plan_mix(cloth(250.0), RESIN, 0.5, EXACT)
+    assert [cup.plies for cup in plan.cups] == [(1,)] * 3
+    masses = [cup.scale_after_hardener for cup in plan.cups]
+    assert max(masses) - min(masses) < 0.05
+
+
+def test_a_coarse_scale_is_remarked_on():
+    """20 g at 100:30 need 4.6 g of hardener: half a gram is 11 percent (common practice)."""
+    assert hardener_error(4.6, 4.6, 1.0) == pytest.approx(0.109, abs=0.001)
+    coarse = plan_mix(cloth(20.0), RESIN, 0.5, MixSettings(extra_share=0.0))
+    assert "too coarse for cup 1" in " ".join(coarse.remarks)
+    fine = plan_mix(cloth(20.0), RESIN, 0.5, EXACT)
+    assert "too coarse" not in " ".join(fine.remarks)
+
+
+def test_remarks_on_hot_and_hasty_cups():
+    full = plan_mix(cloth(300.0), RESIN, 0.5, MixSettings(cup_limit_g=400.0))
+    assert "sets sooner and runs hotter" in " ".join(full.remarks)
+    assert "smoke, melt and burn" in " ".join(full.remarks)
+    hasty = plan_mix(cloth(50.0), RESIN, 0.5, MixSettings(temperature_c=44.0))
+    assert "take a slower hardener" in " ".join(hasty.remarks)
+    assert "rough here" in " ".join(hasty.remarks)
+
+
+def test_pot_life_halves_for_each_ten_degrees():
+    assert pot_life(RESIN, RESIN.pot_life_temperature_c) == RESIN.pot_life_minutes
+    assert pot_life(RESIN, 13.0) == pytest.approx(4.0 * pot_life(RESIN, 33.0))
+    warm = plan_mix(cloth(50.0), RESIN, 0.5, MixSettings(temperature_c=33.0))
+    assert warm.cups[0].use_by_minutes == 30.0
+
+
+def test_steps_say_the_readings_and_the_care():
+    plan = plan_mix(cloth(60.0, 60.0), RESIN, 0.5, MixSettings())
+    text = "\n".join(plan.steps)
+    for cup in plan.cups:
+        assert f"resin to {cup.scale_after_resin:g} g" in text
+        assert f"hardener to {cup.scale_after_hardener:g} g" in text
+    assert "four minutes" in text
+    assert "Gloves" in plan.steps[0]
+    assert "Never add hardener" in plan.steps[-1]
+
+
+def test_plan_survives_storage_and_knows_its_inputs():
+    pieces = cloth(60.0, 40.0)
+    plan = plan_mix(pieces, RESIN, 0.5, MixSettings())
+    assert unpack(MixPlan, pack(plan)) == plan
+    assert unpack(MixSettings, pack(MixSettings())) == MixSettings()
+    assert plan.digest == plan_mix.digest(pieces, RESIN, 0.5, MixSettings())
+    assert plan.digest != plan_mix.digest(pieces, RESIN, 0.5, MixSettings(temperature_c=22.0))
+
+
+@pytest.mark.parametrize(
+    ("call", "where"),
+    [
+        (lambda: plan_mix((), RESIN, 0.5, EXACT), "mixing plan"),
+        (lambda: plan_mix(cloth(60.0), RESIN, 50.0, EXACT), "ply 1: resin share"),
+        (lambda: plan_mix((PlyCloth(3, "c", 0.0, 200.0),), RESIN, 0.5, EXACT), "ply 3: area"),
+        (
+            lambda: plan_mix((PlyCloth(1, "c", 1e5, 0.2),), RESIN, 0.5, EXACT),
+            "ply 1: areal weight",
+        ),
+        (lambda: MixSettings(cup_limit_g=5.0, scale_resolution_g=1.0), "cup limit"),
+        (lambda: MixSettings(temperature_c=210.0), "shop temperature"),
+        (lambda: MixSettings(extra_share=5.0), "extra share"),
+        (lambda: MixSettings(scale_resolution_g=0.0), "scale resolution"),
+    ],
+)
+def test_bad_input_is_named(call, where):
+    with pytest.raises(InputError) as caught:
+        call()
+    assert caught.value.where == where
