@@ -6,7 +6,9 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy.stats import nct
+from scipy.integrate import quad
+from scipy.special import ndtr, ndtri
+from scipy.stats import chi
 
 from laywright.errors import InputError
 from laywright.shop.statistics import (
@@ -35,14 +37,16 @@ def test_mean_and_deviation_agree_with_exact_fractions(numbers):
 
 @pytest.mark.parametrize("count", [3, 5, 17, 100])
 @pytest.mark.parametrize("basis", [A_BASIS, B_BASIS, Basis(0.5, 0.9)])
-def test_factor_solves_the_equation_of_the_non_central_t(count, basis):
-    from scipy.special import ndtri
+def test_factor_gives_the_confidence_by_integration(count, basis):
+    """Mean normal, variance chi-square: the chance that mean - k s lies below the quantile."""
+    k, root, quantile = tolerance_factor(count, basis), np.sqrt(count), ndtri(basis.coverage)
 
-    k = tolerance_factor(count, basis)
-    shift = ndtri(basis.coverage) * np.sqrt(count)
-    assert nct.cdf(k * np.sqrt(count), count - 1, shift) == pytest.approx(
-        basis.confidence, abs=1e-6
-    )
+    def part(spread: float) -> float:
+        return chi.pdf(spread, count - 1) * ndtr(
+            k * root * spread / np.sqrt(count - 1) - quantile * root
+        )
+
+    assert quad(part, 0.0, 30.0, limit=200)[0] == pytest.approx(basis.confidence, abs=1e-6)
 
 
 def test_factor_by_trial():

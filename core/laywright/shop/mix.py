@@ -344,11 +344,11 @@ def _steps(cups: tuple[Cup, ...], resin: Resin) -> tuple[str, ...]:
     ]
     for cup in cups:
         plies = ", ".join(str(number) for number in cup.plies)
+        minutes = math.floor(cup.use_by_minutes)
         steps.append(
             f"Cup {cup.number}, for ply {plies}: empty cup on the scale, set to zero; resin to "
             f"{cup.scale_after_resin:g} g, then hardener to {cup.scale_after_hardener:g} g. Mix it "
-            f"only when its ply is next, and use it up within {math.floor(cup.use_by_minutes)} minutes "
-            "of the first stir."
+            f"only when its ply is next, and use it up within {minutes} minutes of the first stir."
         )
     steps.append(
         "Mixing: stir for four minutes, scraping wall and bottom; pour into a second cup and stir "
