@@ -1,6 +1,7 @@
 """Run one example inside FreeCAD: ``LAYWRIGHT_EXAMPLE`` names its file.
 
-FreeCAD reports an exception in a script as success; this ends with the right exit code.
+FreeCAD reports an exception in a script as success; this ends with the right exit code.  What
+the example prints is shown, FreeCAD's own progress is not; its errors are.
 """
 
 import os
@@ -9,6 +10,8 @@ import sys
 import traceback
 from pathlib import Path
 
+sys.stdout = os.fdopen(os.dup(1), "w", buffering=1)
+os.dup2(os.open(os.devnull, os.O_WRONLY), 1)
 code = 0
 try:
     path = Path(os.environ["LAYWRIGHT_EXAMPLE"]).resolve()

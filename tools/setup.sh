@@ -61,21 +61,19 @@ fi
 # numpy would come in with the first package that needs one, and the host's compiled modules
 # (scipy, FreeCAD's own) would then fail to import.
 held=$("$python" -c 'import numpy, scipy; print(f"numpy=={numpy.__version__}\nscipy=={scipy.__version__}")')
-wanted=$({
-    "$python" --version
-    echo "$held"
-    cat "$here/tools/requirements.txt" "$here/tools/$requirements"
-} | sha256sum)
 made_for=$({
     "$python" --version
     echo "$held"
 } | sha256sum)
+sum_of() { # one code for a requirements file; each holds those of requirements.txt
+    cat "$here/tools/requirements.txt" "$here/tools/$1" | sha256sum
+}
 if [ "$(cat "$venv/made-for" 2>/dev/null)" != "$made_for" ]; then
     echo "Making $venv"
     "$python" -m venv --clear --system-site-packages "$venv"
     echo "$made_for" >"$venv/made-for"
 fi
-if ! grep -qsxF "$wanted" "$venv/installed"; then
+if ! grep -qsxF "$(sum_of $requirements)" "$venv/installed"; then
     echo "Installing Python packages from tools/$requirements"
     echo "$held" >"$venv/held.txt"
     "$venv/bin/python" -m pip install -qq --disable-pip-version-check \
@@ -83,5 +81,5 @@ if ! grep -qsxF "$wanted" "$venv/installed"; then
         die "pip could not install tools/$requirements; its message stands above."
     found=$("$venv/bin/python" -c 'import numpy, scipy; print(f"numpy=={numpy.__version__}\nscipy=={scipy.__version__}")')
     [ "$found" = "$held" ] || die "the venv has ${found/$'\n'/ and }, the host ${held/$'\n'/ and }; remove .venv and run this again."
-    echo "$wanted" >>"$venv/installed"
+    { sum_of requirements.txt && sum_of $requirements; } >"$venv/installed"
 fi
