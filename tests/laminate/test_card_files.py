@@ -1,12 +1,21 @@
 from __future__ import annotations
 
+import dataclasses
 from pathlib import Path
 
 import pytest
 
 import laywright.laminate
-from laywright.errors import MaterialError
-from laywright.laminate.card_files import Knowledge, convert, read_cards
+from laywright.errors import FileError, MaterialError
+from laywright.laminate.card_files import (
+    Card,
+    Knowledge,
+    convert,
+    corrected,
+    read_cards,
+    write_card,
+)
+from laywright.laminate.materials import load_materials
 
 SHIPPED = Path(laywright.laminate.__file__).parent / "cards"
 
@@ -84,3 +93,37 @@ def test_a_value_of_another_dimension_is_refused(tmp_path):
         convert(card.values["density"], "g/cm^3", "mine.toml: density")
     assert caught.value.where == "mine.toml: density"
     assert "g/cm^3" in caught.value.needed
+
+
+def test_every_shipped_card_comes_back_from_its_text(tmp_path):
+    for card in read_cards(SHIPPED):
+        path = write_card(card, tmp_path)
+        (back,) = read_cards(tmp_path)
+        assert dataclasses.replace(back, file=card.file) == card
+        path.unlink()
+
+
+def test_a_name_with_quotes_and_umlauts_comes_back(tmp_path):
+    card = Card("", "fibre", 'a "fine" Gewebe\\n 3° ü', {"kind": "glass"}, {})
+    write_card(card, tmp_path)
+    (back,) = read_cards(tmp_path)
+    assert (back.name, back.texts) == (card.name, card.texts)
+
+
+def test_a_weighed_value_replaces_the_written_one_and_wins(tmp_path):
+    library = load_materials()
+    name = "Carbon twill weave 200 g/m^2"
+    card = corrected(
+        library.cards[name], "areal_weight", 205.5, "g/m^2", "weighed, invented for this test"
+    )
+    write_card(card, tmp_path)
+    own = load_materials(tmp_path)
+    assert own.cloth(name).areal_weight == 205.5
+    assert own.cards[name].values["areal_weight"].kind is Knowledge.MEASURED
+    assert own.cloth(name).strengths == library.cloth(name).strengths
+
+
+def test_a_folder_that_is_not_there(tmp_path):
+    (card, *_) = read_cards(SHIPPED)
+    with pytest.raises(FileError, match="writable folder"):
+        write_card(card, tmp_path / "nowhere")

@@ -21,6 +21,9 @@ A card looks like this::
 
 from __future__ import annotations
 
+import dataclasses
+import json
+import re
 import tomllib
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -28,10 +31,19 @@ from enum import Enum
 from pathlib import Path
 from typing import Any
 
-from laywright.errors import LaywrightError, MaterialError
+from laywright.errors import FileError, LaywrightError, MaterialError
 from laywright.quantities import magnitude
 
-__all__ = ["Card", "CardValue", "Knowledge", "convert", "read_cards"]
+__all__ = [
+    "Card",
+    "CardValue",
+    "Knowledge",
+    "card_text",
+    "convert",
+    "corrected",
+    "read_cards",
+    "write_card",
+]
 
 _KEYS = {"value", "unit", "low", "high", "source", "kind"}
 
@@ -184,3 +196,60 @@ def convert(value: CardValue, unit: str, where: str) -> float:
         return magnitude(f"{value.value!r} {written}", unit, where)
     except LaywrightError as problem:
         raise MaterialError(where, problem.found, problem.needed, problem.remedy) from problem
+
+
+def corrected(card: Card, field: str, value: float, unit: str, source: str) -> Card:
+    """Return the card with one value replaced by a measured one.
+
+    Parameters
+    ----------
+    card : Card
+    field : str
+        For example ``"areal_weight"``.
+    value : float
+        The measured value.
+    unit : str
+        Its unit.
+    source : str
+        How, when and by whom it was measured.
+    """
+    measured = CardValue(value, unit, None, None, source, Knowledge.MEASURED)
+    return dataclasses.replace(card, values={**card.values, field: measured})
+
+
+def card_text(card: Card) -> str:
+    """Return the TOML text of a card, from which `read_cards` makes the same card."""
+    lines = [f"card = {_quoted(card.card)}", f"name = {_quoted(card.name)}"]
+    lines += [f"{name} = {_quoted(text)}" for name, text in card.texts.items()]
+    for name, value in card.values.items():
+        lines += ["", f"[{name}]", f"value = {value.value!r}", f"unit = {_quoted(value.unit)}"]
+        lines += [
+            f"{bound} = {number!r}"
+            for bound, number in (("low", value.low), ("high", value.high))
+            if number is not None
+        ]
+        lines += [f"source = {_quoted(value.source)}", f"kind = {_quoted(value.kind.value)}"]
+    return "\n".join(lines) + "\n"
+
+
+def _quoted(text: str) -> str:
+    return json.dumps(text, ensure_ascii=False).replace("\x7f", "\\u007f")
+
+
+def write_card(card: Card, folder: Path) -> Path:
+    """Write a card into a folder of one's own, named after the material; an older one goes.
+
+    Raises
+    ------
+    FileError
+        If the folder cannot be written to.
+    """
+    stem = re.sub(r"[^a-z0-9]+", "_", f"{card.card} {card.name}".casefold()).strip("_")
+    path = folder / f"{stem}.toml"
+    try:
+        path.write_text(card_text(card), encoding="utf-8")
+    except OSError as problem:
+        raise FileError(
+            str(path), f"no way to write it ({problem})", "a writable folder", "choose another"
+        ) from problem
+    return path
