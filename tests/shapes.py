@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import numpy as np
+import shapely
 from scipy.spatial import Delaunay
 
 from laywright.surface.triangles import Surface
@@ -18,6 +19,7 @@ __all__ = [
     "graph",
     "hatch",
     "mushroom",
+    "plate",
     "revolved",
     "sphere",
     "torus",
@@ -236,3 +238,53 @@ def hatch(
     patches = np.where(middle > inset, 0, np.where(middle > slope, 1, 2))
     points = np.column_stack([flat, z])
     return Surface(points, triangles, patches, ("Crown", "Fillet", "Rim"))
+
+
+def plate(
+    outline: np.ndarray,
+    height: Callable[[np.ndarray, np.ndarray], np.ndarray],
+    spacing: float = 6.0,
+    holes: tuple[np.ndarray, ...] = (),
+) -> Surface:
+    """Surface ``z = height(x, y)`` over a plan outline (k, 2) with holes, normals upwards."""
+    shape = shapely.Polygon(outline, holes)
+    edge = np.concatenate(
+        [
+            np.array(shapely.segmentize(ring, spacing).coords)[:-1]
+            for ring in (shape.exterior, *shape.interiors)
+        ]
+    )
+    x0, y0, x1, y1 = shape.bounds
+    grid = np.stack(
+        np.meshgrid(np.arange(x0, x1, spacing), np.arange(y0, y1, spacing), indexing="ij"), axis=-1
+    ).reshape(-1, 2)
+    grid = grid[shapely.contains_xy(shape.buffer(-0.6 * spacing), grid)]
+    flat = np.concatenate([edge, grid])
+    triangles = Delaunay(flat).simplices.astype(np.int64)
+    a, b, c = flat[triangles].transpose(1, 0, 2)
+    area = (b - a)[:, 0] * (c - a)[:, 1] - (b - a)[:, 1] * (c - a)[:, 0]
+    triangles[area < 0] = triangles[area < 0][:, ::-1]
+    inside = shapely.contains_xy(shape, flat[triangles].mean(axis=1)) & (np.abs(area) > 1e-6)
+    triangles = triangles[inside]
+    assert np.isclose(0.5 * np.abs(area[inside]).sum(), shape.area, rtol=1e-9)
+    points = np.column_stack([flat, height(flat[:, 0], flat[:, 1]) + 0.0 * flat[:, 0]])
+    used, index = np.unique(triangles, return_inverse=True)
+    return Surface.single(points[used], index.reshape(-1, 3))
+
+
+def dish(profile: np.ndarray, around: int = 96) -> Surface:
+    """Open surface of revolution from an (k, 2) profile of (r, z) that starts on the axis.
+
+    Normals point upwards where the profile runs outwards.
+    """
+    turn = 2.0 * np.pi * np.arange(around) / around
+    rings = [
+        np.stack([r * np.cos(turn), r * np.sin(turn), np.full(around, z)], axis=1)
+        for r, z in profile[1:]
+    ]
+    points = np.concatenate([[[0.0, 0.0, profile[0, 1]]], *rings])
+    here = np.arange(around)
+    after = (here + 1) % around
+    fan = np.stack([np.zeros(around, dtype=int), 1 + here, 1 + after], axis=1)
+    sides = _grid(len(rings), around, wrap_along=True) + 1
+    return Surface.single(points, np.concatenate([fan, sides]))

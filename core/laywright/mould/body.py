@@ -22,6 +22,7 @@ from laywright.mould.compensation import (
 )
 from laywright.mould.fill import fill_holes
 from laywright.mould.frame import upright
+from laywright.mould.hollow import joined_columns
 from laywright.mould.run_off import Rays, rays_of, run_off_rows
 from laywright.mould.scribe import groove
 from laywright.mould.solid import from_manifold, to_manifold
@@ -201,16 +202,12 @@ def _body(
 ) -> Manifold:
     rows = run_off_rows(rays, settings.run_off)
     upper, outline = with_run_off(top, rays, rows, number["run-off"])
+    patches = (number["run-off"], number["sides"], number["base"])
     if not is_one_layer(upper, (0.0, 0.0, 1.0)):
-        raise GeometryError(
-            where,
-            f"a run-off of {settings.run_off:.3g} mm that runs into itself in a hollow of the "
-            "outline",
-            "an outline whose hollow corners are wider than the run-off",
-            "shorten the run-off or round the hollow corner",
-        )
+        loop = top.boundary_loops[0]
+        return joined_columns(top, loop, where, settings.run_off, settings.base, patches)
     floor = float(upper.vertices[np.unique(upper.triangles), 2].min()) - settings.base
-    body = close_down(upper, outline, floor, number["sides"], number["base"])
+    body = close_down(upper, outline, floor, *patches[1:])
     return to_manifold(body, f"the mould body on {where}")
 
 

@@ -1,7 +1,8 @@
 """The run-off: the mould's surface goes on beyond the trim line.
 
 At every point of the trim edge a ray leaves the working surface along its tangent plane, at
-right angles to the edge; convex corners get a fan of rays.  Where the surface rises steeply
+right angles to the edge as seen along the pull; convex corners get a fan of rays,
+and a crease of the surface goes on along its own line.  Where the surface rises steeply
 at the edge (the wall of a cavity), the ray goes straight on for a short lead and then bends
 over to a nearly level rim, so that the mould keeps a wall instead of a knife edge.
 """
@@ -13,14 +14,15 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from laywright.arrays import FloatArray, IntArray
+from laywright.arrays import Array, FloatArray, IntArray
 from laywright.surface.triangles import Surface
+from laywright.tolerances import TOLERANCES
 
-__all__ = ["Rays", "rays_of", "run_off_rows"]
+__all__ = ["Rays", "rays_of", "run_off_rows", "square_rays_of", "unit_rows"]
 
 _FAN = math.radians(12.0)
 _SHARP_CORNER = math.radians(25.0)
-_SQUARENESS = 5e-4
+_WIDEST_FAN = math.radians(170.0)
 _LEAD = 3.0
 _BEND_RADIUS = 8.0
 _BEND_STEP = math.radians(6.0)
@@ -53,7 +55,7 @@ class Rays:
 
 
 def rays_of(surface: Surface, loop: IntArray) -> Rays:
-    """Return the rays that leave a boundary loop.
+    """Return the rays that leave a boundary loop: one for each point, a fan at sharp corners.
 
     Parameters
     ----------
@@ -62,32 +64,35 @@ def rays_of(surface: Surface, loop: IntArray) -> Rays:
     loop : (k,) int
         A boundary loop, the surface on its left.
     """
-    normal = _edge_normals(surface, loop)
-    points = surface.vertices[loop]
-    edge = np.roll(points, -1, axis=0) - points
-    edge /= np.linalg.norm(edge, axis=1, keepdims=True)
-    away = np.cross(edge, normal)
-    before, before_normal = np.roll(away, 1, axis=0), np.roll(normal, 1, axis=0)
-    turn = np.arctan2(
-        np.einsum("ij,ij->i", np.cross(np.roll(edge, 1, axis=0), edge), before_normal + normal),
-        2.0 * np.einsum("ij,ij->i", np.roll(edge, 1, axis=0), edge),
-    )
+    turn = _turns(surface, loop)
     fans = np.where(turn > _SHARP_CORNER, np.ceil(turn / _FAN).astype(int) + 1, 1)
+    return _fanned(surface, loop, turn, fans)
+
+
+def square_rays_of(surface: Surface, loop: IntArray) -> Rays:
+    """Return rays as `rays_of`, with two crossing ones, square to their edges, in each hollow."""
+    turn = _turns(surface, loop)
+    fans = np.where(np.abs(turn) > _SHARP_CORNER, np.ceil(turn / _FAN).astype(int) + 1, 1)
+    return _fanned(surface, loop, turn, np.where(turn < -_SHARP_CORNER, 2, fans))
+
+
+def _fanned(surface: Surface, loop: IntArray, turn: FloatArray, fans: IntArray) -> Rays:
+    normal, flat = _edges(surface, loop)
+    before, before_flat = np.roll(normal, 1, axis=0), np.roll(flat, 1, axis=0)
     place = np.repeat(np.arange(len(loop)), fans)
     share = np.concatenate([np.linspace(0, 1, n) if n > 1 else np.array([0.5]) for n in fans])
-    mixed = (1.0 - share)[:, None] * before[place] + share[:, None] * away[place]
-    alone = (fans == 1)[place]
-    along = np.where(
-        alone[:, None], _squared(mixed, before_normal[place], normal[place]), _unit(mixed)
+    first, last = _even_turn(share, np.clip(turn[place], -_WIDEST_FAN, _WIDEST_FAN))
+    outward = unit_rows(first[:, None] * before_flat[place] + last[:, None] * flat[place])
+    middle = unit_rows((1.0 - share)[:, None] * before[place] + share[:, None] * normal[place])
+    tangent = np.column_stack(
+        [middle[:, 2:] * outward, -np.einsum("ij,ij->i", middle[:, :2], outward)]
     )
-    middle = _unit((1.0 - share)[:, None] * before_normal[place] + share[:, None] * normal[place])
-    middle = _unit(middle - np.einsum("ij,ij->i", middle, along)[:, None] * along)
-    flat = np.stack([edge[:, 1], -edge[:, 0]], axis=1)
-    flat /= np.maximum(np.linalg.norm(flat, axis=1, keepdims=True), 1e-12)
-    outward = _unit(
-        (1.0 - share)[:, None] * np.roll(flat, 1, axis=0)[place] + share[:, None] * flat[place]
-    )
-    return Rays(loop[place], points[place], along, middle, outward)
+    along = unit_rows(tangent)
+    crease = np.einsum("ij,ij->i", before, normal) < math.cos(TOLERANCES.sharp_edge)
+    alone = (crease & (fans == 1))[place, None]
+    along = np.where(alone, _ridge(along, before[place], normal[place]), along)
+    points = surface.vertices[loop][place]
+    return Rays(loop[place], points, along, _across(middle, along), outward)
 
 
 def run_off_rows(rays: Rays, length: float) -> FloatArray:
@@ -108,7 +113,7 @@ def run_off_rows(rays: Rays, length: float) -> FloatArray:
     lead = min(_LEAD, 0.2 * length)
     radius = np.minimum(_BEND_RADIUS, 0.6 * (length - lead) / np.maximum(bend, 1e-9))
     level = np.column_stack([rays.outward, np.zeros(len(bend))])
-    over = _unit(level - np.einsum("ij,ij->i", level, rays.along)[:, None] * rays.along)
+    over = _across(level, rays.along)
     rows = [rays.start + lead * rays.along]
     for step in range(1, steps + 1):
         turn = (bend * step / steps)[:, None]
@@ -119,28 +124,45 @@ def run_off_rows(rays: Rays, length: float) -> FloatArray:
     return np.asarray(np.stack(rows), dtype=np.float64)
 
 
-def _edge_normals(surface: Surface, loop: IntArray) -> FloatArray:
-    """Return the normal of the triangle at every edge of a boundary loop: (k, 3) float."""
+def _edges(surface: Surface, loop: IntArray) -> tuple[FloatArray, FloatArray]:
+    """Return normal and plan way out at every edge of a loop: (k, 3 or 2) each."""
     table = surface.edges
     low = np.minimum(loop, np.roll(loop, -1))
     high = np.maximum(loop, np.roll(loop, -1))
     size = len(surface.vertices)
     place = np.searchsorted(table.ends[:, 0] * size + table.ends[:, 1], low * size + high)
-    owner = np.maximum(table.left[place], table.right[place])
-    return np.asarray(surface.normals[owner], dtype=np.float64)
+    normal = surface.normals[np.maximum(table.left[place], table.right[place])]
+    points = surface.vertices[loop]
+    edge = np.roll(points, -1, axis=0) - points
+    return normal, unit_rows(np.stack([edge[:, 1], -edge[:, 0]], axis=1))
 
 
-def _squared(along: FloatArray, one: FloatArray, other: FloatArray) -> FloatArray:
-    """Turn directions into both neighbouring facets' planes as far as these disagree."""
-    matrix = (
-        one[:, :, None] * one[:, None, :]
-        + other[:, :, None] * other[:, None, :]
-        + _SQUARENESS * np.eye(3)
-    )
-    solved = np.linalg.solve(matrix, _SQUARENESS * along[:, :, None])[:, :, 0]
-    return _unit(np.asarray(solved, dtype=np.float64))
+def _turns(surface: Surface, loop: IntArray) -> FloatArray:
+    """Return the plan turn of a loop at every point, to the left positive: (k,) radians."""
+    _, flat = _edges(surface, loop)
+    before = np.roll(flat, 1, axis=0)
+    sine = before[:, 0] * flat[:, 1] - before[:, 1] * flat[:, 0]
+    return np.asarray(np.arctan2(sine, np.einsum("ij,ij->i", before, flat)), dtype=np.float64)
 
 
-def _unit(vectors: FloatArray) -> FloatArray:
+def _even_turn(share: FloatArray, turn: FloatArray) -> tuple[FloatArray, FloatArray]:
+    """Return the weights of two directions that give an even turn from one to the other."""
+    safe = np.where(np.abs(turn) > 1e-6, turn, 1e-6)
+    return np.sin((1.0 - share) * safe) / np.sin(safe), np.sin(share * safe) / np.sin(safe)
+
+
+def _across(normal: FloatArray, along: FloatArray) -> FloatArray:
+    return unit_rows(normal - np.einsum("ij,ij->i", normal, along)[:, None] * along)
+
+
+def _ridge(along: FloatArray, one: FloatArray, other: FloatArray) -> FloatArray:
+    """Return the line in which two facets' planes meet, on the side of `along`: (k, 3)."""
+    line = np.cross(one, other)
+    side = np.sign(np.einsum("ij,ij->i", line, along))[:, None]
+    return np.where(side == 0.0, along, unit_rows(line) * side)
+
+
+def unit_rows(vectors: Array) -> FloatArray:
+    """Return vectors (k, d) scaled to length 1."""
     length = np.linalg.norm(vectors, axis=1, keepdims=True)
     return np.asarray(vectors / np.maximum(length, 1e-300), dtype=np.float64)

@@ -15,6 +15,7 @@ cut against the facets above it.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 import numpy as np
@@ -203,13 +204,15 @@ def _share_by_cutting(surface: Surface, plan: _Plan, pull: Vector, facets: IntAr
     above = _height_above(plan.corners[other], middle)[0]
     below = _height_above(plan.corners[subject], middle)[0]
     plan_areas = np.abs(signed_areas(plan.corners[facets, :, :2]))
-    blocked = (areas > 1e-12 * plan_areas[which]) & (above > below + plan.close)
+    blocked = (areas > 1e-9 * plan_areas[which]) & (above > below + plan.close)
     which, other = which[blocked], other[blocked]
     polygons, areas = polygons[blocked], areas[blocked]
     total = np.bincount(which, weights=areas, minlength=len(facets))
     for facet in _several_layers(surface, plan, pull, which, other, len(facets)):
-        pieces = shapely.polygons(polygons[which == facet])
-        total[facet] = shapely.union_all(pieces, grid_size=plan.close).area
+        mine = polygons[which == facet]
+        pieces = shapely.polygons((mine - mine[0, 0]) / math.sqrt(plan_areas[facet]))
+        joined = shapely.union_all(shapely.make_valid(pieces))
+        total[facet] = joined.area * plan_areas[facet]
     return np.asarray(np.clip(total / plan_areas, 0.0, 1.0), dtype=np.float64)
 
 
