@@ -109,7 +109,7 @@ def line_chart(
     styles = {
         "grid": Style(0.1, (), (0.7, 0.7, 0.7)),
         "axis": Style(0.3),
-        "level": Style(0.3, (1, 1)),
+        "level": Style(0.3, (1.0, 1.0)),
     }
     for level in levels:
         y = (level.at - origin[1]) * scale[1]

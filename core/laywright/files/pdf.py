@@ -16,6 +16,7 @@ from reportlab.lib.styles import ParagraphStyle
 from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import (
     BaseDocTemplate,
+    CondPageBreak,
     Flowable,
     Frame,
     KeepTogether,
@@ -41,6 +42,7 @@ __all__ = ["pdf_bytes"]
 _MARGIN = 15.0
 _HEAD = 12.0
 _FOOT = 20.0
+_LEAST_TABLE = 35.0  # mm that must be left on a page for a table to begin there
 _BLANK_CELL = 6.0  # mm, room to write by hand
 _BODY = ParagraphStyle("body", fontName=FONT, fontSize=12, leading=15, spaceAfter=6)
 _CELL = ParagraphStyle("cell", fontName=FONT, fontSize=11, leading=13)
@@ -253,7 +255,7 @@ def _table(table: Table, width: float) -> Iterator[Flowable]:
             ("BOTTOMPADDING", (0, 0), (-1, -1), 3),
         ],
     )
-    heading.keepWithNext = 1
+    yield CondPageBreak(_LEAST_TABLE * mm)
     yield heading
     yield grid
     yield Spacer(0, 6)

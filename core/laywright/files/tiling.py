@@ -6,9 +6,11 @@ share a strip, the *overlap*, that is glued under.
 
 from __future__ import annotations
 
+import itertools
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+import numpy as np
 import shapely
 
 from laywright.errors import LimitError
@@ -25,6 +27,7 @@ OVERLAP = 10.0
 """Width of the strip that neighbouring pages share, mm."""
 
 _MOST_PAGES = 400
+_SHIFTS = (0.5, 0.0, 1.0)  # of the spare width: in the middle, or aside if that saves pages
 
 
 @dataclass(frozen=True)
@@ -81,19 +84,35 @@ def tiling(drawing: Drawing, paper: Paper | str = Paper.A4) -> Tiling:
             "check that the drawing is in mm, or have it plotted on a roll",
         )
     spare = [
-        0.5 * (count * (window[axis] - OVERLAP) + OVERLAP - float(reach[axis]))
+        count * (window[axis] - OVERLAP) + OVERLAP - float(reach[axis])
         for axis, count in enumerate((columns, rows))
     ]
-    corner = (float(low[0]) - spare[0], float(low[1]) - spare[1])
-    every = Tiling(corner, window, columns, rows, ())
     ink = _ink(drawing)
-    kept = []
-    for row in range(rows - 1, -1, -1):
-        for column in range(columns):
-            x, y = every.place(row, column)
-            if shapely.intersects(ink, shapely.box(x, y, x + window[0], y + window[1])):
-                kept.append((row, column))
-    return Tiling(corner, window, columns, rows, tuple(kept))
+    shapely.prepare(ink)
+    plans = [
+        _kept(
+            Tiling(
+                (float(low[0]) - x * spare[0], float(low[1]) - y * spare[1]),
+                window,
+                columns,
+                rows,
+                (),
+            ),
+            ink,
+        )
+        for x, y in itertools.product(_SHIFTS, _SHIFTS)
+    ]
+    return min(plans, key=lambda plan: len(plan.kept))
+
+
+def _kept(plan: Tiling, ink: shapely.Geometry) -> Tiling:
+    """Return the plan with the windows that hold ink, the top row first."""
+    every = list(itertools.product(range(plan.rows - 1, -1, -1), range(plan.columns)))
+    low = np.array([plan.place(row, column) for row, column in every])
+    high = low + np.array(plan.window)
+    inked = shapely.intersects(ink, shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    kept = tuple(place for place, used in zip(every, inked.tolist(), strict=True) if used)
+    return replace(plan, kept=kept)
 
 
 def _ink(drawing: Drawing) -> shapely.Geometry:

@@ -18,6 +18,7 @@ from laywright.shop import cautions
 from laywright.shop.cure import CurePlan
 from laywright.shop.mix import MixPlan
 from laywright.shop.plan import ShopPlan
+from laywright.shop.release_coats import CoatingSettings, plan_coats
 from laywright.shop.summaries import (
     LaminateSummary,
     PartSummary,
@@ -168,9 +169,8 @@ def assemble_station(tiles: TileSummary) -> Station:
     )
 
 
-def release_station(release: ReleaseSummary) -> Station:
-    """Return the page of the release agent."""
-    coats = tuple((f"Coat {number}", *(_BY_HAND,) * 4) for number in range(1, 6))
+def release_station(release: ReleaseSummary, area: float) -> Station:
+    """Return the page of the release agent, for a moulded area in mm^2."""
     undercut = (
         (
             Note(
@@ -181,6 +181,7 @@ def release_station(release: ReleaseSummary) -> Station:
         if release.undercut_area > 0.0
         else ()
     )
+    coats = plan_coats(area, CoatingSettings())
     return Station(
         "Release",
         cautions.RELEASE,
@@ -189,16 +190,21 @@ def release_station(release: ReleaseSummary) -> Station:
             Steps(
                 (
                     "Lay a test piece first: the same plastic, sealer, release agent and resin.",
-                    "Clean the mould and let it dry; touch it only with gloves from now on.",
-                    "First use of a mould: four thin coats of wax or more, each left about 30 "
-                    "minutes and buffed. The data sheet of the product goes first.",
-                    "Wipe every coat the other way round; look along the face against a lamp. A "
-                    "missed spot as large as a coin is enough to hold the part.",
-                    "Wax the flange, the edges and the holes as well.",
+                    "Wax the flange, the edges and the holes as well; a missed spot as large as a "
+                    "coin is enough to hold the part.",
+                    "Numbers of coats and waits below are common practice: where the data sheet "
+                    "of the product says otherwise, follow it.",
                 )
             ),
-            Table("Coats", ("Coat", "Product", "Put on at", "Buffed at", "By"), coats),
-            Note(f"The part comes off along {_direction(release.pull)}."),
+            Table(
+                f"Wax on a new mould: ready after {coats.ready_minutes / 60.0:.1f} h",
+                ("At, min", "What", "Done at", "By"),
+                tuple(
+                    (f"{step.start_minutes:.0f}", step.what, _BY_HAND, _BY_HAND)
+                    for step in coats.steps
+                ),
+            ),
+            Note(f"The part comes off along the direction {_direction(release.pull)}."),
         ),
     )
 
@@ -509,5 +515,5 @@ def _degrees(angle: float) -> str:
 
 
 def _direction(vector: tuple[float, float, float]) -> str:
-    x, y, z = vector
-    return f"x {x:.2f}, y {y:.2f}, z {z:.2f}"
+    x, y, z = (round(part, 3) + 0.0 for part in vector)
+    return f"({x:g}, {y:g}, {z:g}) in x, y, z"

@@ -134,7 +134,7 @@ def make_sheet(
                 stations.part_station(part, release, laminate),
                 stations.print_station(tiles, shop.cure),
                 stations.assemble_station(tiles),
-                stations.release_station(release),
+                stations.release_station(release, part.area),
                 stations.cut_station(patterns, rolls),
                 stations.mix_station(laminate, shop.mix),
                 stations.lay_up_station(laminate, shop.mix),

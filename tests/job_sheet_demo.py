@@ -1,0 +1,115 @@
+"""A small job sheet for tests; every number in it is invented."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+
+import shapes
+from laywright.files.drawing import Drawing, Line
+from laywright.files.projection import picture, picture_of_several
+from laywright.files.solid import Solid
+from laywright.shop.cure import CurePlan
+from laywright.shop.mix import Cup, MixPlan
+from laywright.shop.plan import ShopPlan
+from laywright.shop.traveller import (
+    LaminateSummary,
+    PartSummary,
+    PatternLine,
+    PlyLine,
+    ReleaseSummary,
+    RollLine,
+    TileLine,
+    TileSummary,
+)
+
+__all__ = ["inputs", "texts_on"]
+
+
+def inputs(name: str = "Hatch cover") -> dict:
+    """Return the keyword arguments of `make_sheet`."""
+    box = shapes.box(200, 180, 60)
+    apart = np.eye(4)
+    apart[0, 3] = 230.0
+    solids = [
+        Solid("R1 C1", box.vertices, box.triangles),
+        Solid("R1 C2", box.vertices, box.triangles, apart),
+    ]
+    outline = np.array([[0, 0], [460, 0], [460, 340], [0, 340]], float)
+    drawing = Drawing(
+        "ply", (Line("cut", outline, True), Line("check bar", [[0, -20], [100, -20]]))
+    )
+    cloths = ("Glass twill 200 g/m^2", "Carbon plain 160 g/m^2")
+    masses = (31.3, 25.0)
+    plies = tuple(
+        PlyLine(k + 1, "", cloths[k], math.radians(45.0 * k), 0.25 - 0.02 * k) for k in range(2)
+    )
+    mix = MixPlan(
+        cloth_g=56.3,
+        ply_numbers=(1, 2),
+        ply_cloth_g=masses,
+        ply_resin_g=masses,
+        laminate_resin_g=56.3,
+        resin_g=46.0,
+        hardener_g=14.0,
+        mix_g=60.0,
+        resin_share=0.5,
+        ratio_texts=("50% resin", "100 parts to 100", "56 g for 56 g"),
+        cups=(Cup(1, (1, 2), 46.0, 14.0, 46.0, 60.0, 69.0, 0.04),),
+        steps=("Weigh at 21 degC.", "Stir."),
+        remarks=("4 g of the mix are meant for brush, cups and drips.",),
+        digest="mix",
+    )
+    cure = CurePlan(
+        temperature_c=21.0,
+        pot_life_minutes=69.0,
+        gel_hours=8.0,
+        trim_from_hours=8.0,
+        trim_until_hours=16.0,
+        demould_hours=30.0,
+        cure_hours=168.0,
+        glass_transition_c=55.0,
+        mould_limit_c=42.0,
+        steps=("Leave it alone for 8 hours.",),
+        warnings=("The part softens near 55 degC.",),
+        digest="cure",
+    )
+    return {
+        "name": name,
+        "part": PartSummary(
+            (420.0, 300.0, 51.8), 1.36e5, 0.03, picture(box.vertices, box.triangles, name="part")
+        ),
+        "release": ReleaseSummary((0.0, 0.0, 1.0), math.radians(4.2), math.radians(2.0), 0.0),
+        "laminate": LaminateSummary(
+            "hand", "Demo epoxy", plies, 0.48, 721.0, 0.35, 13.9e3, 13.8e3, 10.1e3, 15.3e3, 15.2e3
+        ),
+        "tiles": TileSummary(
+            "demo printer",
+            tuple(
+                TileLine(s.name, 1, k + 1, (200.0, 180.0, 60.0), 1234.0)
+                for k, s in enumerate(solids)
+            ),
+            0.1,
+            picture_of_several("tiles", solids),
+            (),
+            (400.1, 180.0, 60.0),
+        ),
+        "patterns": tuple(
+            PatternLine(k + 1, cloths[k], plies[k].angle, 156400.0, masses[k], 0.3, 0.01, drawing)
+            for k in range(2)
+        ),
+        "rolls": tuple(RollLine(cloth, 1000.0, 483.0, 0.69, drawing) for cloth in cloths),
+        "shop": ShopPlan(mix, cure, "shop"),
+    }
+
+
+def texts_on(value) -> list[str]:
+    """Return every text of a sheet or of a part of it."""
+    if isinstance(value, str):
+        return [value]
+    if isinstance(value, tuple):
+        return [text for item in value for text in texts_on(item)]
+    if hasattr(value, "__dataclass_fields__") and not isinstance(value, Drawing):
+        return [t for field in value.__dataclass_fields__ for t in texts_on(getattr(value, field))]
+    return []

@@ -1,0 +1,131 @@
+import dataclasses
+import re
+
+import pytest
+
+from job_sheet_demo import inputs, texts_on
+from laywright import values
+from laywright.errors import InputError
+from laywright.files.html import html_bytes
+from laywright.files.page import Note, Steps, Table
+from laywright.files.pdf import pdf_bytes
+from laywright.shop.plan import ShopPlan
+from laywright.shop.traveller import (
+    JobSheet,
+    PartSummary,
+    TileSummary,
+    make_sheet,
+    version_code,
+)
+from pdf_reading import texts_of
+
+UNIT = re.compile(r", (mm|g|m²|%|°|°C|min|h)$")
+TITLES = (
+    "Part and check",
+    "Print",
+    "Assemble and seal",
+    "Release",
+    "Cut cloth",
+    "Mix",
+    "Lay up",
+    "Cure",
+    "Trim",
+    "Record",
+)
+
+
+@pytest.fixture(scope="module")
+def made():
+    return make_sheet(**inputs())
+
+
+def test_ten_stations_in_the_order_of_the_work_each_with_its_cautions(made):
+    assert tuple(station.title for station in made.sheet.stations) == TITLES
+    assert all(station.cautions for station in made.sheet.stations)
+
+
+def test_the_version_is_that_of_the_inputs_and_changes_with_any_of_them(made):
+    assert made.sheet.version == version_code(made.digest) == make_sheet.digest(**inputs())[:8]
+    other = inputs()
+    other["laminate"] = dataclasses.replace(other["laminate"], thickness=0.49)
+    assert make_sheet(**other).sheet.version != made.sheet.version
+    assert make_sheet(**inputs(), version="3F2A").sheet.version == "3F2A"
+
+
+def test_version_and_estimates_stand_on_every_printed_page(made):
+    for text in texts_of(pdf_bytes(made.sheet, "Letter")):
+        words = " ".join(text.split())
+        assert made.sheet.version in words
+        assert "is out of date" in words
+        assert "no protection level is stated" in words
+        assert "accredited laboratory" in words
+
+
+def test_html_says_what_the_pdf_says(made):
+    page = html_bytes(made.sheet).decode()
+    printed = "".join("".join(texts_of(pdf_bytes(made.sheet))).split())
+    for station in made.sheet.stations:
+        for block in station.blocks:
+            for text in texts_on(block):
+                if "ply" not in text.lower() and "&" not in text:
+                    assert text.replace("'", "&#39;") in page
+                    assert "".join(text.split()) in printed
+
+
+def test_every_number_has_a_unit(made):
+    """A bare number may stand only in a column whose head names the unit or a count."""
+    counts = {"Ply", "Cup", "Row, column, layer", "Tile", "Coat"}
+    for station in made.sheet.stations:
+        for block in station.blocks:
+            if isinstance(block, Table):
+                for row in block.rows:
+                    for head, cell in zip(block.columns, row, strict=True):
+                        if re.fullmatch(r"[-\d., x]+", cell):
+                            assert head in counts or UNIT.search(head), head
+            elif isinstance(block, (Note, Steps)):
+                for text in texts_on(block):
+                    for tail in re.split(r"\d+\.\d+", text)[1:]:
+                        assert re.match(r"( to $| ?(mm|g|m|°|%|h|min)\b)", tail), text
+
+
+def test_units_are_printed_as_people_write_them(made):
+    every = " ".join(texts_on(made.sheet))
+    assert "degC" not in every
+    assert "^2" not in every
+    assert "g/m²" in every
+    assert "21 °C" in every
+
+
+def test_a_job_without_tiles_patterns_and_pictures_still_prints():
+    bare = inputs()
+    bare["tiles"] = TileSummary("demo printer", ())
+    bare["patterns"] = ()
+    bare["rolls"] = ()
+    bare["part"] = PartSummary((1.0, 2.0, 3.0), 10.0)
+    assert len(texts_of(pdf_bytes(make_sheet(**bare).sheet))) >= 10
+
+
+def test_hostile_names_reach_the_page_as_text():
+    name = "<img src=x onerror=alert(1)> & co"
+    sheet = make_sheet(**inputs(name)).sheet
+    page = html_bytes(sheet).decode()
+    assert "<img" not in page
+    assert "&lt;img src=x" in page
+    assert all("<img" in text for text in texts_of(pdf_bytes(sheet)))
+
+
+def test_a_plan_for_other_plies_and_a_nameless_job_are_refused():
+    wrong = inputs()
+    wrong["shop"] = ShopPlan(
+        dataclasses.replace(wrong["shop"].mix, ply_numbers=(1, 5)), wrong["shop"].cure, "x"
+    )
+    with pytest.raises(InputError, match="mixing plan for ply 5"):
+        make_sheet(**wrong)
+    with pytest.raises(InputError, match="no name"):
+        make_sheet(**inputs("  "))
+
+
+def test_inputs_and_result_survive_storage(made):
+    back = values.unpack(JobSheet, values.pack(made))
+    assert values.digest(back.sheet) == values.digest(made.sheet)
+    assert html_bytes(back.sheet) == html_bytes(made.sheet)
