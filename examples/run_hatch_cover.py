@@ -56,7 +56,7 @@ def summary(stages):
         f"{patterns.LargestShear.Value:.1f} deg",
         *(f"roll            {line}" for line in stages["RollPlan"].Rolls),
         f"mix             cloth {plan.ClothMass:.0f} g, resin {plan.ResinMass:.0f} g, hardener "
-        f"{plan.HardenerMass:.0f} g in {len(plan.Cups)} cups",
+        f"{plan.HardenerMass:.0f} g, cups: {len(plan.Cups)}",
         *(f"cure            {line}" for line in plan.Cure),
     ]
     return "\n".join(lines)

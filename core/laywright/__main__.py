@@ -69,7 +69,7 @@ def summary(result: JobResult) -> str:
             for roll in result.roll.rolls
         ),
         f"mix             cloth {mix.cloth_g:.0f} g, resin {mix.resin_g:.0f} g, hardener "
-        f"{mix.hardener_g:.0f} g in {len(mix.cups)} cups",
+        f"{mix.hardener_g:.0f} g, cups: {len(mix.cups)}",
         f"cure            {result.shop.cure.cure_hours:.0f} h at "
         f"{result.shop.cure.temperature_c:.0f} degC",
         *result.release.remarks,

@@ -16,6 +16,7 @@ import numpy as np
 import Part
 
 from laywright import values
+from laywright.errors import FaceError
 from laywright.surface.fingerprint import FaceFingerprint, fingerprints
 from laywright.surface.triangles import Surface
 
@@ -33,10 +34,11 @@ __all__ = [
 ]
 
 _SAMPLES = 3
+_FINER = 4
 
 
 def surface_from_shape(shape, names, chord, chord_angle):
-    """Return the triangles of the named faces and how far they are from the faces.
+    """Return triangles of the named faces that keep the wanted distance, as measured.
 
     Parameters
     ----------
@@ -54,13 +56,25 @@ def surface_from_shape(shape, names, chord, chord_angle):
     surface : Surface
         One patch for each face, points shared along common edges, normals out of the part.
     deviation : float, mm
-        Largest distance found between the triangles and the faces they stand for.
+        Largest distance found between the triangles and the faces they stand for; a mesh that
+        measures worse than `chord` is made again, finer.
     """
+    surface, deviation = _meshed(shape, names, chord, chord_angle)
+    for _ in range(_FINER):
+        if deviation <= chord:
+            break
+        chord_angle *= 0.7
+        finer = 0.7 * chord * chord / deviation
+        surface, deviation = _meshed(shape, names, finer, chord_angle)
+    return surface, deviation
+
+
+def _meshed(shape, names, chord, chord_angle):
     copy = shape.copy()
     MeshPart.meshFromShape(Shape=copy, LinearDeflection=chord, AngularDeflection=chord_angle)
     points, triangles, patches, deviation = [], [], [], 0.0
     for index, name in enumerate(names):
-        face = copy.getElement(name)
+        face = _face(copy, name)
         corners, facets = face.tessellate(chord)
         facets = np.array(facets, dtype=np.int64).reshape(-1, 3)
         corners = np.array([(p.x, p.y, p.z) for p in corners]).reshape(-1, 3)
@@ -77,6 +91,17 @@ def surface_from_shape(shape, names, chord, chord_angle):
         & (facets[:, 2] != facets[:, 0])
     )
     return Surface(welded, facets[distinct], patches[distinct], tuple(names)), deviation
+
+
+def _face(shape, name):
+    """Return the named face of a shape."""
+    number = name.removeprefix("Face")
+    count = len(shape.Faces)
+    if not (number.isdigit() and 1 <= int(number) <= count):
+        raise FaceError(
+            name, "no face of this name", f"one of Face1 to Face{count}", "pick the face again"
+        )
+    return shape.Faces[int(number) - 1]
 
 
 def _deviation(face, corners):
@@ -112,7 +137,7 @@ def face_table_from_text(text):
 
 def shape_of_faces(shape, names):
     """Return the named faces as one shape, where they stand in the part."""
-    faces = [shape.getElement(name) for name in names]
+    faces = [_face(shape, name) for name in names]
     return faces[0].copy() if len(faces) == 1 else Part.makeShell(faces).copy()
 
 

@@ -13,7 +13,7 @@ import FreeCAD
 from freecad.laywright import bridge, host
 from laywright.errors import Cancelled, InputError, LaywrightError
 
-__all__ = ["Property", "StageObject", "fresh_result", "is_current"]
+__all__ = ["Property", "StageObject", "fresh_result", "is_current", "remember_kind"]
 
 _INPUTS = "Inputs"
 _RESULTS = "Results"
@@ -93,9 +93,9 @@ class StageObject:
             obj.setEditorMode(prop.name, 1)
         for prop in _BOOKKEEPING:
             self._add(obj, prop, _RESULTS)
+            obj.setEditorMode(prop.name, 1)
         obj.setEditorMode("Result", 2)
-        obj.setEditorMode("Digest", 1)
-        obj.setEditorMode("Status", 1)
+        remember_kind(obj, type(self).__name__)
 
     @staticmethod
     def _add(obj, prop, group):
@@ -119,6 +119,9 @@ class StageObject:
             raise type(problem)(
                 f"{obj.Label}, {problem.where}", problem.found, problem.needed, problem.remedy
             ) from None
+        except Exception as problem:
+            obj.Status = f"out of date: {type(problem).__name__}: {problem}"
+            raise
         if previous is None or result.digest != previous.digest:
             bridge.store_result(obj, result)
             self._kept = result
@@ -160,6 +163,17 @@ _BOOKKEEPING = (
     Property("Status", "String", "Whether the result fits the present inputs", "not computed"),
     Property("Result", "FileIncluded", "The stored result"),
 )
+
+
+def remember_kind(obj, name):
+    """Write the class of an object's proxy into a property that outlives the proxy.
+
+    A FreeCAD without the workbench drops the proxy when it saves; see `orphans.adopt`.
+    """
+    if "LaywrightKind" not in obj.PropertiesList:
+        obj.addProperty("App::PropertyString", "LaywrightKind", _RESULTS, "Kind of this object")
+    obj.LaywrightKind = name
+    obj.setEditorMode("LaywrightKind", 2)
 
 
 def fresh_result(obj, wanted, owner):

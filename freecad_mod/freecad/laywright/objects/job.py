@@ -1,5 +1,6 @@
 """The Job: a group that holds the stage objects of one part, linked to each other."""
 
+from freecad.laywright.objects.base import remember_kind
 from freecad.laywright.objects.cloth_patterns import ClothPatternsObject
 from freecad.laywright.objects.job_sheet import JobSheetObject
 from freecad.laywright.objects.layup import LayupObject
@@ -10,7 +11,7 @@ from freecad.laywright.objects.print_tiles import PrintTilesObject
 from freecad.laywright.objects.release_check import ReleaseCheckObject
 from freecad.laywright.objects.roll_plan import RollPlanObject
 
-__all__ = ["KINDS", "JobObject", "add_stage", "make_job", "stages_of"]
+__all__ = ["KINDS", "JobObject", "add_stage", "give_view", "make_job", "stages_of"]
 
 KINDS = {
     "MouldedFace": MouldedFaceObject,
@@ -38,6 +39,7 @@ _LINKS = {
 
 _FIRST_PLIES = ("E-glass twill weave 200 g/m^2",) * 3
 _FIRST_ANGLES = (0.0, 45.0, 0.0)
+_FIRST_PRINTER = "Medium, 220 x 220 x 250 mm"
 _FIRST_RESIN = "Laminating epoxy, slow hardener"
 
 
@@ -48,6 +50,7 @@ class JobObject:
 
     def __init__(self, obj):
         obj.Proxy = self
+        remember_kind(obj, type(self).__name__)
 
     def execute(self, obj):
         """Nothing to compute."""
@@ -95,11 +98,16 @@ def add_stage(document, kind, job=None):
             if prop.kind == "Link" and _LINKS.get(prop.name) in present:
                 setattr(obj, prop.name, present[_LINKS[prop.name]])
         job.addObject(obj)
+    give_view(obj)
+    return obj
+
+
+def give_view(obj):
+    """Give an object its look, where there is a window."""
     if obj.ViewObject is not None:
         from freecad.laywright.views.kinds import view_for
 
-        view_for(kind)(obj.ViewObject)
-    return obj
+        view_for(type(obj.Proxy).__name__)(obj.ViewObject)
 
 
 def make_job(part, faces, name="Job"):
@@ -123,10 +131,7 @@ def make_job(part, faces, name="Job"):
     job = document.addObject("App::DocumentObjectGroupPython", "Job")
     JobObject(job)
     job.Label = name
-    if job.ViewObject is not None:
-        from freecad.laywright.views.base import GroupView
-
-        GroupView(job.ViewObject)
+    give_view(job)
     for kind in KINDS:
         obj = add_stage(document, kind, job)
         if kind == "MouldedFace":
@@ -135,4 +140,8 @@ def make_job(part, faces, name="Job"):
             obj.Cloths = list(_FIRST_PLIES)
             obj.Angles = list(_FIRST_ANGLES)
             obj.Resin = _FIRST_RESIN
+        elif kind == "PrintTiles":
+            obj.Printer = _FIRST_PRINTER
+        elif kind == "JobSheet":
+            obj.Title = name
     return job

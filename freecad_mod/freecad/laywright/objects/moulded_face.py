@@ -1,5 +1,7 @@
 """Moulded Face: which faces of the part are moulded, and how."""
 
+import FreeCAD
+
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject
 from laywright.errors import InputError
@@ -46,7 +48,9 @@ class MouldedFaceObject(StageObject):
             "Largest distance between a CAD face and the triangles that stand for it (mm)",
             "0.05 mm",
         ),
-        Property("KnownFaces", "String", "Fingerprints of the faces as they were picked"),
+        Property(
+            "KnownFaces", "String", "Fingerprints of all faces of the part when these were taken"
+        ),
     )
     reports = (
         Property("Area", "Area", "Area of the moulded faces (mm²)"),
@@ -58,14 +62,19 @@ class MouldedFaceObject(StageObject):
         super().ensure_properties(obj)
         obj.setEditorMode("KnownFaces", 2)
 
+    def onChanged(self, obj, name):
+        """Take faces that are picked anew as the known ones."""
+        if name == "Faces" and not FreeCAD.isRestoring() and getattr(obj, "KnownFaces", ""):
+            obj.KnownFaces = ""
+
     def inputs(self, obj):
         if not obj.Faces or not obj.Faces[1]:
             raise InputError("Faces", "no faces", "one or more faces of a part", "pick the faces")
         part, names = obj.Faces
-        names = tuple(names)
-        known = bridge.face_table_from_text(obj.KnownFaces)
-        if {entry.name for entry in known} == set(names):
-            match(known, bridge.face_table(part.Shape))
+        before = bridge.face_table_from_text(obj.KnownFaces)
+        if before:
+            taken = tuple(entry for entry in before if entry.name in names)
+            match(taken, bridge.face_table(part.Shape), before)
         surface, deviation = bridge.surface_from_shape(
             part.Shape, names, obj.LargestChord.Value, _CHORD_ANGLE
         )
@@ -80,11 +89,9 @@ class MouldedFaceObject(StageObject):
 
     def compute(self, obj, previous, inputs, progress):
         result = self.stage.renew(previous, *inputs)
-        part, names = obj.Faces
-        taken = [entry for entry in bridge.face_table(part.Shape) if entry.name in names]
-        table = bridge.face_table_to_text(taken)
-        if table != obj.KnownFaces:
-            obj.KnownFaces = table
+        if previous is None or result.digest != previous.digest or not obj.KnownFaces:
+            part, _ = obj.Faces
+            obj.KnownFaces = bridge.face_table_to_text(bridge.face_table(part.Shape))
         return result
 
     def show(self, obj, result):

@@ -1,13 +1,17 @@
-"""Which view each kind of stage object has."""
+"""Which view each kind of object has."""
 
-from freecad.laywright.views.base import StageView
+from freecad.laywright.views.base import GroupView, StageView
 from freecad.laywright.views.facets import ReleaseView, TilesView
 
 __all__ = ["view_for"]
 
-_VIEWS = {"ReleaseCheck": ReleaseView, "PrintTiles": TilesView}
+_VIEWS = {
+    "JobObject": GroupView,
+    "ReleaseCheckObject": ReleaseView,
+    "PrintTilesObject": TilesView,
+}
 
 
 def view_for(kind):
-    """Return the view class of a kind of stage object."""
+    """Return the view class for a class of document objects, by its name."""
     return _VIEWS.get(kind, StageView)

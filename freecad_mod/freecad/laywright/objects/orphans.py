@@ -1,0 +1,37 @@
+"""Objects whose proxy was lost because a FreeCAD without the workbench saved the document.
+
+Their properties and stored results are all there; they only have to be taken up again.
+"""
+
+import FreeCAD
+
+from freecad.laywright.objects.job import KINDS, JobObject, give_view
+
+__all__ = ["adopt"]
+
+_CLASSES = {cls.__name__: cls for cls in (JobObject, *KINDS.values())}
+
+
+def adopt(document):
+    """Give every orphan of a document its proxy back; nothing is recomputed.
+
+    Returns
+    -------
+    list of DocumentObject
+        What was taken up.
+    """
+    taken = []
+    for obj in document.Objects:
+        cls = _CLASSES.get(getattr(obj, "LaywrightKind", ""))
+        if cls is not None and getattr(obj, "Proxy", None) is None:
+            up_to_date = "Touched" not in obj.State
+            cls(obj)
+            give_view(obj)
+            if up_to_date:
+                obj.purgeTouched()
+            taken.append(obj)
+    if taken:
+        FreeCAD.Console.PrintMessage(
+            f"Laywright: took up {len(taken)} objects saved without the workbench\n"
+        )
+    return taken

@@ -1,0 +1,102 @@
+"""The moulded face knows its faces again after an edit, or refuses and offers the best match."""
+
+import sys
+from pathlib import Path
+
+import FreeCAD
+import pytest
+
+sys.path.insert(0, str(Path(__file__).parent))
+from parts import bored_box
+
+from freecad.laywright.objects.job import add_stage
+
+pytestmark = pytest.mark.freecad
+
+
+def top_face(shape):
+    return next(
+        f"Face{number}"
+        for number, face in enumerate(shape.Faces, 1)
+        if abs(face.CenterOfMass.z - 20.0) < 1e-6 and face.normalAt(0, 0).z > 0.9
+    )
+
+
+def test_a_face_that_lost_its_name_is_never_silently_replaced(doc):
+    part, bore = bored_box(doc)
+    face = add_stage(doc, "MouldedFace")
+    face.Faces = (part, [top_face(part.Shape)])
+    doc.recompute()
+    assert face.Area.Value == pytest.approx(2400.0)
+
+    for x in (30.0, 45.0, 15.0):
+        bore.Placement.Base = FreeCAD.Vector(x, 20, -20)
+        doc.recompute()
+        wanted = top_face(part.Shape)
+        if face.isValid():
+            # FreeCAD followed the face: it must be the top, with the hole in it.
+            assert face.Faces[1] == [wanted]
+            assert face.Area.Value == pytest.approx(2400.0 - 78.54, rel=1e-3)
+        else:
+            assert face.Faces[1] != [wanted]
+            assert f"pick it again; {wanted} is the most like it" in face.Status
+            assert face.Area.Value == pytest.approx(2400.0)
+
+
+def test_a_longer_part_keeps_its_face(doc):
+    part, _ = bored_box(doc)
+    face = add_stage(doc, "MouldedFace")
+    face.Faces = (part, [top_face(part.Shape)])
+    doc.recompute()
+    doc.Box.Length = 75
+    doc.recompute()
+    assert face.isValid()
+    assert face.Area.Value == pytest.approx(75.0 * 40.0)
+
+
+def test_a_face_that_does_not_exist_is_named(doc):
+    part, _ = bored_box(doc)
+    face = add_stage(doc, "MouldedFace")
+    face.Faces = (part, ["Face99"])
+    doc.recompute()
+    assert not face.isValid()
+    assert "Face99" in face.Status
+
+
+def test_no_faces_is_one_sentence(doc):
+    face = add_stage(doc, "MouldedFace")
+    doc.recompute()
+    assert face.Status == (
+        "out of date: Faces: found no faces, needed one or more faces of a part; pick the faces."
+    )
+
+
+def test_all_faces_of_a_box_are_refused_as_a_closed_shell(doc):
+    part, _ = bored_box(doc)
+    face = add_stage(doc, "MouldedFace")
+    face.Faces = (part, [f"Face{number}" for number in range(1, 7)])
+    doc.recompute()
+    assert "close into a shell" in face.Status
+
+
+def test_neighbouring_faces_share_their_edge_exactly(doc):
+    part, _ = bored_box(doc)
+    rounded = doc.addObject("Part::Fillet", "Rounded")
+    rounded.Base = part
+    rounded.Edges = [(number, 4.0, 4.0) for number in range(1, 13)]
+    doc.recompute()
+    names = [
+        f"Face{number}"
+        for number, piece in enumerate(rounded.Shape.Faces, 1)
+        if piece.CenterOfMass.z > 10.5
+    ]
+    face = add_stage(doc, "MouldedFace")
+    face.Faces = (rounded, names)
+    doc.recompute()
+    assert face.isValid(), face.Status
+    surface = face.Proxy.kept(face).surface
+    assert len(surface.boundary_loops) == 1
+    assert surface.euler_characteristic == 1
+    assert surface.patch_names == tuple(names)
+    exact = sum(rounded.Shape.getElement(name).Area for name in names)
+    assert surface.area == pytest.approx(exact, rel=2e-3)
