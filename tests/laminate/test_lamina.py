@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from laywright.errors import LimitError
 from laywright.laminate.lamina import (
     Lamina,
+    at_angles,
     invariants,
     lamina_of_stiffness,
     reduced_stiffness,
@@ -76,6 +77,14 @@ def test_constants_come_back_from_the_stiffness(lamina):
     assert back.modulus_1 == pytest.approx(lamina.modulus_1, rel=1e-9)
     assert back.poisson_12 == pytest.approx(lamina.poisson_12, rel=1e-6, abs=1e-9)
     assert back.shear_12 == pytest.approx(lamina.shear_12, rel=1e-9)
+
+
+@given(laminae(), st.lists(angles, min_size=1, max_size=5))
+def test_many_angles_by_invariants_agree_with_turning(lamina, several):
+    q = reduced_stiffness(lamina)
+    assert np.allclose(
+        at_angles(q, several), rotated_stiffness(q, several), rtol=0, atol=1e-9 * q.max()
+    )
 
 
 def test_expansion_at_45_degrees_is_the_mean_with_shear():

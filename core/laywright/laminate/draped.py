@@ -13,10 +13,10 @@ from numpy.typing import ArrayLike
 from laywright.arrays import FloatArray
 from laywright.errors import InputError
 from laywright.laminate.cloth_ply import yarns
-from laywright.laminate.lamina import reduced_stiffness, rotated_stiffness
+from laywright.laminate.lamina import at_angles, reduced_stiffness
 from laywright.laminate.laminate import Laminate
 from laywright.laminate.materials import Weave
-from laywright.laminate.stiffness import Stiffness, laminate_stiffness
+from laywright.laminate.stiffness import Stiffness, integrated
 
 __all__ = ["draped_stiffness", "draped_thickness"]
 
@@ -79,8 +79,6 @@ def draped_stiffness(laminate: Laminate, warp: ArrayLike, weft: ArrayLike) -> St
         for part in yarns(ply.cloth, layup.resin, fraction, layup.void_share):
             crossing = part.angle > 0.0 and not mat
             direction = weft[..., number] if crossing else warp[..., number] + part.angle
-            own = rotated_stiffness(reduced_stiffness(part.lamina), direction)
-            total = total + part.share * own
+            total += part.share * at_angles(reduced_stiffness(part.lamina), direction)
         matrices.append(total)
-    local = np.stack(matrices, axis=-3)
-    return laminate_stiffness(local, np.zeros(warp.shape), draped_thickness(laminate, warp, weft))
+    return integrated(np.stack(matrices, axis=-3), draped_thickness(laminate, warp, weft))

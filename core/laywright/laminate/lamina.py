@@ -20,6 +20,7 @@ from laywright.laminate.limits import Limits, check_limits
 __all__ = [
     "Lamina",
     "Strengths",
+    "at_angles",
     "invariants",
     "lamina_of_stiffness",
     "reduced_stiffness",
@@ -245,3 +246,38 @@ def invariants(stiffness: ArrayLike) -> FloatArray:
         ],
         axis=-1,
     )
+
+
+def at_angles(stiffness: ArrayLike, angles: ArrayLike) -> FloatArray:
+    """Return the stiffness of one orthotropic lamina at many angles; fast for very many.
+
+    The same as `rotated_stiffness`, written in multiples of the angle by the invariants
+    (Tsai and Pagano 1968).
+
+    Parameters
+    ----------
+    stiffness : (3, 3) array_like, MPa
+        In the lamina's own axes, without coupling of stretch and shear.
+    angles : (...) array_like, radians
+
+    Returns
+    -------
+    numpy.ndarray
+        (..., 3, 3) float, MPa.
+    """
+    u1, u2, u3, u4, u5 = invariants(stiffness).tolist()
+    waves = np.array(
+        [
+            [[u1, u4, 0.0], [u4, u1, 0.0], [0.0, 0.0, u5]],
+            [[u2, 0.0, 0.0], [0.0, -u2, 0.0], [0.0, 0.0, 0.0]],
+            [[0.0, 0.0, u2 / 2.0], [0.0, 0.0, u2 / 2.0], [u2 / 2.0, u2 / 2.0, 0.0]],
+            [[u3, -u3, 0.0], [-u3, u3, 0.0], [0.0, 0.0, -u3]],
+            [[0.0, 0.0, u3], [0.0, 0.0, -u3], [u3, -u3, 0.0]],
+        ]
+    )
+    twice = 2.0 * np.asarray(angles, dtype=np.float64)
+    multiples = np.stack(
+        [np.ones_like(twice), np.cos(twice), np.sin(twice), np.cos(2 * twice), np.sin(2 * twice)],
+        axis=-1,
+    )
+    return np.asarray((multiples @ waves.reshape(5, 9)).reshape(*twice.shape, 3, 3))

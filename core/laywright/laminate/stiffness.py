@@ -20,6 +20,7 @@ __all__ = [
     "Stiffness",
     "bending_moduli",
     "in_plane_moduli",
+    "integrated",
     "laminate_stiffness",
     "ply_bounds",
     "ply_strains",
@@ -96,7 +97,18 @@ def laminate_stiffness(plies: ArrayLike, angles: ArrayLike, thicknesses: ArrayLi
     angles : (..., k) array_like, radians
     thicknesses : (..., k) array_like, mm
     """
-    turned = rotated_stiffness(plies, angles)
+    return integrated(rotated_stiffness(plies, angles), thicknesses)
+
+
+def integrated(turned: ArrayLike, thicknesses: ArrayLike) -> Stiffness:
+    """Return A, B and D of plies whose stiffness is given in the axes of the laminate.
+
+    Parameters
+    ----------
+    turned : (..., k, 3, 3) array_like, MPa
+    thicknesses : (..., k) array_like, mm
+    """
+    turned = np.asarray(turned, dtype=np.float64)
     z = ply_bounds(thicknesses)
     a, b, d = (
         np.einsum("...k,...kij->...ij", np.diff(z**power, axis=-1) / power, turned)
