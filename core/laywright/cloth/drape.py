@@ -1,57 +1,29 @@
 """The drape: how a flat cloth lies on a surface, and what it would have to stretch and shear.
 
 The cloth is laid from a start point: there the warp runs along the given direction.  How
-firmly the hand fixes the first threads is a choice (`Start`); everything else settles where the
-cloth needs the least force.
+firmly the hand fixes the first threads is a choice (`laywright.cloth.fabric.Start`); everything
+else settles where the cloth needs the least force.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import Enum
 
 import numpy as np
-from scipy.sparse import coo_matrix, csr_matrix
 
-from laywright.arrays import FloatArray, IntArray, Vector
+from laywright.arrays import FloatArray, Vector
 from laywright.cloth.datum import Datum, start_place, warp_direction
-from laywright.cloth.fabric import Fabric
+from laywright.cloth.fabric import Fabric, Start
 from laywright.cloth.flatten import flatten
+from laywright.cloth.hold import Held, hold_points, hold_start
 from laywright.cloth.place import Place
 from laywright.cloth.solver import Energy, settle
-from laywright.cloth.strain import image_of, strain_of, turned_over
-from laywright.cloth.thread import Thread, lay_thread, neighbours
+from laywright.cloth.strain import image_of, strain_from, turned_over
 from laywright.errors import GeometryError
 from laywright.progress import Progress, part_of, silent
 from laywright.surface.triangles import Surface
 
-__all__ = ["Drape", "Held", "Start", "drape"]
-
-_FIRM = 100.0
-
-
-class Start(Enum):
-    """What the hand lays straight before it smooths the rest outwards."""
-
-    POINT = "the start point and the arrow"
-    WARP = "the warp thread through the start point"
-    CROSS = "the warp and the weft thread through the start point"
-
-
-@dataclass(frozen=True, eq=False)
-class Held:
-    """Points that already stick to the mould at known places of the cloth.
-
-    Attributes
-    ----------
-    vertices : (k,) int
-        Vertices of the surface.
-    uv : (k, 2) float, mm
-        Where they lie on the cloth, counted from the same zero.
-    """
-
-    vertices: IntArray
-    uv: FloatArray
+__all__ = ["Drape", "drape"]
 
 
 @dataclass(frozen=True, eq=False)
@@ -96,7 +68,7 @@ def drape(
     datum: Datum,
     angle: float = 0.0,
     *,
-    start: Start = Start.WARP,
+    start: Start | None = None,
     held: Held | None = None,
     first: FloatArray | None = None,
     progress: Progress = silent,
@@ -115,8 +87,8 @@ def drape(
     angle : float, radians
         Angle of the warp from the arrow, positive counter-clockwise seen from the side away
         from the mould.
-    start : Start
-        What is laid straight first.
+    start : Start or None
+        What is laid straight first; None takes what is usual for the fabric.
     held : Held, optional
         Points held at given places of the cloth, in place of the start point.
     first : (n, 2) float, mm, optional
@@ -141,19 +113,23 @@ def drape(
         first = flatten(used, progress=part_of(progress, 0.0, 0.2))
     place = start_place(used, datum)
     warp = warp_direction(used, datum, angle)
-    if held is None:
-        first = _turned_to(used, first, place, warp)
-        rows, targets = _start_rows(used, place, warp, start)
+    inner = part_of(progress, 0.2, 1.0)
+    if held is not None:
+        energy = Energy(used, fabric, hold_points(used, held))
+        settled = settle(energy, _moved_to(first, held), inner)
     else:
-        first = _moved_to(first, held)
-        rows, targets = _held_rows(used, held)
-    energy = Energy(used, fabric, rows, targets)
-    settled = settle(energy, first, part_of(progress, 0.2, 1.0))
+        start = start or fabric.start
+        threads = Start.CROSS if start is Start.WARP else start
+        energy = Energy(used, fabric, hold_start(used, place, warp, threads))
+        settled = settle(energy, _turned_to(used, first, place, warp), inner)
+        if threads is not start:
+            energy = Energy(used, fabric, hold_start(used, place, warp, start))
+            settled = settle(energy, settled.uv, inner, missed=settled.missed)
     uv = settled.uv
     if held is None:
         uv = uv - place.value(used, uv)
     progress(1.0)
-    strain = strain_of(used, uv)
+    strain = strain_from(energy.jacobians(uv) + settled.missed)
     share = used.areas / used.area
     stretch = np.sqrt(share @ (strain.warp**2 + strain.weft**2) / 2.0)
     return Drape(
@@ -200,58 +176,3 @@ def _moved_to(uv: FloatArray, held: Held) -> FloatArray:
     flip = np.diag([1.0, np.sign(np.linalg.det(left @ right))])
     moved: FloatArray = (uv - centre) @ (left @ flip @ right) + middle
     return moved
-
-
-def _start_rows(
-    surface: Surface, place: Place, warp: Vector, start: Start
-) -> tuple[csr_matrix, FloatArray]:
-    """Return the rows that hold the start point and the threads laid from it."""
-    size = float(np.sqrt(surface.area))
-    firm = np.sqrt(_FIRM) / size
-    corners = surface.triangles[place.triangle]
-    weights = firm * np.array(place.weights)
-    rows = [(2 * corners, weights), (2 * corners + 1, weights)]
-    normal = surface.normals[place.triangle]
-    across = neighbours(surface)
-    forward = np.array(warp)
-    left = np.cross(normal, forward)
-    threads = [(forward, 1), (-forward, 1), (left, 0), (-left, 0)]
-    if start is Start.POINT:
-        reach = 0.1 * size
-        tips = []
-        for direction, which in threads[:2]:
-            thread = lay_thread(surface, place, tuple(direction), reach, across)
-            tips.append((2 * thread.ends[-1] + which, _shares(thread)[-1], thread.distance[-1]))
-        (ahead, ahead_shares, _), (behind, behind_shares, _) = tips
-        rows.append(
-            (
-                np.concatenate([ahead, behind]),
-                firm * np.concatenate([ahead_shares, -behind_shares]),
-            )
-        )
-    else:
-        for direction, which in threads if start is Start.CROSS else threads[:2]:
-            thread = lay_thread(surface, place, tuple(direction), np.inf, across)
-            gaps = np.diff(thread.distance, prepend=0.0)
-            firmness = firm * np.sqrt(np.maximum(gaps, 1e-9 * size) / size)
-            for ends, shares, weight in zip(thread.ends, _shares(thread), firmness, strict=True):
-                rows.append((2 * ends + which, weight * shares))
-    return _as_matrix(rows, 2 * len(surface.vertices)), np.zeros(len(rows))
-
-
-def _shares(thread: Thread) -> FloatArray:
-    return np.stack([1.0 - thread.share, thread.share], axis=1)
-
-
-def _held_rows(surface: Surface, held: Held) -> tuple[csr_matrix, FloatArray]:
-    firm = np.sqrt(_FIRM) / np.sqrt(surface.area * len(held.vertices))
-    unknowns = np.stack([2 * held.vertices, 2 * held.vertices + 1], axis=1).ravel()
-    rows = [(np.array([unknown]), np.array([firm])) for unknown in unknowns]
-    return _as_matrix(rows, 2 * len(surface.vertices)), firm * held.uv.ravel()
-
-
-def _as_matrix(rows: list[tuple[IntArray, FloatArray]], width: int) -> csr_matrix:
-    down = np.concatenate([np.full(len(where), row) for row, (where, _) in enumerate(rows)])
-    across = np.concatenate([where for where, _ in rows])
-    entries = np.concatenate([weights for _, weights in rows])
-    return coo_matrix((entries, (down, across)), shape=(len(rows), width)).tocsr()

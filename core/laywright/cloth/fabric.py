@@ -7,15 +7,24 @@ set to 1; everything else follows from what holds the cloth together.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from enum import Enum
 
 from laywright.errors import LimitError
 from laywright.laminate.materials import Cloth, Weave
 
-__all__ = ["Fabric", "fabric_for", "fabric_of"]
+__all__ = ["Fabric", "Start", "fabric_for", "fabric_of"]
 
-_SHEAR_OF_LOOSE_YARNS = 1e-4
+_SHEAR_OF_LOOSE_YARNS = 3e-5
 _LOCKED = 100.0
+
+
+class Start(Enum):
+    """What the hand lays straight before it smooths the rest outwards."""
+
+    CROSS = "the warp and the weft thread through the start point"
+    WARP = "the warp thread through the start point"
+    POINT = "the start point, the warp along the arrow"
 
 
 @dataclass(frozen=True)
@@ -32,6 +41,8 @@ class Fabric:
         Shear at which neighbouring yarns touch and the cloth starts to wrinkle.
     locked : float
         Further stiffness against the shear beyond the locking angle.
+    start : Start
+        What is usually laid straight first.
     """
 
     warp: float
@@ -39,6 +50,7 @@ class Fabric:
     shear: float
     locking_angle: float
     locked: float = 0.0
+    start: Start = Start.CROSS
 
     def __post_init__(self) -> None:
         for name in ("warp", "weft", "shear"):
@@ -75,20 +87,20 @@ def _woven(locking: float) -> Fabric:
 
 _BY_WEAVE: dict[Weave, Fabric] = {
     # Woven: 200 g/m^2 of glass holds about 100 g/m^2 / 2.55 g/cm^3 * 72 GPa = 2800 N/mm along
-    # each yarn family, while dry cloth shears under a few tenths of N/mm (order of magnitude
-    # from memory): a ratio near 1e-4.  Locking angles: middle of the ranges for plain and for
-    # twill and satin weaves in J. Cao et al., Composites A 39 (2008) 1037 (from memory).
+    # each yarn family, while dry cloth shears under about 0.1 N/mm per radian (order of
+    # magnitude from memory): a ratio near 3e-5.  Locking angles: within the ranges for plain
+    # and for twill and satin weaves in J. Cao et al., Composites A 39 (2008) 1037 (from memory).
     Weave.PLAIN: _woven(40.0),
     Weave.TWILL: _woven(50.0),
     Weave.SATIN: _woven(55.0),
     # Stitched biaxial: straight yarns as stiff as woven ones; the stitching hinders shear.
-    Weave.BIAXIAL: Fabric(1.0, 1.0, 4e-4, math.radians(50.0), 0.04),
+    Weave.BIAXIAL: Fabric(1.0, 1.0, 1e-4, math.radians(50.0), 0.01),
     # Unidirectional: across the fibres only stitching or a light grid holds, so the cloth
     # spreads and bunches sooner than that a fibre stretches (common practice, no source).
-    Weave.UNIDIRECTIONAL: Fabric(1.0, 0.02, 2e-3, math.radians(25.0), 0.05),
+    Weave.UNIDIRECTIONAL: Fabric(1.0, 0.02, 2e-3, math.radians(25.0), 0.05, Start.WARP),
     # Mat: the same in all directions, which needs shear = warp / 2 (isotropic, no lateral
     # contraction); it tears apart rather than locks (common practice, no source).
-    Weave.MAT: Fabric(1.0, 1.0, 0.5, math.radians(30.0)),
+    Weave.MAT: Fabric(1.0, 1.0, 0.5, math.radians(30.0), 0.0, Start.POINT),
 }
 
 
@@ -106,4 +118,4 @@ def fabric_for(weave: Weave) -> Fabric:
 def fabric_of(cloth: Cloth) -> Fabric:
     """Return the stiffnesses of a cloth: those of its weave, with its own locking angle."""
     usual = _BY_WEAVE[cloth.weave]
-    return Fabric(usual.warp, usual.weft, usual.shear, cloth.locking_angle, usual.locked)
+    return replace(usual, locking_angle=cloth.locking_angle)

@@ -14,9 +14,9 @@ import shapely
 
 from laywright.arrays import FloatArray, floats
 from laywright.cloth.datum import Datum, default_datum
-from laywright.cloth.drape import Drape, Start, drape
+from laywright.cloth.drape import Drape, drape
 from laywright.cloth.even_mesh import even_mesh, spacing_for
-from laywright.cloth.fabric import fabric_of
+from laywright.cloth.fabric import Start, fabric_of
 from laywright.cloth.outline import cut_outline, flat_region, notches_of, ring
 from laywright.cloth.place import nearest_place
 from laywright.cloth.strain import image_of
@@ -49,8 +49,8 @@ class PatternSettings:
         Length of the notches where the threads through the start point meet the cut edge.
     deviation : float, mm
         Largest distance between the drawn outlines and the computed ones.
-    start : Start
-        What the hand lays straight first.
+    start : Start or None
+        What the hand lays straight first; None takes what is usual for each cloth.
     triangles : int
         Number of even triangles that the face is meshed with for the drape.
     """
@@ -58,7 +58,7 @@ class PatternSettings:
     margin: float = 20.0
     notch: float = 6.0
     deviation: float = TOLERANCES.outline
-    start: Start = Start.WARP
+    start: Start | None = None
     triangles: int = 8000
 
     def __post_init__(self) -> None:

@@ -5,6 +5,11 @@ the area of ``k_warp warp^2 + k_weft weft^2 + k_shear shear^2`` (see `laywright.
 past the locking angle with ``k_locked (|shear| - locking)^2`` on top, plus the rows by which
 points are held.  Stretch grows without bound as a triangle is crushed, so the energy is its
 own barrier: a step that would turn a triangle over is shortened until it does not.
+
+The facets read the gradients of a curved map wrong in the first order of their size.  Once the
+cloth lies roughly, what they miss (see `laywright.cloth.recovery`) is added to the gradients as
+it was after the step before, until nothing moves any more: the strain is then right in the
+second order and hardly depends on how the triangles lie.
 """
 
 from __future__ import annotations
@@ -13,11 +18,13 @@ from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
-from scipy.sparse import csc_matrix, csr_matrix
-from scipy.sparse.linalg import splu
+from scipy.sparse import csc_matrix
+from scipy.sparse.linalg import SuperLU, splu
 
 from laywright.arrays import Array, FloatArray, IntArray
 from laywright.cloth.fabric import Fabric
+from laywright.cloth.hold import Rows
+from laywright.cloth.recovery import Recovery
 from laywright.cloth.strain import facet_gradients
 from laywright.progress import Progress
 from laywright.surface.triangles import Surface
@@ -25,6 +32,9 @@ from laywright.surface.triangles import Surface
 __all__ = ["Energy", "Settled", "settle"]
 
 _RESIDUALS = 4
+_ROUGHLY = 1e-3
+_STIFF = 1e3
+_ROUNDING = 1e-12
 
 
 @dataclass(frozen=True, eq=False)
@@ -35,8 +45,8 @@ class Settled:
     ----------
     uv : (n, 2) float, mm
         Flat coordinates.
-    energy : float
-        Mean strain energy, in the unit of the fabric's stiffnesses.
+    missed : (m, 2, 2) float
+        What the facets miss of the gradients of the map at their middles.
     iterations : int
         Steps taken.
     at_rest : bool
@@ -44,7 +54,7 @@ class Settled:
     """
 
     uv: FloatArray
-    energy: float
+    missed: FloatArray
     iterations: int
     at_rest: bool
 
@@ -58,18 +68,13 @@ class Energy:
         Without triangles of no area.
     fabric : Fabric
         The stiffnesses.
-    rows : (r, 2 n) sparse, 1/mm
-        Held points: the energy has the square of ``rows @ (u0, v0, u1, v1, ...) - targets``.
-    targets : (r,) float
-        Right-hand side of the rows.
+    rows : Rows
+        What holds the cloth.
     """
 
-    def __init__(
-        self, surface: Surface, fabric: Fabric, rows: csr_matrix, targets: FloatArray
-    ) -> None:
+    def __init__(self, surface: Surface, fabric: Fabric, rows: Rows) -> None:
         self.surface = surface
-        self.rows = rows
-        self.targets = targets
+        self._rows = rows
         self._locking = fabric.locking_angle
         self._gradients = facet_gradients(surface)
         share = np.sqrt(surface.areas / surface.area)
@@ -87,7 +92,7 @@ class Energy:
     def _pattern(self) -> tuple[Array, Array, Array, Array, FloatArray]:
         """Where the entries of the triangles and of the rows go in the sparse matrix."""
         size = 2 * len(self.surface.vertices)
-        held = (self.rows.T @ self.rows).tocoo()
+        held = (self._rows.matrix.T @ self._rows.matrix).tocoo()
         across = np.repeat(self._unknowns, 6, axis=1).ravel()
         down = np.tile(self._unknowns, (1, 6)).ravel()
         every = np.arange(size)
@@ -102,19 +107,34 @@ class Energy:
         )
         return unique % size, starts, index[:own], index[own + held.nnz :], fixed
 
-    def _jacobians(self, uv: FloatArray) -> tuple[FloatArray, FloatArray, FloatArray]:
-        both = np.einsum("mxk,mkw->mwx", self._gradients, uv[self.surface.triangles])
-        u, v = both[:, 0], both[:, 1]
-        return u, v, u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]
+    def jacobians(self, uv: FloatArray) -> FloatArray:
+        """Return d(u, v)/d(x, y) of every facet: (m, 2, 2) float."""
+        jacobians: FloatArray = np.einsum(
+            "mxk,mkw->mwx", self._gradients, uv[self.surface.triangles]
+        )
+        return jacobians
+
+    def _lack(self, uv: FloatArray) -> FloatArray:
+        lack: FloatArray = self._rows.matrix @ uv.ravel() - self._rows.targets
+        return lack
 
     def _beyond(self, shear: FloatArray) -> FloatArray:
         past: FloatArray = np.sign(shear) * np.maximum(np.abs(shear) - self._locking, 0.0)
         return past
 
-    def value(self, uv: FloatArray) -> float:
-        """Return the energy; infinite where a triangle is turned over."""
-        u, v, det = self._jacobians(uv)
-        if det.min() <= 0.0:
+    def value(self, uv: FloatArray, missed: FloatArray | float = 0.0) -> float:
+        """Return the energy; infinite where a triangle is turned over.
+
+        Parameters
+        ----------
+        uv : (n, 2) float, mm
+            Flat coordinates.
+        missed : (m, 2, 2) float
+            What is added to the gradients of the facets.
+        """
+        facets = self.jacobians(uv)
+        u, v, det = _split(facets + missed)
+        if det.min() <= 0.0 or _split(facets)[2].min() <= 0.0:
             return np.inf
         shear = np.arctan2(-np.einsum("ij,ij->i", u, v), det)
         residual = np.stack(
@@ -126,12 +146,38 @@ class Energy:
             ],
             axis=1,
         )
-        held = self.rows @ uv.ravel() - self.targets
+        held = self._lack(uv)
         return float(((residual * self._weights) ** 2).sum() + held @ held)
 
-    def slope_and_curvature(self, uv: FloatArray) -> tuple[FloatArray, csc_matrix, Array]:
+    def slope(self, uv: FloatArray, missed: FloatArray | float = 0.0) -> FloatArray:
+        """Return half the gradient of the energy: (2 n,) float."""
+        return self._gathered(uv, *self._linearised(uv, missed))
+
+    def slope_and_curvature(
+        self, uv: FloatArray, missed: FloatArray | float = 0.0
+    ) -> tuple[FloatArray, csc_matrix, Array]:
         """Return half the gradient, the Gauss-Newton matrix, and the places of its diagonal."""
-        u, v, det = self._jacobians(uv)
+        local, residual = self._linearised(uv, missed)
+        down, starts, place, diagonal, fixed = self._pattern
+        block = np.matmul(local.transpose(0, 2, 1), local)
+        entries = fixed + np.bincount(place, weights=block.ravel(), minlength=len(down))
+        matrix = csc_matrix((entries, down, starts), shape=(uv.size, uv.size))
+        return self._gathered(uv, local, residual), matrix, diagonal
+
+    def _gathered(self, uv: FloatArray, local: FloatArray, residual: FloatArray) -> FloatArray:
+        slope: Array = np.bincount(
+            self._unknowns.ravel(),
+            weights=np.einsum("mrj,mr->mj", local, residual).ravel(),
+            minlength=uv.size,
+        )
+        total: FloatArray = slope + self._rows.matrix.T @ self._lack(uv)
+        return total
+
+    def _linearised(
+        self, uv: FloatArray, missed: FloatArray | float
+    ) -> tuple[FloatArray, FloatArray]:
+        """Return the weighted residuals, (m, 4), and their derivatives, (m, 4, 6)."""
+        u, v, det = _split(self.jacobians(uv) + missed)
         length_u = np.sqrt(np.einsum("ij,ij->i", u, u))
         length_v = np.sqrt(np.einsum("ij,ij->i", v, v))
         dot = np.einsum("ij,ij->i", u, v)
@@ -150,20 +196,36 @@ class Energy:
         by[:, 2, 1] = (dot[:, None] * det_by_v - det[:, None] * u) / squared[:, None]
         by[:, 3] = by[:, 2] * (residual[:, 3] != 0.0)[:, None, None]
         by *= self._weights[:, :, None, None]
-        residual *= self._weights
         local = np.matmul(by, self._gradients[:, None])  # (m, residual, u or v, corner)
-        local = local.transpose(0, 1, 3, 2).reshape(len(det), _RESIDUALS, 6)
-        slope: Array = np.bincount(
-            self._unknowns.ravel(),
-            weights=np.einsum("mrj,mr->mj", local, residual).ravel(),
-            minlength=uv.size,
-        )
-        slope += self.rows.T @ (self.rows @ uv.ravel() - self.targets)
-        down, starts, place, diagonal, fixed = self._pattern
-        block = np.matmul(local.transpose(0, 2, 1), local)
-        entries = fixed + np.bincount(place, weights=block.ravel(), minlength=len(down))
-        matrix = csc_matrix((entries, down, starts), shape=(uv.size, uv.size))
-        return slope, matrix, diagonal
+        return local.transpose(0, 1, 3, 2).reshape(-1, _RESIDUALS, 6), residual * self._weights
+
+
+def _split(jacobians: FloatArray) -> tuple[FloatArray, FloatArray, FloatArray]:
+    """Return the gradients of u and v, (m, 2) float each, and their determinant."""
+    u, v = jacobians[:, 0], jacobians[:, 1]
+    return u, v, u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]
+
+
+class Mixer:
+    """Mixes the last few steps of a fixed-point iteration into a better one."""
+
+    def __init__(self, memory: int = 8) -> None:
+        self._memory = memory
+        self._places: list[FloatArray] = []
+        self._steps: list[FloatArray] = []
+
+    def mix(self, place: FloatArray, step: FloatArray) -> FloatArray:
+        """Return the next place, given where one is and the step that the iteration asks for."""
+        self._places.append(place.ravel())
+        self._steps.append(step.ravel())
+        del self._places[: -self._memory], self._steps[: -self._memory]
+        if len(self._steps) == 1:
+            return place + step
+        turns = np.diff(np.stack(self._steps, axis=1), axis=1)
+        moves = np.diff(np.stack(self._places, axis=1), axis=1)
+        share = np.linalg.lstsq(turns, step.ravel(), rcond=1e-10)[0]
+        mixed: FloatArray = (place.ravel() + step.ravel() - (moves + turns) @ share).reshape(-1, 2)
+        return mixed
 
 
 def settle(
@@ -171,8 +233,9 @@ def settle(
     start: FloatArray,
     progress: Progress,
     *,
+    missed: FloatArray | None = None,
     most: int = 100,
-    rest: float = 1e-7,
+    rest: float = 2e-6,
 ) -> Settled:
     """Let the cloth come to rest from a start without turned triangles.
 
@@ -184,6 +247,8 @@ def settle(
         Flat coordinates to start from.
     progress : Progress
         Told after every step.
+    missed : (m, 2, 2) float, optional
+        What the facets miss at the start, if the start is a cloth that has settled already.
     most : int
         Largest number of steps.
     rest : float
@@ -198,27 +263,58 @@ def settle(
     Levenberg's damping (K. Levenberg, 1944) shrinks tenfold after every full step and grows
     tenfold where no shortened step helps.
     """
-    uv, value = start, energy.value(start)
+    recovery = Recovery(energy.surface)
     size = float(np.sqrt(energy.surface.area))
-    damping = 1e-6
+    uv, damping = start, 1e-6
+    curved = missed is not None
+    missed = np.zeros((1, 2, 2)) if missed is None else missed
+    factors: SuperLU | None = None
+    mixer, best = Mixer(), np.inf
     for iteration in range(1, most + 1):
-        slope, matrix, diagonal = energy.slope_and_curvature(uv)
-        scale = float(matrix.data[diagonal].mean())
-        undamped = matrix.data[diagonal].copy()
-        while True:
-            matrix.data[diagonal] = undamped + damping * scale
-            step = -_solve(matrix, slope).reshape(-1, 2)
-            share, reached = _shorten(energy, uv, step, value)
-            if share > 0.0 or damping > 1e3:
-                break
-            damping *= 10.0
-        moved = share * float(np.abs(step).max())
-        uv, value = uv + share * step, reached
-        damping = max(damping * 0.1, 1e-13) if share == 1.0 else damping
-        progress(min(0.95, -0.05 * iteration / (iteration + 1.0) + _share_done(moved / size, rest)))
-        if moved <= rest * size:
-            return Settled(uv, value, iteration, True)
-    return Settled(uv, value, most, False)
+        if curved:
+            missed = recovery.missed(uv)
+        if factors is None:
+            uv, moved, damping, factors = _damped(energy, uv, missed, damping)
+            if moved == 0.0:
+                return Settled(uv, missed, iteration, False)
+            moved /= size
+            if moved > _ROUGHLY or not curved:
+                factors = None
+            curved = curved or moved <= _ROUGHLY
+            mixer, best = Mixer(), np.inf
+        else:
+            step = -factors.solve(energy.slope(uv, missed)).reshape(-1, 2)
+            moved = float(np.abs(step).max()) / size
+            ahead = mixer.mix(uv, step)
+            if moved > 3.0 * best or not np.isfinite(energy.value(ahead, missed)):
+                factors = None
+                continue
+            best, uv = min(best, moved), ahead
+        progress(_share_done(moved, rest), "the cloth settles")
+        if moved <= rest and curved:
+            return Settled(uv, missed, iteration, True)
+    return Settled(uv, missed, most, False)
+
+
+def _damped(
+    energy: Energy, uv: FloatArray, missed: FloatArray, damping: float
+) -> tuple[FloatArray, float, float, SuperLU]:
+    """Take one damped step: the new place, how far it moved, the next damping, the factors."""
+    value = energy.value(uv, missed)
+    slope, matrix, diagonal = energy.slope_and_curvature(uv, missed)
+    undamped = matrix.data[diagonal].copy()
+    scale = float(undamped.mean())
+    while True:
+        matrix.data[diagonal] = undamped + damping * scale
+        factors = _factor(matrix)
+        step = -factors.solve(slope).reshape(-1, 2)
+        share = _shorten(energy, uv, missed, step, value)
+        if share > 0.0 or damping > _STIFF:
+            break
+        damping *= 10.0
+    if share == 1.0:
+        damping = max(damping * 0.1, 1e-13)
+    return uv + share * step, share * float(np.abs(step).max()), damping, factors
 
 
 def _share_done(moved: float, rest: float) -> float:
@@ -226,23 +322,20 @@ def _share_done(moved: float, rest: float) -> float:
     return 1.0 - float(np.clip(np.log(max(moved, rest) / rest) / np.log(1.0 / rest), 0.0, 1.0))
 
 
-def _solve(matrix: csc_matrix, right: FloatArray) -> FloatArray:
-    factors = splu(
+def _factor(matrix: csc_matrix) -> SuperLU:
+    return splu(
         matrix,
         permc_spec="MMD_AT_PLUS_A",
         diag_pivot_thresh=0.0,
         options={"SymmetricMode": True},
     )
-    solution: FloatArray = factors.solve(right)
-    return solution
 
 
-def _shorten(energy: Energy, uv: FloatArray, step: FloatArray, value: float) -> tuple[float, float]:
-    """Return the share of a step that lowers the energy and what it lowers it to."""
-    share = 1.0
-    for _ in range(6):
-        reached = energy.value(uv + share * step)
-        if reached < value:
-            return share, reached
-        share *= 0.5
-    return 0.0, value
+def _shorten(
+    energy: Energy, uv: FloatArray, missed: FloatArray, step: FloatArray, value: float
+) -> float:
+    """Return the share of a step that lowers the energy, 0 if none does."""
+    for share in 0.5 ** np.arange(6):
+        if energy.value(uv + share * step, missed) <= value * (1.0 + _ROUNDING):
+            return float(share)
+    return 0.0

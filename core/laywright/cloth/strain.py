@@ -22,6 +22,7 @@ __all__ = [
     "Strain",
     "facet_gradients",
     "image_of",
+    "jacobians",
     "principal_stretches",
     "strain_of",
     "turned_over",
@@ -30,7 +31,7 @@ __all__ = [
 
 @dataclass(frozen=True, eq=False)
 class Strain:
-    """Strain of the cloth in every triangle.
+    """Strain of the cloth in every triangle, or at other places.
 
     Attributes
     ----------
@@ -54,19 +55,26 @@ class Strain:
         return cover
 
 
+def facet_axes(surface: Surface) -> tuple[FloatArray, FloatArray]:
+    """Return the axes of each triangle, (m, 3) float each: its first side, and left of it.
+
+    The facet's normal points to the eye.
+    """
+    side = surface.corners[:, 1] - surface.corners[:, 0]
+    x = side / np.linalg.norm(side, axis=1, keepdims=True)
+    return x, np.cross(surface.normals, x)
+
+
 def facet_gradients(surface: Surface) -> FloatArray:
-    """Return the gradients of the corners' hat functions in axes of each triangle.
+    """Return the gradients of the corners' hat functions in the axes of each triangle.
 
     Returns
     -------
     (m, 2, 3) float, 1/mm
-        Row 0 along the first side, row 1 to its left; the facet's normal points to the eye.
     """
     corners = surface.corners
-    side = corners[:, 1] - corners[:, 0]
-    length = np.linalg.norm(side, axis=1)
-    x = side / length[:, None]
-    y = np.cross(surface.normals, x)
+    x, y = facet_axes(surface)
+    length = np.linalg.norm(corners[:, 1] - corners[:, 0], axis=1)
     last = corners[:, 2] - corners[:, 0]
     along, up = np.einsum("ij,ij->i", last, x), np.einsum("ij,ij->i", last, y)
     gradients = np.zeros((len(corners), 2, 3))
@@ -78,7 +86,7 @@ def facet_gradients(surface: Surface) -> FloatArray:
     return gradients
 
 
-def _jacobians(surface: Surface, uv: FloatArray) -> FloatArray:
+def jacobians(surface: Surface, uv: FloatArray) -> FloatArray:
     """Return d(u, v)/d(x, y) of every triangle: (m, 2, 2) float."""
     jacobian: FloatArray = np.einsum(
         "mxk,mkw->mwx", facet_gradients(surface), uv[surface.triangles]
@@ -88,11 +96,11 @@ def _jacobians(surface: Surface, uv: FloatArray) -> FloatArray:
 
 def turned_over(surface: Surface, uv: FloatArray) -> int:
     """Return how many triangles the map turns over or crushes to nothing."""
-    return int((np.linalg.det(_jacobians(surface, uv)) <= 0.0).sum())
+    return int((np.linalg.det(jacobians(surface, uv)) <= 0.0).sum())
 
 
 def strain_of(surface: Surface, uv: FloatArray) -> Strain:
-    """Return the strain of cloth that a flat map puts on a surface.
+    """Return the strain of cloth that a flat map puts on the facets of a surface.
 
     Parameters
     ----------
@@ -104,9 +112,14 @@ def strain_of(surface: Surface, uv: FloatArray) -> Strain:
     Returns
     -------
     Strain
+        With (m,) values.
     """
-    jacobian = _jacobians(surface, uv)
-    u, v = jacobian[:, 0], jacobian[:, 1]
+    return strain_from(jacobians(surface, uv))
+
+
+def strain_from(jacobians: FloatArray) -> Strain:
+    """Return the strain from d(u, v)/d(x, y): (k, 2, 2) float, with positive determinants."""
+    u, v = jacobians[:, 0], jacobians[:, 1]
     det = u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]
     return Strain(
         np.linalg.norm(v, axis=1) / det - 1.0,
@@ -123,7 +136,7 @@ def principal_stretches(surface: Surface, uv: FloatArray) -> FloatArray:
     (m, 2) float
         Length in the flat over length on the surface, the larger first.
     """
-    scales: FloatArray = np.linalg.svd(_jacobians(surface, uv), compute_uv=False)
+    scales: FloatArray = np.linalg.svd(jacobians(surface, uv), compute_uv=False)
     return scales
 
 
@@ -146,10 +159,6 @@ def image_of(surface: Surface, uv: FloatArray, origin: Vector, direction: Vector
     (2,) float
     """
     triangle = nearest_place(surface, np.array(origin)).triangle
-    corners = surface.vertices[surface.triangles[triangle]]
-    side = corners[1] - corners[0]
-    x = side / np.linalg.norm(side)
-    y = np.cross(surface.normals[triangle], x)
-    along = np.array([np.dot(direction, x), np.dot(direction, y)])
-    image: FloatArray = _jacobians(surface, uv)[triangle] @ along
+    along = np.array([axis[triangle] @ np.array(direction) for axis in facet_axes(surface)])
+    image: FloatArray = jacobians(surface, uv)[triangle] @ along
     return image / np.linalg.norm(image)

@@ -1,0 +1,175 @@
+"""Smooth gradients from values at the vertices, and what a facet misses of a curved map.
+
+A map that is linear in each triangle reads the gradient of a smooth map wrong by the side of
+the triangle times its second derivative.  Where the surface is smooth, that error is known: a
+quadratic is fitted to each vertex and its neighbours in the tangent plane (O. Zienkiewicz,
+J. Zhu, The superconvergent patch recovery, 1992; Z. Zhang, A. Naga, A new finite element
+gradient recovery method, 2005), the fitted gradients give the second derivatives in each
+triangle, and these the error at its middle.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+from scipy.sparse import coo_matrix, diags
+
+from laywright.arrays import Array, FloatArray
+from laywright.cloth.strain import Strain, facet_axes, facet_gradients, strain_from
+from laywright.surface.triangles import Surface
+from laywright.tolerances import TOLERANCES
+
+__all__ = ["Recovery", "strain_at_vertices"]
+
+_FULL_RING = 6
+_TINY = 1e-9
+
+
+@dataclass(frozen=True, eq=False)
+class Recovery:
+    """Fitted gradients on one surface.
+
+    Attributes
+    ----------
+    surface : Surface
+        Without triangles of no area.
+    """
+
+    surface: Surface
+
+    @cached_property
+    def axes(self) -> tuple[FloatArray, FloatArray]:
+        """Two tangent axes at every vertex: (n, 3) float each; the normal completes them."""
+        normals = self.surface.vertex_normals
+        away = np.eye(3)[np.abs(normals).argmin(axis=1)]
+        x = np.cross(normals, away)
+        x = x / np.linalg.norm(x, axis=1, keepdims=True)
+        return x, np.cross(normals, x)
+
+    @cached_property
+    def _fit(self) -> tuple[Array, Array, FloatArray]:
+        """Centre, neighbour and share of the neighbour's difference in the gradient (k, 2)."""
+        vertices = self.surface.vertices
+        count = len(vertices)
+        centre, other = _rings(self.surface)
+        x_axis, y_axis = self.axes
+        step = vertices[other] - vertices[centre]
+        x = np.einsum("ij,ij->i", step, x_axis[centre])
+        y = np.einsum("ij,ij->i", step, y_axis[centre])
+        size = np.sqrt(
+            np.bincount(centre, weights=x * x + y * y, minlength=count)
+            / np.maximum(np.bincount(centre, minlength=count), 1)
+        )[centre]
+        x, y = x / size, y / size
+        weight = 1.0 / (x * x + y * y + 1e-3)
+        terms = np.stack([x, y, x * x, x * y, y * y], axis=1)
+        products = terms[:, :, None] * terms[:, None, :] * weight[:, None, None]
+        normal = np.stack(
+            [
+                np.bincount(centre, weights=products[:, i, j], minlength=count)
+                for i in range(5)
+                for j in range(5)
+            ],
+            axis=1,
+        ).reshape(count, 5, 5)
+        trace = np.trace(normal, axis1=1, axis2=2) + _TINY
+        normal = normal + _TINY * trace[:, None, None] * np.eye(5)
+        inverse = np.linalg.inv(normal)[:, :2]
+        share = np.einsum("kab,kb->ka", inverse[centre], terms * weight[:, None])
+        return centre, other, share / size[:, None]
+
+    def gradients(self, values: FloatArray) -> FloatArray:
+        """Return the gradient at every vertex in the tangent axes.
+
+        Parameters
+        ----------
+        values : (n, w) float
+            Fields at the vertices.
+
+        Returns
+        -------
+        (n, w, 2) float
+        """
+        centre, other, share = self._fit
+        rise = values[other] - values[centre]
+        count = len(self.surface.vertices)
+        gradients = np.empty((count, values.shape[1], 2))
+        for field in range(values.shape[1]):
+            for axis in range(2):
+                gradients[:, field, axis] = np.bincount(
+                    centre, weights=rise[:, field] * share[:, axis], minlength=count
+                )
+        return gradients
+
+    @cached_property
+    def _facets(self) -> tuple[FloatArray, FloatArray, FloatArray, Array]:
+        """Hat gradients, corners in facet axes, tangent axes in facet axes, which are smooth."""
+        surface = self.surface
+        both = np.stack(facet_axes(surface), axis=1)
+        corners = np.einsum("mki,mxi->mkx", surface.corners - surface.centroids[:, None], both)
+        tangents = np.stack(self.axes, axis=1)[surface.triangles]
+        seen = np.einsum("mkai,mxi->mkax", tangents, both)
+        tilt = np.einsum(
+            "mki,mi->mk", surface.vertex_normals[surface.triangles], surface.normals
+        ).min(axis=1)
+        return facet_gradients(surface), corners, seen, tilt > np.cos(TOLERANCES.sharp_edge)
+
+    def missed(self, uv: FloatArray) -> FloatArray:
+        """Return what the facets miss of the gradients of a map at their middles.
+
+        Parameters
+        ----------
+        uv : (n, 2) float, mm
+            The map.
+
+        Returns
+        -------
+        (m, 2, 2) float
+            To be added to d(u, v)/d(x, y) in the axes of each facet; zero beside sharp edges.
+        """
+        hats, corners, seen, smooth = self._facets
+        fitted = self.gradients(uv)[self.surface.triangles]
+        slopes = np.einsum("mkwa,mkax->mkwx", fitted, seen)
+        second = np.einsum("mxk,mkwy->mwxy", hats, slopes)
+        half = np.einsum("mkx,mwxy,mky->mwk", corners, second, corners) / 2.0
+        missed = -np.einsum("mxk,mwk->mwx", hats, half)
+        kept: FloatArray = missed * smooth[:, None, None]
+        return kept
+
+
+def _rings(surface: Surface) -> tuple[Array, Array]:
+    """Return pairs of a vertex and a neighbour; where a ring is not full, the next as well."""
+    count = len(surface.vertices)
+    ends = surface.edges.ends
+    one = np.ones(len(ends))
+    graph = coo_matrix((one, (ends[:, 0], ends[:, 1])), shape=(count, count))
+    graph = (graph + graph.T).tocsr()
+    short = np.diff(graph.indptr) < _FULL_RING
+    short[np.concatenate(surface.boundary_loops)] = True
+    near = (diags((~short).astype(float)) @ graph).tocoo()
+    far = (diags(short.astype(float)) @ (graph + graph @ graph)).tocoo()
+    centre = np.concatenate([near.row, far.row]).astype(np.int64)
+    other = np.concatenate([near.col, far.col]).astype(np.int64)
+    entries = np.concatenate([near.data, far.data])
+    kept = (centre != other) & (entries != 0.0)
+    return centre[kept], other[kept]
+
+
+def strain_at_vertices(surface: Surface, uv: FloatArray) -> Strain:
+    """Return the strain at the vertices, from fitted gradients: second order in the spacing.
+
+    Parameters
+    ----------
+    surface : Surface
+        Smooth; beside sharp edges the fit is poor.
+    uv : (n, 2) float, mm
+        The map.
+
+    Returns
+    -------
+    Strain
+        With (n,) values.
+    """
+    return strain_from(Recovery(surface).gradients(uv))
