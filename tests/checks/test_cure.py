@@ -6,6 +6,7 @@ import dataclasses
 
 from checks import reference
 from laywright.laminate.materials import load_materials
+from laywright.shop.cups import pot_life
 from laywright.shop.cure import CureSettings, Support, plan_cure
 from laywright.shop.growth import shrinkage_scale, thermal_growth
 from laywright.shop.kinetics import (
@@ -18,7 +19,6 @@ from laywright.shop.kinetics import (
     rate_ratio,
     time_at,
 )
-from laywright.shop.mix import pot_life
 
 RESIN = load_materials().resin("Laminating epoxy, slow hardener")
 

@@ -91,7 +91,12 @@ def test_unknown_resin_and_folder():
             'value = 1270\nunit = "m"',
             "roll_width",
         ),
-        ("cloth_carbon_twill_200", 'value = 55\nunit = "MPa"', 'value = 55\nunit = "GPa"', "shear"),
+        (
+            "cloth_carbon_twill_200",
+            'value = 55\nunit = "MPa"',
+            'value = 55\nunit = "GPa"',
+            "strengths.shear",
+        ),
     ],
 )
 def test_a_unit_wrong_by_a_thousand_is_caught_at_the_door(tmp_path, stem, old, new, field):

@@ -6,23 +6,20 @@ stands on the card, which the library keeps beside them.
 
 from __future__ import annotations
 
-import dataclasses
-import difflib
 import itertools
 import math
 from dataclasses import dataclass
 from enum import Enum
 from pathlib import Path
-from typing import Annotated, Any, TypeVar
+from typing import Annotated
 
-from laywright.errors import LaywrightError, LimitError, MaterialError
-from laywright.laminate.card_files import Card, convert, read_cards
+from laywright.errors import LimitError, MaterialError
+from laywright.laminate.card_fields import from_card, named
+from laywright.laminate.card_files import Card, read_cards
 from laywright.laminate.lamina import Expansion, Strengths
-from laywright.laminate.limits import Limits, check_limits, limits_of
+from laywright.laminate.limits import Limits, check_limits
 
 __all__ = ["Cloth", "Fibre", "FibreKind", "Materials", "Resin", "Weave", "load_materials"]
-
-T = TypeVar("T")
 
 Density = Annotated[float, Limits("g/cm^3", 0.5, 5.0)]
 FibreModulus = Annotated[float, Limits("MPa", 1e3, 9.5e5)]
@@ -229,7 +226,7 @@ class Materials:
 
     def fibre(self, name: str) -> Fibre:
         """Return the fibre of this name, or raise MaterialError with the nearest names."""
-        return _named(self.fibres, name, "fibre")
+        return named(self.fibres, name, "fibre")
 
     def cloth(self, name: str) -> Cloth:
         """Return the cloth of this name, or raise MaterialError with the nearest names.
@@ -239,32 +236,11 @@ class Materials:
         >>> load_materials().cloth("Carbon twill weave 200 g/m^2").fibre.kind.value
         'carbon'
         """
-        return _named(self.cloths, name, "cloth")
+        return named(self.cloths, name, "cloth")
 
     def resin(self, name: str) -> Resin:
         """Return the resin of this name, or raise MaterialError with the nearest names."""
-        return _named(self.resins, name, "resin")
-
-
-def _named(shelf: dict[str, T], name: str, kind: str) -> T:
-    if name not in shelf:
-        offer = " or ".join(f"'{other}'" for other in _nearest(name, list(shelf)))
-        raise MaterialError(
-            kind,
-            f"'{name}', which is on no card",
-            offer or "a card for it",
-            "choose one of these or add a card",
-        )
-    return shelf[name]
-
-
-def _nearest(name: str, known: list[str]) -> list[str]:
-    words = name.casefold().split()
-    holding = [other for other in known if all(word in other.casefold() for word in words)]
-    folded = {other.casefold(): other for other in known}
-    close = difflib.get_close_matches(name.casefold(), folded, n=3, cutoff=0.3)
-    near = dict.fromkeys([*holding, *(folded[other] for other in close)])
-    return list(near)[:3] or known[:3]
+        return named(self.resins, name, "resin")
 
 
 def load_materials(folder: Path | None = None) -> Materials:
@@ -303,74 +279,14 @@ def load_materials(folder: Path | None = None) -> Materials:
                 )
             here.add(card.name)
             shelf[card.card][card.name] = card
-    fibres = {card.name: _made(Fibre, card) for card in _sorted(shelf["fibre"])}
-    resins = {card.name: _made(Resin, card) for card in _sorted(shelf["resin"])}
-    cloths = {card.name: _made(Cloth, card, fibres) for card in _sorted(shelf["cloth"])}
+    fibres = {card.name: from_card(Fibre, card) for card in _sorted(shelf["fibre"])}
+    resins = {card.name: from_card(Resin, card) for card in _sorted(shelf["resin"])}
+    cloths = {
+        card.name: from_card(Cloth, card, {"fibre": fibres}) for card in _sorted(shelf["cloth"])
+    }
     cards = {name: card for kind in shelf.values() for name, card in kind.items()}
     return Materials(fibres, resins, cloths, cards)
 
 
 def _sorted(cards: dict[str, Card]) -> list[Card]:
     return [cards[name] for name in sorted(cards)]
-
-
-def _made(kind: type[T], card: Card, fibres: dict[str, Fibre] | None = None) -> T:
-    limits = limits_of(kind)
-    fields: dict[str, Any] = {"name": card.name}
-    strengths: dict[str, float] = {}
-    for name, value in card.values.items():
-        where = f"{card.file}: {name}"
-        group, _, inner = name.rpartition(".")
-        wanted = limits_of(Strengths).get(inner) if group == "strengths" else limits.get(name)
-        if wanted is None or (group and kind is not Cloth):
-            raise _unknown(where, card)
-        number = convert(value, wanted.unit, where)
-        if group:
-            strengths[inner] = number
-        else:
-            fields[name] = number
-    for name, text in card.texts.items():
-        fields[name] = _worded(name, text, card, fibres)
-    try:
-        if strengths:
-            _complete(Strengths, strengths, card, "strengths.")
-            fields["strengths"] = Strengths(**strengths)
-        _complete(kind, fields, card)
-        return kind(**fields)
-    except LimitError as problem:
-        where = f"{card.file}: {problem.where.rsplit(': ', 1)[-1]}"
-        raise MaterialError(where, problem.found, problem.needed, problem.remedy) from problem
-
-
-def _worded(name: str, text: str, card: Card, fibres: dict[str, Fibre] | None) -> Any:
-    options: dict[tuple[str, str], type[Enum]] = {
-        ("fibre", "kind"): FibreKind,
-        ("cloth", "weave"): Weave,
-    }
-    where = f"{card.file}: {name}"
-    if card.card == "cloth" and name == "fibre" and fibres is not None:
-        try:
-            return _named(fibres, text, "fibre")
-        except LaywrightError as problem:
-            raise MaterialError(where, problem.found, problem.needed, problem.remedy) from problem
-    option = options.get((card.card, name))
-    if option is None:
-        raise _unknown(where, card)
-    words = [member.value for member in option]
-    if text not in words:
-        raise MaterialError(where, f"'{text}'", ", ".join(words), "choose one of these")
-    return option(text)
-
-
-def _unknown(where: str, card: Card) -> MaterialError:
-    kinds: dict[str, Any] = {"fibre": Fibre, "resin": Resin, "cloth": Cloth}
-    known = ", ".join(f.name for f in dataclasses.fields(kinds[card.card]))
-    return MaterialError(where, "a field that a card does not have", known, "rename or remove it")
-
-
-def _complete(kind: Any, fields: dict[str, Any], card: Card, prefix: str = "") -> None:
-    for field in dataclasses.fields(kind):
-        if field.default is dataclasses.MISSING and field.name not in fields:
-            raise MaterialError(
-                f"{card.file}: {prefix}{field.name}", "nothing", "a value", "add it to the card"
-            )

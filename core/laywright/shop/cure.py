@@ -8,8 +8,8 @@ from enum import Enum
 
 from laywright.errors import InputError
 from laywright.laminate.materials import Resin
+from laywright.shop.cups import pot_life
 from laywright.shop.kinetics import time_at
-from laywright.shop.mix import pot_life
 from laywright.stage import stage
 
 __all__ = ["CurePlan", "CureSettings", "Support", "plan_cure"]
