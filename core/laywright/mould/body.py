@@ -29,7 +29,7 @@ from laywright.mould.solid import from_manifold, to_manifold
 from laywright.mould.visibility import hidden_share, is_one_layer
 from laywright.progress import Progress, silent
 from laywright.stage import stage
-from laywright.surface.distance import distances
+from laywright.surface.distance import largest_distance
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
@@ -240,9 +240,7 @@ def _largest_deviation(solid: Surface, working: Surface, first_own: int) -> floa
     area = solid.part(solid.patches < first_own)
     if len(area.triangles) == 0:
         return float("inf")
-    there = distances(np.concatenate([working.vertices, working.centroids]), area)
-    back = distances(np.concatenate([area.vertices, area.centroids]), working)
-    return float(max(there.max(), back.max()))
+    return largest_distance(working, area)
 
 
 def _moved(face: MouldedFace, thickness: float) -> float:

@@ -25,6 +25,7 @@ __all__ = ["CutPlan", "PrintPose", "fewest_counts", "plan_cuts", "rotations"]
 
 _TURN_STEP = math.radians(7.5)
 _PLACE_STEP = 1.0
+_EVENED = 6.0
 _MOST_TILES = 400
 _EXACT = 1e-9
 
@@ -236,7 +237,7 @@ def _grid(
     for axis in range(3):
         low, high = float(points[:, axis].min()), float(points[:, axis].max())
         places = _candidates(low, high, counts[axis])
-        costs = seam_lengths(corners, weights, axis, places)
+        costs = _evened(places, seam_lengths(corners, weights, axis, places))
         shortest = least_tile if counts[axis] > 1 else 0.0
         found = place_seams(
             places, costs, (low, high), counts[axis] - 1, float(limit[axis]), shortest
@@ -256,6 +257,18 @@ def _candidates(low: float, high: float, count: int) -> FloatArray:
     even = low + (high - low) * np.arange(1, count) / count
     every = np.unique(np.concatenate([steps, even]))
     return np.asarray(every[(every > low) & (every < high)], dtype=np.float64)
+
+
+def _evened(places: FloatArray, costs: FloatArray) -> FloatArray:
+    """Return the mean cost within a few millimetres, free of the triangles' own pattern."""
+    if len(places) < 2:
+        return costs
+    total = np.concatenate([[0.0], np.cumsum(0.5 * (costs[1:] + costs[:-1]) * np.diff(places))])
+    low = np.maximum(places - _EVENED, places[0])
+    high = np.minimum(places + _EVENED, places[-1])
+    return np.asarray(
+        (np.interp(high, places, total) - np.interp(low, places, total)) / (high - low)
+    )
 
 
 def _frame(pull: Vector, turn: float) -> FloatArray:

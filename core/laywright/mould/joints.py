@@ -19,7 +19,7 @@ from laywright.arrays import FloatArray, Vector
 from laywright.mould.cuts import CutPlan
 from laywright.mould.solid import prism
 
-__all__ = ["Joint", "Place", "hole", "joints_of", "section_area", "sections"]
+__all__ = ["Joint", "Place", "hole", "joints_of", "sections"]
 
 Place = tuple[int, int, int]
 
@@ -91,29 +91,25 @@ def joints_of(
     """
     joints: list[Joint] = []
     total, bare = 0.0, 0
+    margin = wall + diameter / 2.0 + slot
     for axis in range(3):
         for index, cut in enumerate(plan.cuts[axis]):
             levels = sections(body, axis, [cut + depth * level for level in _LEVELS])
             solid = levels[len(_LEVELS) // 2]
             total += solid.area
-            free = shapely.intersection_all(np.array(levels)).buffer(-(wall + diameter / 2.0))
+            free = shapely.intersection_all(np.array(levels)).buffer(-margin)
             for lower in _cells(plan, axis, index):
                 window = _window(plan, lower, axis, 0.0, 0.0)
                 if shapely.intersection(solid, window).area < 1e-6:
                     continue
-                inner = _window(plan, lower, axis, wall + diameter / 2.0, depth)
+                inner = _window(plan, lower, axis, margin, depth)
                 room = shapely.intersection(free, inner)
                 found = _two_points(room, diameter)
                 bare += not found
-                for number, point in enumerate(found):
-                    way = (
-                        (found[1] - found[0]) / np.linalg.norm(found[1] - found[0])
-                        if (number == 1)
-                        else np.zeros(2)
-                    )
-                    joints.append(
-                        _joint(plan, lower, axis, cut, point, slot * way, diameter, depth)
-                    )
+                drawn = np.zeros(2)
+                for point in found:
+                    joints.append(_joint(plan, lower, axis, cut, point, drawn, diameter, depth))
+                    drawn = _towards(found, slot)
     return tuple(joints), total, bare
 
 
@@ -135,11 +131,6 @@ def sections(body: Manifold, axis: int, places: Sequence[float]) -> list[shapely
     return shapes
 
 
-def section_area(shape: shapely.Geometry) -> float:
-    """Return the area of a section, mm^2."""
-    return float(shape.area)
-
-
 def hole(joint: Joint, side: int, patch: int) -> Manifold:
     """Return the solid that cuts a dowel's hole into one tile, in the grid's axes.
 
@@ -153,18 +144,10 @@ def hole(joint: Joint, side: int, patch: int) -> Manifold:
         Patch of the hole's sides.
     """
     radius = joint.diameter / 2.0 / math.cos(math.pi / _SIDES)
-    turn = 2.0 * math.pi * np.arange(_SIDES) / _SIDES
-    circle = radius * np.stack([np.cos(turn), np.sin(turn)], axis=1)
     first, second = (joint.axis + 1) % 3, (joint.axis + 2) % 3
     middle = np.array([joint.point[first], joint.point[second]])
-    reach = np.array([joint.slot[first], joint.slot[second]])
-    outline = circle + middle
-    if side > 0 and np.linalg.norm(reach) > 0.0:
-        ends = np.concatenate([circle + middle + reach, circle + middle - reach])
-        hull = shapely.convex_hull(shapely.multipoints(ends))
-        outline = np.asarray(shapely.get_coordinates(hull))[:-1]
-        if shapely.Polygon(outline).exterior.is_ccw is False:
-            outline = outline[::-1]
+    reach = np.array([joint.slot[first], joint.slot[second]]) if side > 0 else np.zeros(2)
+    outline = middle + _slot_outline(radius, reach)
     level = joint.point[joint.axis]
     low, high = (
         (level - joint.depth, level + 1.0) if side < 0 else (level - 1.0, level + joint.depth)
@@ -173,6 +156,15 @@ def hole(joint: Joint, side: int, patch: int) -> Manifold:
     for column, row in enumerate((first, second, joint.axis)):
         matrix[row, column] = 1.0
     return prism(outline, low, high, patch).transform(matrix)
+
+
+def _slot_outline(radius: float, reach: FloatArray) -> FloatArray:
+    """Return a circle drawn out by `reach` to both sides, counter-clockwise: (k, 2) float."""
+    start = math.atan2(reach[1], reach[0]) - math.pi / 2.0
+    turn = start + math.pi * (2.0 * np.arange(_SIDES) + 1.0) / _SIDES
+    circle = radius * np.stack([np.cos(turn), np.sin(turn)], axis=1)
+    ahead = np.arange(_SIDES) < _SIDES // 2
+    return np.where(ahead[:, None], circle + reach, circle - reach)
 
 
 def _cells(plan: CutPlan, axis: int, index: int) -> list[Place]:
@@ -209,6 +201,12 @@ def _two_points(room: shapely.Geometry, diameter: float) -> list[FloatArray]:
         inside = room.representative_point()
         return [np.array([inside.x, inside.y])]
     return [points[one], points[other]]
+
+
+def _towards(points: list[FloatArray], length: float) -> FloatArray:
+    """Return the way from the first to the last of a seam's points, of a given length."""
+    way = points[-1] - points[0]
+    return np.asarray(length * way / max(float(np.linalg.norm(way)), 1e-12))
 
 
 def _joint(

@@ -11,11 +11,10 @@ import math
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
 from laywright.arrays import Array, FloatArray, IntArray, Vector, floats, ints, unit_vector
 from laywright.errors import GeometryError, LimitError
+from laywright.mould.regions import UndercutRegion, regions_of
 from laywright.mould.smooth import corner_tilt, share_below
 from laywright.mould.visibility import hidden_share
 from laywright.progress import Progress, silent
@@ -64,31 +63,6 @@ class ReleaseSettings:
                 "0 to 90 deg",
                 "set an angle such as 2 deg",
             )
-
-
-@dataclass(frozen=True)
-class UndercutRegion:
-    """A connected place that holds the part back.
-
-    Attributes
-    ----------
-    patch : str
-        Face that holds most of it.
-    area : float, mm^2
-        Its area.
-    depth : float, mm
-        Its extent along the pull.
-    worst_draft : float, radians
-        Least draft in it.
-    point : tuple of 3 float, mm
-        Centroid of the facet with the least draft.
-    """
-
-    patch: str
-    area: float
-    depth: float
-    worst_draft: float
-    point: Vector
 
 
 @dataclass(frozen=True, eq=False)
@@ -228,7 +202,7 @@ def release_of(
     )
     progress(0.9, "finding the best pull")
     cap = smallest_cap(surface.normals)
-    regions = _regions(surface, direction, undercut, draft)
+    regions = regions_of(surface, direction, undercut, draft)
     usable = areas > 0.0
     least = float(draft[usable].min())
     return ReleaseReport(
@@ -259,37 +233,6 @@ def _beside(surface: Surface, share: FloatArray, counted: Array) -> FloatArray:
     number = np.bincount(here, minlength=size)
     total = np.bincount(here, weights=share[there], minlength=size)
     return np.asarray(total / np.maximum(number, 1), dtype=np.float64)
-
-
-def _regions(
-    surface: Surface, pull: Vector, undercut: FloatArray, draft: FloatArray
-) -> tuple[UndercutRegion, ...]:
-    table = surface.edges
-    held = (undercut > _TRACE) & (surface.areas > 0.0)
-    inner = (table.left >= 0) & (table.right >= 0)
-    left, right = table.left[inner], table.right[inner]
-    joined = held[left] & held[right]
-    size = len(held)
-    graph = coo_matrix((np.ones(joined.sum()), (left[joined], right[joined])), (size, size))
-    label = connected_components(graph, directed=False)[1]
-    height = surface.corners @ np.array(pull)
-    regions = []
-    for number in np.unique(label[held]):
-        facets = np.flatnonzero(held & (label == number))
-        area = surface.areas[facets] * undercut[facets]
-        by_patch = np.bincount(surface.patches[facets], weights=area)
-        worst = int(facets[np.argmin(draft[facets])])
-        x, y, z = surface.centroids[worst].tolist()
-        regions.append(
-            UndercutRegion(
-                surface.patch_names[int(np.argmax(by_patch))],
-                float(area.sum()),
-                float(np.ptp(height[facets])),
-                float(draft[worst]),
-                (x, y, z),
-            )
-        )
-    return tuple(sorted(regions, key=lambda region: -region.area))
 
 
 def _remarks(

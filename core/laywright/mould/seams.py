@@ -17,7 +17,7 @@ __all__ = ["place_seams", "seam_lengths", "seam_weights"]
 _TIGHT = 50.0
 _NEAR_TRIM = 10.0
 _TRIM_WEIGHT = 2.0
-_UNEVEN = 0.02
+_UNEVEN = 0.05
 
 
 def seam_weights(surface: Surface, trim_line: FloatArray) -> FloatArray:
@@ -34,6 +34,10 @@ def seam_weights(surface: Surface, trim_line: FloatArray) -> FloatArray:
         length = np.linalg.norm(corners[:, other] - corners[:, corner], axis=1)
         turn = np.linalg.norm(normals[:, other] - normals[:, corner], axis=1)
         bend = np.maximum(bend, turn / np.maximum(length, 1e-6))
+    flat = surface.triangles.ravel()
+    count = np.bincount(flat, minlength=len(surface.vertices))
+    around = np.bincount(flat, weights=np.repeat(bend, 3), minlength=len(count))
+    bend = (around / np.maximum(count, 1))[surface.triangles].mean(axis=1)
     distance, _ = cKDTree(trim_line).query(surface.centroids)
     return np.asarray(
         1.0 + _TIGHT * bend + _TRIM_WEIGHT * np.exp(-distance / _NEAR_TRIM), dtype=np.float64
@@ -83,11 +87,12 @@ def _ramps(
     start: FloatArray, end: FloatArray, zero: FloatArray, slope: FloatArray, places: FloatArray
 ) -> FloatArray:
     """Return the sum of the ramps ``slope * (x - zero)`` over [start, end) at places: (k,)."""
-    value, rate = np.zeros(len(places) + 1), np.zeros(len(places) + 1)
-    for at, change in ((start, 1.0), (end, -1.0)):
+    size = len(places) + 1
+    value, rate = np.zeros(size), np.zeros(size)
+    for at, change in ((start, slope), (end, -slope)):
         place = np.searchsorted(places, at)
-        np.add.at(rate, place, change * slope)
-        np.add.at(value, place, -change * slope * zero)
+        rate += np.bincount(place, weights=change, minlength=size)
+        value -= np.bincount(place, weights=change * zero, minlength=size)
     total = np.cumsum(value)[:-1] + np.cumsum(rate)[:-1] * places
     return np.asarray(np.maximum(total, 0.0), dtype=np.float64)
 

@@ -6,170 +6,34 @@ marks and the glue gaps took away, add up to the body.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from itertools import pairwise
-
 import numpy as np
 import shapely
 from manifold3d import Manifold, OpType
 
-from laywright.arrays import FloatArray, Vector, floats
 from laywright.errors import GeometryError, LimitError
 from laywright.mould.body import MouldBody
-from laywright.mould.cuts import CutPlan, PrintPose, plan_cuts, slivers
-from laywright.mould.joints import Joint, Place, hole, joints_of, sections
+from laywright.mould.cells import cells_of, glue_gaps
+from laywright.mould.cuts import CutPlan, plan_cuts, slivers
+from laywright.mould.joints import Place, hole, joints_of, sections
 from laywright.mould.marks import ARROW, engraving
 from laywright.mould.printer import Printer
-from laywright.mould.solid import block, from_manifold, to_manifold
+from laywright.mould.solid import from_manifold, to_manifold
+from laywright.mould.tile import Tile, TileSet, TileSettings
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
-from laywright.surface.triangles import Surface
 
 __all__ = ["Tile", "TileSet", "TileSettings", "cut_tiles"]
 
 _OWN = ("seam", "dowel hole", "mark")
 _CRUMB = 1e-6
-
-
-@dataclass(frozen=True)
-class TileSettings:
-    """How the body is cut.
-
-    Attributes
-    ----------
-    dowel_diameter : float, mm
-        Diameter of the dowels; 0 for plain butt joints.
-    dowel_depth : float, mm
-        Depth of the hole in each tile.
-    clearance : float, mm
-        Room around the dowel on every side; 0.1 to 0.2 is usual for printed holes (common
-        practice, no source), a test piece shows what the printer needs.
-    wall : float, mm
-        Material left around a hole.
-    glue_gap : float, mm
-        Thickness of the glue between two tiles; half of it is taken off each.
-    least_tile : float, mm
-        No cut leaves less than this.
-    mark_depth : float, mm
-        Depth of the engraved marks; 0 leaves them out.
-    pose : PrintPose
-        How tiles may stand on the bed.
-    """
-
-    dowel_diameter: float = 6.0
-    dowel_depth: float = 12.0
-    clearance: float = 0.15
-    wall: float = 2.5
-    glue_gap: float = 0.1
-    least_tile: float = 30.0
-    mark_depth: float = 0.6
-    pose: PrintPose = PrintPose.BASE_DOWN
-
-    def __post_init__(self) -> None:
-        for name, value, low, high in (
-            ("dowel diameter", self.dowel_diameter, 0.0, 100.0),
-            ("dowel depth", self.dowel_depth, 0.0, 200.0),
-            ("dowel clearance", self.clearance, 0.0, 2.0),
-            ("wall around dowels", self.wall, 0.0, 100.0),
-            ("glue gap", self.glue_gap, 0.0, 2.0),
-            ("least tile", self.least_tile, 1.0, 1000.0),
-            ("mark depth", self.mark_depth, 0.0, 3.0),
-        ):
-            if not low <= value <= high:
-                raise LimitError(
-                    name, f"{value:.4g} mm", f"{low:.4g} to {high:.4g} mm", "correct the setting"
-                )
-
-
-@dataclass(frozen=True, eq=False)
-class Tile:
-    """One printed piece.
-
-    Attributes
-    ----------
-    name : str
-        Row letter and column number, then the layer if there are several, for example
-        ``"A1"``; pieces that hang apart in one cell carry a small letter more.
-    row, column, layer : int
-        Place in the grid, from 0; rows along its second axis, columns along its first.
-    solid : Surface
-        Closed, in the body's coordinates, nominal size.
-    pose : (4, 4) float
-        Takes the body's coordinates to the printer's, in mm, print scale included.
-    size : tuple of 3 float, mm
-        Extent in the printer's axes.
-    volume : float, mm^3
-        Of `solid`.
-    mass : float, g
-        Estimate: solid skin and infill.
-    """
-
-    name: str
-    row: int
-    column: int
-    layer: int
-    solid: Surface
-    pose: FloatArray
-    size: Vector
-    volume: float
-    mass: float
-
-    def __post_init__(self) -> None:
-        object.__setattr__(self, "pose", floats(self.pose, 4, 4))
-
-    def printed(self) -> Surface:
-        """Return the tile in the printer's coordinates."""
-        return self.solid.moved(self.solid.vertices @ self.pose[:3, :3].T + self.pose[:3, 3])
-
-
-@dataclass(frozen=True, eq=False)
-class TileSet:
-    """All tiles of a body.
-
-    Attributes
-    ----------
-    tiles : tuple of Tile
-        By layer, row and column.
-    plan : CutPlan
-        The grid.
-    printer : str
-        Name of the printer that they fit.
-    glue_gap : float, mm
-        Thickness of the glue in each seam.
-    cuts : tuple of 3 tuples of float, mm
-        Positions of the cuts along the grid's axes.
-    joints : tuple of Joint
-        Dowels, in the grid's axes.
-    glue_area : float, mm^2
-        Area to be glued, each seam once.
-    glue_gaps : tuple of 3 float, mm
-        Sum of the glue gaps along the grid's axes; the tiles are shorter by as much.
-    volume_error : float
-        Body less tiles less what was cut away, relative to the body.
-    remarks : tuple of str
-        What the maker should know.
-    digest : str
-        Digest of the inputs.
-    """
-
-    tiles: tuple[Tile, ...]
-    plan: CutPlan
-    printer: str
-    glue_gap: float
-    cuts: tuple[tuple[float, ...], tuple[float, ...], tuple[float, ...]]
-    joints: tuple[Joint, ...]
-    glue_area: float
-    glue_gaps: Vector
-    volume_error: float
-    remarks: tuple[str, ...]
-    digest: str = ""
+_USUAL = TileSettings()
 
 
 @stage("Print Tiles", version=1)
 def cut_tiles(
     body: MouldBody,
     printer: Printer,
-    settings: TileSettings = TileSettings(),
+    settings: TileSettings = _USUAL,
     *,
     progress: Progress = silent,
 ) -> TileSet:
@@ -216,7 +80,7 @@ def cut_tiles(
     first = len(body.solid.patch_names)
     upright_body = body.solid.moved(body.solid.vertices @ plan.axes.T)
     whole = to_manifold(upright_body, "the mould body")
-    cells = _cells(whole, plan, first)
+    cells = cells_of(whole, plan, first)
     joints, glue_area, bare = (
         joints_of(
             whole,
@@ -241,7 +105,7 @@ def cut_tiles(
             for side, cell in ((-1, joint.lower), (1, joint.upper))
             if cell == place
         ]
-        cutters += _gaps(plan, place, settings.glue_gap, first)
+        cutters += glue_gaps(plan, place, settings.glue_gap, first)
         mark = _mark(raw, name, plan, place, settings, printer, first + 2)
         if mark is not None:
             cutters.append(mark)
@@ -250,8 +114,8 @@ def cut_tiles(
         piece = raw
         if cutters:
             cutter = Manifold.batch_boolean(cutters, OpType.Add)
-            taken += (raw ^ cutter).volume()
-            piece = raw - cutter
+            away, piece = raw.split(cutter)
+            taken += away.volume()
         kept += piece.volume()
         tiles += _tiles(piece, name, place, plan, body, printer, names)
     error = (whole.volume() - kept - taken) / whole.volume()
@@ -282,47 +146,6 @@ def _check_room(printer: Printer, settings: TileSettings) -> None:
             f"at least {needed:.4g} mm for the least tile and its dowels",
             "choose a larger printer, smaller tiles or thinner dowels",
         )
-
-
-def _cells(whole: Manifold, plan: CutPlan, patch: int) -> list[tuple[Place, Manifold]]:
-    """Return every cell of the grid that holds a piece of the body."""
-    pieces: list[tuple[list[int], Manifold]] = [([], whole)]
-    for axis in range(3):
-        pieces = [
-            ([*place, index], part)
-            for place, piece in pieces
-            for index, part in enumerate(_slabs(piece, plan, axis, patch))
-            if part.volume() > _CRUMB
-        ]
-    return [((place[0], place[1], place[2]), piece) for place, piece in pieces]
-
-
-def _slabs(piece: Manifold, plan: CutPlan, axis: int, patch: int) -> list[Manifold]:
-    if not plan.cuts[axis]:
-        return [piece]
-    far = 10.0
-    low, high = np.array(plan.low) - far, np.array(plan.high) + far
-    edges = [low[axis], *plan.cuts[axis], high[axis]]
-    slabs = []
-    for start, end in pairwise(edges):
-        corners = np.stack([low, high])
-        corners[:, axis] = start, end
-        slabs.append(piece ^ block(corners[0], corners[1], patch))
-    return slabs
-
-
-def _gaps(plan: CutPlan, place: Place, gap: float, patch: int) -> list[Manifold]:
-    """Return what makes room for half the glue at every seam of a cell."""
-    if gap <= 0.0:
-        return []
-    blocks = []
-    far = 10.0
-    for axis in range(3):
-        for cut in plan.cuts[axis][max(0, place[axis] - 1) : place[axis] + 1]:
-            low, high = np.array(plan.low) - far, np.array(plan.high) + far
-            low[axis], high[axis] = cut - gap / 2.0, cut + gap / 2.0
-            blocks.append(block(low, high, patch))
-    return blocks
 
 
 def _mark(

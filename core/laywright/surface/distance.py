@@ -12,8 +12,9 @@ from scipy.spatial import cKDTree
 
 from laywright.arrays import FloatArray, IntArray
 from laywright.surface.triangles import Surface
+from laywright.tolerances import TOLERANCES
 
-__all__ = ["distances", "triangle_distances"]
+__all__ = ["distances", "largest_distance", "triangle_distances"]
 
 _FIRST = 8
 _TOUCHING = 1e-12
@@ -59,6 +60,35 @@ def distances(points: FloatArray, surface: Surface) -> FloatArray:
         members = np.flatnonzero(size_class == number)
         _refine(points, corners, centres, members, float(radius[members].max()), bound)
     return bound
+
+
+def largest_distance(one: Surface, other: Surface) -> float:
+    """Return the largest distance between two surfaces, measured both ways, mm.
+
+    Triangles that both hold, corner by corner within the weld tolerance, count by the distance
+    of their corners.  All others are measured at their corners and centroids.
+    """
+    nearest, partner = cKDTree(other.vertices).query(one.vertices)
+    same = nearest <= TOLERANCES.weld
+    size = len(other.vertices)
+    ours = _keys(np.where(same, partner, -1)[one.triangles], size)
+    theirs = _keys(other.triangles, size)
+    kept = same[one.triangles].all(axis=1) & np.isin(ours, theirs)
+    found = [float(nearest[one.triangles[kept]].max(initial=0.0))]
+    for part, whole in (
+        (one.part(~kept), other),
+        (other.part(~np.isin(theirs, ours[kept])), one),
+    ):
+        if len(part.triangles):
+            points = np.concatenate([part.vertices, part.centroids])
+            found.append(float(distances(points, whole).max()))
+    return max(found)
+
+
+def _keys(triangles: IntArray, size: int) -> IntArray:
+    """Return one number for every triangle, whichever corner comes first."""
+    low, middle, high = np.sort(triangles, axis=1).astype(np.int64).T
+    return np.asarray((low * size + middle) * size + high, dtype=np.int64)
 
 
 def _refine(

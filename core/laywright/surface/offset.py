@@ -65,9 +65,12 @@ def _shifts(surface: Surface) -> FloatArray:
     normals = surface.normals
     outer = normals[:, :, None] * normals[:, None, :]
     for corner in range(3):
-        weight = surface.angles[:, corner]
-        np.add.at(matrix, surface.triangles[:, corner], outer * weight[:, None, None])
-        np.add.at(right, surface.triangles[:, corner], normals * weight[:, None])
+        weight, at = surface.angles[:, corner], surface.triangles[:, corner]
+        for i in range(3):
+            right[:, i] += np.bincount(at, weights=normals[:, i] * weight, minlength=count)
+            for j in range(3):
+                term = outer[:, i, j] * weight
+                matrix[:, i, j] += np.bincount(at, weights=term, minlength=count)
     value, vector = np.linalg.eigh(matrix)
     kept = value > _SINGULAR * value[:, -1:]
     inverse = np.where(kept, 1.0 / np.where(kept, value, 1.0), 0.0)

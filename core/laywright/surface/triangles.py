@@ -147,11 +147,11 @@ class Surface:
         """Unit normal at every vertex, weighted by corner angle: (n, 3) float."""
         total = np.zeros_like(self.vertices)
         for corner in range(3):
-            np.add.at(
-                total,
-                self.triangles[:, corner],
-                self.normals * self.angles[:, corner, None],
-            )
+            at, weight = self.triangles[:, corner], self.angles[:, corner]
+            for axis in range(3):
+                total[:, axis] += np.bincount(
+                    at, weights=self.normals[:, axis] * weight, minlength=len(total)
+                )
         length = np.linalg.norm(total, axis=1, keepdims=True)
         return floats(np.divide(total, length, out=total, where=length > 0), -1, 3)
 

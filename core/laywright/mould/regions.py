@@ -1,0 +1,85 @@
+"""Connected places of a surface that hold the part back."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from scipy.sparse import coo_matrix
+from scipy.sparse.csgraph import connected_components
+
+from laywright.arrays import FloatArray, Vector
+from laywright.surface.triangles import Surface
+
+__all__ = ["UndercutRegion", "regions_of"]
+
+_TRACE = 1e-6
+
+
+@dataclass(frozen=True)
+class UndercutRegion:
+    """A connected place that holds the part back.
+
+    Attributes
+    ----------
+    patch : str
+        Face that holds most of it.
+    area : float, mm^2
+        Its area.
+    depth : float, mm
+        Its extent along the pull.
+    worst_draft : float, radians
+        Least draft in it.
+    point : tuple of 3 float, mm
+        Centroid of the facet with the least draft.
+    """
+
+    patch: str
+    area: float
+    depth: float
+    worst_draft: float
+    point: Vector
+
+
+def regions_of(
+    surface: Surface, pull: Vector, undercut: FloatArray, draft: FloatArray
+) -> tuple[UndercutRegion, ...]:
+    """Return the connected undercut places of a surface, largest first.
+
+    Parameters
+    ----------
+    surface : Surface
+        The surface, mm.
+    pull : tuple of 3 float
+        Unit direction.
+    undercut : (m,) float
+        Share of every facet that is undercut.
+    draft : (m,) float, radians
+        Draft of every facet.
+    """
+    table = surface.edges
+    held = (undercut > _TRACE) & (surface.areas > 0.0)
+    inner = (table.left >= 0) & (table.right >= 0)
+    left, right = table.left[inner], table.right[inner]
+    joined = held[left] & held[right]
+    size = len(held)
+    graph = coo_matrix((np.ones(joined.sum()), (left[joined], right[joined])), (size, size))
+    label = connected_components(graph, directed=False)[1]
+    height = surface.corners @ np.array(pull)
+    regions = []
+    for number in np.unique(label[held]):
+        facets = np.flatnonzero(held & (label == number))
+        area = surface.areas[facets] * undercut[facets]
+        by_patch = np.bincount(surface.patches[facets], weights=area)
+        worst = int(facets[np.argmin(draft[facets])])
+        x, y, z = surface.centroids[worst].tolist()
+        regions.append(
+            UndercutRegion(
+                surface.patch_names[int(np.argmax(by_patch))],
+                float(area.sum()),
+                float(np.ptp(height[facets])),
+                float(draft[worst]),
+                (x, y, z),
+            )
+        )
+    return tuple(sorted(regions, key=lambda region: -region.area))
