@@ -1,0 +1,72 @@
+"""Mesh files are read in the unit that the person states."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+import trimesh
+
+import shapes
+from laywright.errors import FileError, GeometryError, UnitError
+from laywright.surface.read import read_mesh, read_surface
+
+
+def written(surface, path):
+    trimesh.Trimesh(surface.vertices, surface.triangles, process=False).export(path)
+    return path
+
+
+@pytest.mark.parametrize("kind", ["stl", "obj", "ply", "3mf"])
+def test_every_kind_gives_the_part_back(tmp_path, kind):
+    for wanted, faces in ((shapes.box(10, 20, 30), 6), (shapes.torus(40, 12), 1)):
+        reading = read_mesh(written(wanted, tmp_path / f"part.{kind}"), "mm")
+        assert reading.defects == ()
+        assert reading.surface.volume == pytest.approx(wanted.volume, rel=1e-6)
+        assert len(reading.surface.patch_names) == faces
+
+
+def test_the_unit_scales(tmp_path):
+    path = written(shapes.box(1, 2, 3), tmp_path / "part.stl")
+    assert read_surface(path, "in").volume == pytest.approx(6 * 25.4**3, rel=1e-6)
+    assert read_surface(path, "cm").volume == pytest.approx(6000.0, rel=1e-6)
+
+
+def test_a_unit_that_is_no_length_or_contradicts_the_file(tmp_path):
+    with pytest.raises(UnitError):
+        read_surface(written(shapes.box(1, 2, 3), tmp_path / "part.stl"), "kg")
+    with pytest.raises(UnitError, match="which the file states"):
+        read_surface(written(shapes.box(1, 2, 3), tmp_path / "part.3mf"), "in")
+
+
+def test_an_open_part_keeps_its_outline(tmp_path):
+    wanted = shapes.hatch(spacing=20.0)
+    reading = read_mesh(written(wanted, tmp_path / "part.ply"), "mm")
+    (defect,) = reading.defects
+    assert (defect.kind, defect.count) == ("open edges", len(wanted.boundary_loops[0]))
+    assert reading.surface.loop_length(reading.surface.boundary_loops[0]) == pytest.approx(
+        wanted.loop_length(wanted.boundary_loops[0]), rel=1e-6
+    )
+
+
+def test_a_crease_angle_of_ones_own(tmp_path):
+    path = written(shapes.box(10, 20, 30), tmp_path / "part.stl")
+    assert read_surface(path, "mm", crease=2.0).patch_names == ("Face1",)
+
+
+def test_what_cannot_be_read_is_one_sentence(tmp_path):
+    with pytest.raises(FileError, match=r"a file of kind '\.step'"):
+        read_surface(tmp_path / "part.step", "mm")
+    with pytest.raises(FileError, match="found no file"):
+        read_surface(tmp_path / "part.stl", "mm")
+    (tmp_path / "bad.ply").write_bytes(b"ply\nnonsense")
+    with pytest.raises(FileError, match="cannot be read as a mesh"):
+        read_surface(tmp_path / "bad.ply", "mm")
+
+
+def test_three_triangles_on_an_edge_are_refused_with_the_place(tmp_path):
+    points = np.array([[0, 0, 0], [9, 0, 0], [0, 9, 0], [0, 0, 9], [0, -9, 0]], float)
+    mesh = trimesh.Trimesh(points, [[0, 1, 2], [0, 1, 3], [0, 1, 4]], process=False)
+    mesh.export(tmp_path / "fin.ply")
+    with pytest.raises(GeometryError) as caught:
+        read_surface(tmp_path / "fin.ply", "mm")
+    assert "1 edges with more than two triangles, one at (4.50, 0.00, 0.00)" in caught.value.found

@@ -1,0 +1,106 @@
+"""A heap of triangles becomes one surface, and what was wrong with it is told."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+import shapes
+from laywright.surface.weld import smooth_patches, tidy
+
+
+def soup(surface, seed=0):
+    """The triangles without shared points, in any order, half of them turned over."""
+    rng = np.random.default_rng(seed)
+    triangles = surface.triangles[rng.permutation(len(surface.triangles))].copy()
+    over = rng.random(len(triangles)) < 0.5
+    triangles[over] = triangles[over][:, ::-1]
+    return surface.vertices[triangles].reshape(-1, 3), np.arange(triangles.size).reshape(-1, 3)
+
+
+@settings(max_examples=15, deadline=None)
+@given(seed=st.integers(0, 10**6), kind=st.sampled_from(["box", "torus", "sphere"]))
+def test_a_shuffled_soup_is_the_same_solid_again(seed, kind):
+    wanted = {
+        "box": shapes.box(10, 20, 30),
+        "torus": shapes.torus(40, 12, 24, 12),
+        "sphere": shapes.sphere(9.0, 8),
+    }[kind]
+    surface, defects = tidy(*soup(wanted, seed))
+    assert defects == ()
+    assert surface.is_closed
+    assert surface.volume == pytest.approx(wanted.volume, rel=1e-12)
+    assert surface.euler_characteristic == wanted.euler_characteristic
+
+
+def test_single_precision_points_are_welded():
+    wanted = shapes.torus(400, 120, 60, 30)
+    points, triangles = soup(wanted)
+    noise = np.random.default_rng(1).uniform(-2e-5, 2e-5, points.shape)
+    surface, defects = tidy(points + noise, triangles)
+    assert defects == ()
+    assert surface.is_closed
+
+
+def test_defects_are_counted_and_placed():
+    box = shapes.box(10, 10, 10)
+    open_box = box.triangles[box.patches != 5]
+    extra = np.array([[0, 1, 1], open_box[0]])
+    surface, defects = tidy(box.vertices, np.concatenate([open_box, extra]))
+    found = {defect.kind: defect for defect in defects}
+    assert set(found) == {"open edges", "triangles without area", "doubled triangles"}
+    assert found["open edges"].count == 4
+    assert found["open edges"].point[2] == 10.0
+    assert found["doubled triangles"].count == found["triangles without area"].count == 1
+    assert len(surface.triangles) == 10
+    assert str(found["open edges"]).startswith("4 open edges, one at (")
+
+
+def test_pieces_that_touch_in_a_point_or_share_an_edge_with_three():
+    box = shapes.box(1, 1, 1)
+    points = np.concatenate([box.vertices, box.vertices + 1.0])
+    surface, defects = tidy(points, np.concatenate([box.triangles, box.triangles + 8]))
+    assert [(d.kind, d.count, d.point) for d in defects] == [
+        ("points where pieces touch", 1, (1.0, 1.0, 1.0))
+    ]
+    assert surface.volume == pytest.approx(2.0)
+    fin = np.concatenate([box.vertices, [[-1.0, -1.0, 0.5]]])
+    _, defects = tidy(fin, np.concatenate([box.triangles, [[0, 1, 8]]]))
+    assert "edges with more than two triangles" in {d.kind for d in defects}
+
+
+def test_a_band_with_one_side_is_told():
+    turn = np.linspace(0.0, 2.0 * np.pi, 25)[:-1]
+    middle = np.stack([30 * np.cos(turn), 30 * np.sin(turn), 0 * turn], axis=1)
+    way = np.stack(
+        [np.cos(turn / 2) * np.cos(turn), np.cos(turn / 2) * np.sin(turn), np.sin(turn / 2)], axis=1
+    )
+    points = np.concatenate([middle - 5 * way, middle + 5 * way])
+    n = len(turn)
+    triangles = []
+    for i in range(n):
+        a, b = i, i + n
+        c, d = (i + 1, i + 1 + n) if i < n - 1 else (n, 0)
+        triangles += [[a, b, d], [a, d, c]]
+    _, defects = tidy(points, np.array(triangles))
+    assert "pieces that cannot be turned one way" in {d.kind for d in defects}
+
+
+def test_a_void_inside_stays_a_void():
+    outer, inner = shapes.box(10, 10, 10), shapes.box(2, 2, 2)
+    points = np.concatenate([outer.vertices, inner.vertices + 3.0])
+    triangles = np.concatenate([outer.triangles, inner.triangles[:, ::-1] + 8])
+    surface, _ = tidy(points, triangles)
+    assert surface.volume == pytest.approx(992.0)
+    inside_out, _ = tidy(outer.vertices, outer.triangles[:, ::-1])
+    assert inside_out.volume == pytest.approx(1000.0)
+
+
+def test_patches_follow_creases_largest_first():
+    surface = smooth_patches(shapes.box(10, 20, 30), 0.35)
+    areas = [surface.areas[surface.patches == i].sum() for i in range(6)]
+    assert surface.patch_names == ("Face1", "Face2", "Face3", "Face4", "Face5", "Face6")
+    np.testing.assert_allclose(areas, [600, 600, 300, 300, 200, 200])
+    assert len(smooth_patches(shapes.sphere(5.0, 30), 0.35).patch_names) == 1
