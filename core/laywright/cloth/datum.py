@@ -95,14 +95,14 @@ def warp_direction(surface: Surface, datum: Datum, angle: float) -> Vector:
     Returns
     -------
     tuple of 3 float
-        Unit vector in the facet at the origin.
+        Unit vector across the surface's normal at the origin.
 
     Raises
     ------
     InputError
         If the arrow stands upright on the surface there.
     """
-    normal = surface.normals[start_place(surface, datum).triangle]
+    normal = np.array(start_place(surface, datum).normal(surface))
     try:
         arrow = np.array(unit_vector(datum.direction))
         along = arrow - (arrow @ normal) * normal

@@ -67,7 +67,7 @@ def hold_start(surface: Surface, place: Place, warp: Vector, start: Start) -> Ro
     place : Place
         The start point, which becomes u = v = 0.
     warp : tuple of 3 float
-        Unit direction of the warp in the facet there.
+        Unit direction of the warp along the surface there.
     start : Start
         `Start.POINT` holds the warp's mean direction over a tenth of the surface's size to
         both sides; the others hold threads over their whole length.
@@ -79,7 +79,7 @@ def hold_start(surface: Surface, place: Place, warp: Vector, start: Start) -> Ro
     rows: list[tuple[Array, Array]] = [(2 * corners + _U, weights), (2 * corners + _V, weights)]
     across = neighbours(surface)
     ahead = np.array(warp)
-    left = np.cross(surface.normals[place.triangle], ahead)
+    left = np.cross(place.normal(surface), ahead)
     reach = _ARROW * size if start is Start.POINT else np.inf
 
     def threads(direction: FloatArray) -> list[Thread]:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from laywright.arrays import FloatArray, Vector
+from laywright.arrays import FloatArray, Vector, unit_vector
 from laywright.surface.triangles import Surface
 
 __all__ = ["Place", "nearest_place"]
@@ -36,6 +36,10 @@ class Place:
         """Return values given at the vertices, (n, ...) float, at this place."""
         value: FloatArray = np.array(self.weights) @ values[surface.triangles[self.triangle]]
         return value
+
+    def normal(self, surface: Surface) -> Vector:
+        """Return the unit normal of the smooth surface, read between those at the corners."""
+        return unit_vector(self.value(surface, surface.vertex_normals))
 
 
 def nearest_place(surface: Surface, point: FloatArray) -> Place:

@@ -1,8 +1,9 @@
-"""A thread laid straight: the straightest line over the facets from a place in a direction.
+"""A thread laid straight: the geodesic from a place of the surface in a direction.
 
-Laid without force a thread follows a geodesic.  Over facets that is a line which is straight
-in each triangle and goes on straight when two neighbours are turned flat about their edge
-(K. Polthier, M. Schmies, Straightest geodesics on polyhedral surfaces, 1998).
+Laid without force a thread follows a geodesic: it turns with the surface and to neither side.
+The facets alone would lead it astray, since their corners carry all curvature and a line
+passes each on one side; so the direction is carried along with the normals of the smooth
+surface, read between those at the vertices, by the least rotation from normal to normal.
 """
 
 from __future__ import annotations
@@ -61,7 +62,7 @@ def lay_thread(
     length: float = np.inf,
     across: IntArray | None = None,
 ) -> Thread:
-    """Lay a thread until it leaves the surface or reaches a length.
+    """Lay a thread until it leaves the surface, meets itself or reaches a length.
 
     Parameters
     ----------
@@ -70,7 +71,7 @@ def lay_thread(
     start : Place
         Where it starts.
     direction : tuple of 3 float
-        Unit direction in the facet at the start.
+        Direction along the surface at the start.
     length : float, mm
         Where to stop at the latest; the crossing after it is the last one kept.
     across : (m, 3) int, optional
@@ -81,11 +82,17 @@ def lay_thread(
     Thread
     """
     across = neighbours(surface) if across is None else across
+    corner_normals = surface.vertex_normals
     ends, shares, distances = [], [], []
-    triangle, point, along = start.triangle, start.point(surface), np.array(direction)
+    triangle, point = start.triangle, start.point(surface)
+    upright = _unit(start.value(surface, corner_normals))
+    along = _unit(np.array(direction) - (np.array(direction) @ upright) * upright)
     walked, entered = 0.0, -1
-    for _ in range(4 * len(surface.triangles)):
-        side, share, step = _exit(surface, triangle, point, along, entered)
+    passed = {triangle}
+    while True:
+        normal = surface.normals[triangle]
+        course = _unit(along - (along @ normal) / (upright @ normal) * upright)
+        side, share, step = _exit(surface, triangle, point, course, entered)
         if side < 0:
             break
         first = int(surface.triangles[triangle, side])
@@ -94,21 +101,30 @@ def lay_thread(
         ends.append((first, second))
         shares.append(share)
         distances.append(walked)
-        after = int(across[triangle, side])
-        if after < 0 or walked >= length:
+        triangle = int(across[triangle, side])
+        if triangle < 0 or triangle in passed or walked >= length:
             break
-        edge = surface.vertices[second] - surface.vertices[first]
-        point = surface.vertices[first] + share * edge
-        edge = edge / np.linalg.norm(edge)
-        out = np.cross(edge, surface.normals[triangle])
-        onward = np.cross(edge, surface.normals[after])
-        along = (along @ edge) * edge + (along @ out) * onward
-        along = along / np.linalg.norm(along)
-        entered = int(np.flatnonzero(surface.triangles[after] == second)[0])
-        triangle = after
+        passed.add(triangle)
+        point = (1.0 - share) * surface.vertices[first] + share * surface.vertices[second]
+        before = upright
+        upright = _unit((1.0 - share) * corner_normals[first] + share * corner_normals[second])
+        along = _carried(along, before, upright)
+        entered = int(np.flatnonzero(surface.triangles[triangle] == second)[0])
     return Thread(
         np.array(ends, dtype=np.int64).reshape(-1, 2), np.array(shares), np.array(distances)
     )
+
+
+def _unit(vector: Array) -> Array:
+    return vector / np.linalg.norm(vector)
+
+
+def _carried(along: Array, before: Array, after: Array) -> Array:
+    """Return a tangent carried by the least rotation from one normal to the next."""
+    axis = np.cross(before, after)
+    cosine = float(before @ after)
+    turned = cosine * along + np.cross(axis, along) + axis * (axis @ along) / (1.0 + cosine)
+    return _unit(turned - (turned @ after) * after)
 
 
 def _exit(
