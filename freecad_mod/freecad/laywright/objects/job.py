@@ -43,6 +43,11 @@ _FIRST_PRINTER = "Medium, 220 x 220 x 250 mm"
 _FIRST_RESIN = "Laminating epoxy, slow hardener"
 
 
+# Where flat drawings stand beside the part, mm, and what is not shown at first.
+_BESIDE = {"ClothPatterns": (150.0, 0.0), "RollPlan": (150.0, -1400.0)}
+_HIDDEN = ("MouldedFace", "MouldBody")
+
+
 class JobObject:
     """A group; it computes nothing itself."""
 
@@ -144,4 +149,12 @@ def make_job(part, faces, name="Job"):
             obj.Printer = _FIRST_PRINTER
         elif kind == "JobSheet":
             obj.Title = name
+        elif kind in _BESIDE:
+            across, up = _BESIDE[kind]
+            size = part.Shape.BoundBox
+            obj.Placement.Base = (size.XMax + across, size.YMin + up, size.ZMin)
+        if obj.ViewObject is not None and kind in _HIDDEN:
+            obj.ViewObject.Visibility = False
+    if part.ViewObject is not None:
+        part.ViewObject.Visibility = False
     return job

@@ -62,6 +62,8 @@ def _choice(obj, prop, value):
     choices = obj.getEnumerationsOfProperty(prop.name)
     widget.addItems(choices)
     widget.setCurrentIndex(choices.index(value))
+    widget.setSizeAdjustPolicy(QtWidgets.QComboBox.AdjustToMinimumContentsLengthWithIcon)
+    widget.setMinimumContentsLength(8)
     return Field(widget, widget.currentText)
 
 
@@ -97,6 +99,8 @@ def _vector(obj, prop, value):
         part.setRange(-1e6, 1e6)
         part.setDecimals(4)
         part.setValue(number)
+        part.setButtonSymbols(QtWidgets.QAbstractSpinBox.NoButtons)
+        part.setMinimumWidth(40)
         row.addWidget(part)
         parts.append(part)
     return Field(widget, lambda: bridge.vector([part.value() for part in parts]))

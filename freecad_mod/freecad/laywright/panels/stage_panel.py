@@ -15,31 +15,34 @@ class StagePanel:
     def __init__(self, obj):
         self.obj = obj
         self.form = QtWidgets.QWidget()
-        self.form.setWindowTitle(obj.Label)
+        self.form.setWindowTitle(obj.Label.replace("&", "&&"))
         layout = QtWidgets.QVBoxLayout(self.form)
-        grid = QtWidgets.QFormLayout()
-        grid.setRowWrapPolicy(QtWidgets.QFormLayout.WrapLongRows)
+        self.grid = QtWidgets.QFormLayout()
+        self.grid.setRowWrapPolicy(QtWidgets.QFormLayout.WrapAllRows)
         self.fields = {}
-        for prop in obj.Proxy.properties:
-            field = fields.field_for(obj, prop)
-            if field is None:
-                continue
-            field.widget.setObjectName(prop.name)
-            field.widget.setToolTip(prop.doc)
-            grid.addRow(fields.spoken(prop.name), field.widget)
-            self.fields[prop.name] = field
-        layout.addLayout(grid)
-        self.problem = QtWidgets.QLabel()
-        self.problem.setObjectName("Problem")
-        self.problem.setWordWrap(True)
+        self.add_fields()
+        layout.addLayout(self.grid)
+        self.problem = _wrapped("Problem")
+        self.report = _wrapped("Report")
         layout.addWidget(self.problem)
-        self.report = QtWidgets.QLabel()
-        self.report.setObjectName("Report")
-        self.report.setWordWrap(True)
         layout.addWidget(self.report)
         layout.addStretch()
         obj.Document.openTransaction(translate("Laywright", "Edit {0}").format(obj.Label))
         self.show_report()
+
+    def add_fields(self):
+        """Add a field for every input of the stage."""
+        for prop in self.obj.Proxy.properties:
+            field = fields.field_for(self.obj, prop)
+            if field is not None:
+                self.add_field(prop, field)
+
+    def add_field(self, prop, field):
+        """Add one field under its name; its tooltip says what it means."""
+        field.widget.setObjectName(prop.name)
+        field.widget.setToolTip(prop.doc)
+        self.grid.addRow(fields.spoken(prop.name), field.widget)
+        self.fields[prop.name] = field
 
     def getStandardButtons(self):
         return standard_buttons("Ok", "Apply", "Cancel")
@@ -88,3 +91,12 @@ class StagePanel:
         FreeCADGui.ActiveDocument.resetEdit()
         FreeCAD.ActiveDocument.recompute()
         return True
+
+
+def _wrapped(name):
+    """Return a label that breaks its lines instead of widening the panel."""
+    label = QtWidgets.QLabel()
+    label.setObjectName(name)
+    label.setWordWrap(True)
+    label.setSizePolicy(QtWidgets.QSizePolicy.Ignored, QtWidgets.QSizePolicy.Preferred)
+    return label

@@ -24,9 +24,9 @@ class StageView:
             return None
         import FreeCADGui
 
-        from freecad.laywright.panels.stage_panel import StagePanel
+        from freecad.laywright.panels.kinds import panel_for
 
-        FreeCADGui.Control.showDialog(StagePanel(vobj.Object))
+        FreeCADGui.Control.showDialog(panel_for(vobj.Object))
         return True
 
     def unsetEdit(self, vobj, mode=0):

@@ -1,15 +1,19 @@
 """Meshes whose facets are coloured by what a stage found, with a legend that shows numbers."""
 
+import math
+
+from freecad.laywright.qt import QtCore
 from freecad.laywright.views.base import StageView
+from freecad.laywright.views.legend import Legend
 
 __all__ = ["FacetView", "ReleaseView", "TilesView"]
 
 # Our own scale: told apart by lightness alone, so that it survives a grey print and any kind
 # of colour blindness.
-_CANNOT_LEAVE = (0.25, 0.05, 0.35, 0.0)
-_TOO_STEEP = (0.93, 0.55, 0.20, 0.0)
+_CANNOT_LEAVE = (0.30, 0.08, 0.42, 0.0)
+_LEAVES_HARD = (0.93, 0.55, 0.20, 0.0)
 _LEAVES = (0.80, 0.88, 0.90, 0.0)
-_TILE_SHADES = ((0.82, 0.80, 0.72, 0.0), (0.55, 0.62, 0.68, 0.0))
+_TILE_SHADES = ((0.86, 0.82, 0.70, 0.0), (0.50, 0.60, 0.68, 0.0))
 
 
 class FacetView(StageView):
@@ -17,26 +21,46 @@ class FacetView(StageView):
 
     def attach(self, vobj):
         super().attach(vobj)
-        if "FaceColors" not in vobj.Object.PropertiesList:
-            vobj.Object.addProperty(
-                "App::PropertyColorList", "FaceColors", "Results", "Colour of each facet"
-            )
-            vobj.Object.setEditorMode("FaceColors", 2)
-        self.refresh(vobj)
+        obj = vobj.Object
+        if "FaceColors" not in obj.PropertiesList:
+            obj.addProperty("App::PropertyColorList", "FaceColors", "Results", "Colour of a facet")
+        obj.setEditorMode("FaceColors", 2)
+        self.legend = Legend(vobj)
+        self.refresh_soon()
 
     def updateData(self, obj, name):
-        if name == "Digest":
+        if name == "Mesh" and hasattr(obj, "FaceColors"):
             obj.FaceColors = self.colours(obj)
-            self.refresh(obj.ViewObject)
+            self.refresh_soon()
 
-    def refresh(self, vobj):
-        """Switch colouring off and on: 0.20 forgets it when a document is opened."""
-        vobj.Coloring = False
-        vobj.Coloring = True
+    def onChanged(self, vobj, name):
+        if name == "Visibility":
+            self.refresh_soon()
+
+    def refresh_soon(self):
+        """Refresh once FreeCAD has finished its own update, which would undo the colours."""
+        QtCore.QTimer.singleShot(0, self.refresh)
+
+    def refresh(self):
+        """Show colours and legend: 0.20 forgets the colours when a document is opened."""
+        try:
+            vobj = self.ViewObject
+            obj = vobj.Object
+            if obj.Mesh.CountFacets == len(obj.FaceColors) > 0:
+                vobj.Coloring = False
+                vobj.Coloring = True
+            self.legend.write(self.legend_rows(obj))
+            self.legend.show(vobj.Visibility)
+        except ReferenceError:
+            return  # deleted meanwhile
 
     def colours(self, obj):
         """Return one (r, g, b, a) for each facet of the object's mesh."""
         raise NotImplementedError
+
+    def legend_rows(self, obj):
+        """Return colour and text of each row of the legend."""
+        return ()
 
 
 class ReleaseView(FacetView):
@@ -46,8 +70,20 @@ class ReleaseView(FacetView):
         report = obj.Proxy.kept(obj)
         if report is None:
             return []
-        shades = (_CANNOT_LEAVE, _TOO_STEEP, _LEAVES)
+        shades = (_CANNOT_LEAVE, _LEAVES_HARD, _LEAVES)
         return [shades[index] for index in report.facet_classes]
+
+    def legend_rows(self, obj):
+        report = obj.Proxy.kept(obj) if hasattr(obj, "Digest") and obj.Digest else None
+        if report is None:
+            return ()
+        cannot, hard, good = (area for _, area in report.area_by_class)
+        wanted = math.degrees(report.wanted_draft)
+        return (
+            (_CANNOT_LEAVE, f"cannot leave along the pull: {cannot:.0f} mm2"),
+            (_LEAVES_HARD, f"leaves hard, draft under {wanted:.1f} deg: {hard:.0f} mm2"),
+            (_LEAVES, f"leaves: {good:.0f} mm2"),
+        )
 
 
 class TilesView(FacetView):

@@ -1,0 +1,45 @@
+"""The task panel of a Layup: plies in a table, resin from the cards."""
+
+from freecad.laywright.panels import fields
+from freecad.laywright.panels.ply_table import PlyTable
+from freecad.laywright.panels.stage_panel import StagePanel
+from freecad.laywright.qt import QtWidgets
+from laywright.laminate.materials import load_materials
+
+__all__ = ["LayupPanel"]
+
+
+class LayupPanel(StagePanel):
+    """Cloths and angles edited together, so that their numbers always agree."""
+
+    def add_fields(self):
+        """Add the table of plies, the resins by name, and the other fields."""
+        materials = load_materials()
+        plies = list(zip(self.obj.Cloths, self.obj.Angles, strict=False))
+        self.table = PlyTable(list(materials.cloth_names), plies)
+        self.grid.addRow("Plies, the first touches the mould", self.table)
+        for prop in self.obj.Proxy.properties:
+            if prop.name == "Cloths":
+                column = fields.Field(
+                    self.table, lambda: [cloth for cloth, _ in self.table.plies()]
+                )
+                self.fields[prop.name] = column
+            elif prop.name == "Angles":
+                column = fields.Field(
+                    self.table, lambda: [angle for _, angle in self.table.plies()]
+                )
+                self.fields[prop.name] = column
+            elif prop.name == "Resin":
+                self.add_field(prop, _named(list(materials.resin_names), self.obj.Resin))
+            else:
+                self.add_field(prop, fields.field_for(self.obj, prop))
+
+
+def _named(names, value):
+    widget = QtWidgets.QComboBox()
+    names = names if value in names else [value, *names]
+    widget.addItems(names)
+    widget.setCurrentIndex(names.index(value))
+    widget.setSizeAdjustPolicy(QtWidgets.QComboBox.AdjustToMinimumContentsLengthWithIcon)
+    widget.setMinimumContentsLength(8)
+    return fields.Field(widget, widget.currentText)

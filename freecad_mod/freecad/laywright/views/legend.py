@@ -1,0 +1,100 @@
+"""A legend in the corner of the 3D view: coloured squares with words and numbers."""
+
+from pivy import coin
+
+__all__ = ["Legend"]
+
+_LEFT, _LOW = -0.96, -0.94
+_STEP, _SIDE = 0.075, 0.045
+
+
+class Legend:
+    """Squares with text, drawn over the scene, shown while its object is shown.
+
+    Parameters
+    ----------
+    vobj : view provider
+        Whose scene it is added to.
+    """
+
+    def __init__(self, vobj):
+        self._switch = coin.SoSwitch()
+        self._rows = coin.SoSeparator()
+        outside = coin.SoType.fromName("SoSkipBoundingGroup")
+        group = outside.createInstance() if not outside.isBad() else coin.SoSeparator()
+        overlay = coin.SoAnnotation()
+        camera = coin.SoOrthographicCamera()
+        camera.viewportMapping = coin.SoCamera.LEAVE_ALONE
+        camera.position = (0.0, 0.0, 1.0)
+        camera.height = 2.0
+        camera.aspectRatio = 1.0
+        light = coin.SoLightModel()
+        light.model = coin.SoLightModel.BASE_COLOR
+        unpickable = coin.SoPickStyle()
+        unpickable.style = coin.SoPickStyle.UNPICKABLE
+        for node in (camera, light, unpickable, self._rows):
+            overlay.addChild(node)
+        group.addChild(overlay)
+        self._switch.addChild(group)
+        vobj.RootNode.addChild(self._switch)
+
+    def show(self, visible):
+        """Show or hide the legend."""
+        self._switch.whichChild = coin.SO_SWITCH_ALL if visible else coin.SO_SWITCH_NONE
+
+    def write(self, rows):
+        """Set the rows: pairs of a colour (r, g, b, a) and a text, the first on top."""
+        self._rows.removeAllChildren()
+        for index, (colour, text) in enumerate(reversed(list(rows))):
+            low = _LOW + index * _STEP
+            self._rows.addChild(_square(colour, low))
+            self._rows.addChild(_text(text, low))
+
+    @property
+    def texts(self):
+        """The texts shown, the first on top."""
+        separators = [self._rows.getChild(i) for i in range(self._rows.getNumChildren())]
+        found = [
+            node.string.getValues()[0]
+            for separator in separators
+            for node in (separator.getChild(i) for i in range(separator.getNumChildren()))
+            if isinstance(node, coin.SoText2)
+        ]
+        return found[::-1]
+
+
+def _square(colour, low):
+    separator = coin.SoSeparator()
+    paint = coin.SoBaseColor()
+    paint.rgb = colour[:3]
+    points = coin.SoCoordinate3()
+    right, top = _LEFT + _SIDE, low + _SIDE
+    corners = [(_LEFT, low, 0), (right, low, 0), (right, top, 0), (_LEFT, top, 0)]
+    points.point.setValues(0, 4, corners)
+    face = coin.SoFaceSet()
+    face.numVertices = 4
+    edge_paint = coin.SoBaseColor()
+    edge_paint.rgb = (0.0, 0.0, 0.0)
+    edge_points = coin.SoCoordinate3()
+    edge_points.point.setValues(0, 5, [*corners, corners[0]])
+    edge = coin.SoLineSet()
+    edge.numVertices = 5
+    for node in (paint, points, face, edge_paint, edge_points, edge):
+        separator.addChild(node)
+    return separator
+
+
+def _text(text, low):
+    separator = coin.SoSeparator()
+    paint = coin.SoBaseColor()
+    paint.rgb = (0.0, 0.0, 0.0)
+    place = coin.SoTranslation()
+    place.translation = (_LEFT + 1.6 * _SIDE, low + 0.2 * _SIDE, 0.0)
+    font = coin.SoFont()
+    font.name = "sans"
+    font.size = 14.0
+    words = coin.SoText2()
+    words.string = text
+    for node in (paint, place, font, words):
+        separator.addChild(node)
+    return separator
