@@ -40,6 +40,7 @@ GOOD = "good"
 
 _LEVEL = 1e-7
 _TRACE = 1e-6
+_STEPS = 3
 
 
 @dataclass(frozen=True)
@@ -189,8 +190,8 @@ def release_of(
     corners = corner_tilt(surface, direction)
     away_share = share_below(corners, -_LEVEL)
     facing = tilt > _LEVEL
-    turning = ~facing & (away_share > 0.0)
-    hanging = np.where(turning, _beside(surface, hidden, facing), hidden)
+    turning = ~facing & (away_share > 0.0) & (away_share < 1.0)
+    hanging = _from_beside(surface, hidden, turning, facing)
     undercut = np.clip(away_share + np.minimum(hanging, 1.0 - away_share), 0.0, 1.0)
     steep = share_below(corners, math.sin(settings.least_draft) - _LEVEL) - away_share
     below = np.minimum(steep * (1.0 - hanging), 1.0 - undercut)
@@ -221,18 +222,21 @@ def release_of(
     )
 
 
-def _beside(surface: Surface, share: FloatArray, counted: Array) -> FloatArray:
-    """Return the mean share of the counted neighbours of every facet: (m,) float."""
+def _from_beside(surface: Surface, share: FloatArray, unknown: Array, known: Array) -> FloatArray:
+    """Return the shares with the unknown ones taken from known neighbours, step by step."""
     table = surface.edges
     inner = (table.left >= 0) & (table.right >= 0)
     here = np.concatenate([table.left[inner], table.right[inner]])
     there = np.concatenate([table.right[inner], table.left[inner]])
-    used = counted[there]
-    here, there = here[used], there[used]
-    size = len(share)
-    number = np.bincount(here, minlength=size)
-    total = np.bincount(here, weights=share[there], minlength=size)
-    return np.asarray(total / np.maximum(number, 1), dtype=np.float64)
+    share, known, size = share.copy(), known.copy(), len(share)
+    for _ in range(_STEPS):
+        used = unknown[here] & ~known[here] & known[there]
+        number = np.bincount(here[used], minlength=size)
+        total = np.bincount(here[used], weights=share[there[used]], minlength=size)
+        found = number > 0
+        share[found] = total[found] / number[found]
+        known |= found
+    return share
 
 
 def _remarks(
