@@ -1,5 +1,6 @@
 import numpy as np
 import pytest
+import trimesh
 
 import shapes
 from laywright.files.coarser import coarser
@@ -37,3 +38,21 @@ def test_the_edge_of_an_open_plate_stays_straight():
     x, y = points[ends, 0], points[ends, 1]
     off = np.minimum.reduce([np.abs(x), np.abs(x - 100), np.abs(y), np.abs(y - 60)])
     assert off.max() < 0.05
+
+
+def test_a_closed_mesh_stays_closed_and_keeps_its_volume():
+    torus = shapes.torus(40.0, 12.0, 300, 150)
+    points, faces = coarser(torus.vertices, torus.triangles, 6000)
+    assert len(faces) <= 6000
+    assert len(sides(faces).lone) == 0
+    a, b, c = (points[faces[:, k]] for k in range(3))
+    volume = np.einsum("ij,ij->", a, np.cross(b, c)) / 6.0
+    assert volume == pytest.approx(2 * np.pi**2 * 40 * 144, rel=0.03)
+
+
+def test_flat_sides_collapse_without_moving():
+    box = shapes.box(30.0, 20.0, 10.0)
+    fine = trimesh.Trimesh(box.vertices, box.triangles).subdivide().subdivide().subdivide()
+    points, faces = coarser(fine.vertices, fine.faces, 50)
+    assert len(faces) == 12
+    assert np.ptp(points, axis=0).tolist() == [30.0, 20.0, 10.0]

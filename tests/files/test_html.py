@@ -48,8 +48,13 @@ def test_the_caution_comes_before_everything_else_of_its_station():
 
 def test_body_letters_have_12_points_or_more():
     style = _read(_sheet("cowl")).find(".//style").text
-    sizes = [float(size) for size in re.findall(r"(\d+(?:\.\d+)?)pt", style)]
-    assert min(sizes) >= 12.0
+    sizes = {
+        rule.split("{")[0].strip(): float(size)
+        for rule in style.split("}")
+        for size in re.findall(r"(\d+(?:\.\d+)?)pt", rule)
+    }
+    assert sizes[":root"] >= 12.0
+    assert [rule for rule, size in sizes.items() if size < 12.0] == [".foot"]
 
 
 def test_nothing_is_fetched_and_nothing_runs():

@@ -108,3 +108,11 @@ def test_an_empty_sheet_is_refused_and_bytes_repeat():
     with pytest.raises(InputError, match="A4"):
         pdf_bytes(SHEET, "A0")
     assert pdf_bytes(SHEET) == pdf_bytes(SHEET)
+
+
+def test_texts_longer_than_a_page_flow_on():
+    long = "word " * 700
+    unbroken = "x" * 2000
+    blocks = (Note(long), Steps((long, unbroken)), Table(unbroken, ("a", "b"), ((long, unbroken),)))
+    texts = texts_of(pdf_bytes(Sheet(unbroken, "1", (Station(long, (long,), blocks),))))
+    assert " ".join(texts).split().count("word") >= 4 * 700

@@ -7,7 +7,7 @@ import shapely
 import shapes
 from laywright.errors import GeometryError
 from laywright.files.drawing import Label, Line
-from laywright.files.projection import picture, picture_of_several
+from laywright.files.projection import FROM_ABOVE, picture, picture_of_several, view_from
 from laywright.files.solid import Solid
 
 SIDES = (60.0, 40.0, 20.0)
@@ -144,3 +144,10 @@ def test_an_open_surface_shows_its_inside_darker():
 def test_nothing_to_see_is_said():
     with pytest.raises(GeometryError, match="nothing to see"):
         picture(np.zeros((0, 3)), np.zeros((0, 3)))
+
+
+@pytest.mark.parametrize("pull", [(0, 0, 1), (0, 0, -1), (1, 0, 0), (0.3, -0.5, 0.2)])
+def test_a_view_looks_onto_the_side_that_the_pull_points_to(pull):
+    view = np.array(view_from(pull))
+    assert np.linalg.norm(view) == pytest.approx(np.linalg.norm(FROM_ABOVE))
+    assert view @ pull == pytest.approx(FROM_ABOVE[2] * np.linalg.norm(pull))

@@ -19,6 +19,12 @@ def test_widths_fill_the_table(rows, width):
     assert min(widths) > 0.0
 
 
+def test_a_monster_of_a_word_leaves_the_others_their_room():
+    widths = column_widths([["Ply", "x" * 4000], ["1", ""]], 300.0, "Helvetica", 10.0)
+    assert widths[0] > stringWidth("Ply", "Helvetica", 10.0)
+    assert sum(widths) == pytest.approx(300.0)
+
+
 def test_no_word_is_broken_while_there_is_room():
     rows = [["Ply", "Scale after hardener, g"], ["1", "Thermalexpansioncoefficient of it all"]]
     widths = column_widths(rows, 300.0, "Helvetica", 10.0)

@@ -1,12 +1,15 @@
-"""Fewer triangles for a picture: points that share a cell of a grid become one point.
+"""Fewer triangles for a picture.
 
 Good enough to look at, never to measure or to make: the mesh that is printed or cut is not
-touched.  Method: vertex clustering (Rossignac and Borrel, 1993).
+touched.  In a closed mesh, edges are collapsed as far as its points may move; in an open one,
+points that share a cell of a grid become one point (vertex clustering, Rossignac and Borrel,
+1993).
 """
 
 from __future__ import annotations
 
 import numpy as np
+from manifold3d import Error, Manifold, Mesh
 
 from laywright.arrays import Array, FloatArray, IntArray, floats, ints
 from laywright.files.edges import facet_normals, sides
@@ -14,6 +17,7 @@ from laywright.tolerances import TOLERANCES
 
 __all__ = ["coarser"]
 
+_MOVES = (1 / 4000, 1 / 2000, 1 / 1000, 1 / 500, 1 / 250, 1 / 125, 1 / 50)  # of the size
 _TURN = 0.6  # length of the sum of the two unit ways out of a point where an edge turns by 35 deg
 
 
@@ -32,14 +36,40 @@ def coarser(vertices: Array, triangles: Array, most: int) -> tuple[FloatArray, I
     Returns
     -------
     vertices : (k, 3) float, mm
-        Means of the points of each cell, in which points on edges and corners outweigh the
-        others, so that edges stay straight.
+        Points.
     triangles : (j, 3) int
-        Triangles whose corners lie in three different cells, each once.
+        Triangles with three different corners.  A closed mesh stays closed as long as no point
+        has to move by more than a fiftieth of its size.
     """
     points, faces = floats(vertices, -1, 3), ints(triangles, -1, 3)
-    if len(faces) <= most or not len(points):
+    if len(faces) > most and not len(sides(faces).lone):
+        points, faces = _collapsed(points, faces, most)
+    if len(faces) > most:
+        points, faces = _clustered(points, faces, most)
+    return points, faces
+
+
+def _collapsed(points: FloatArray, faces: IntArray, most: int) -> tuple[FloatArray, IntArray]:
+    """Return a closed mesh with edges collapsed, the less the better."""
+    solid = Manifold(Mesh(points.astype(np.float32), faces.astype(np.uint32)))
+    if solid.status() != Error.NoError:
         return points, faces
+    reach = float(np.ptp(points, axis=0).max())
+    found = points, faces
+    for share in _MOVES:
+        simpler = solid.simplify(reach * share).to_mesh()
+        if 0 < len(simpler.tri_verts) < len(found[1]):
+            found = floats(simpler.vert_properties[:, :3], -1, 3), ints(simpler.tri_verts, -1, 3)
+        if len(found[1]) <= most:
+            break
+    return found
+
+
+def _clustered(points: FloatArray, faces: IntArray, most: int) -> tuple[FloatArray, IntArray]:
+    """Return a mesh whose points are the means of those that share a cell of a grid.
+
+    Points on edges and corners outweigh the others, so that edges stay straight.
+    """
     low = points.min(axis=0)
     reach = float(np.ptp(points, axis=0).max())
     weights = _weights(points, faces)

@@ -118,6 +118,11 @@ class Drawing:
         """Names of the layers in use, in the order of first use."""
         return tuple(dict.fromkeys(shape.layer for shape in self.shapes))
 
+    def without(self, *layers: str) -> Drawing:
+        """Return the drawing without these layers."""
+        kept = tuple(shape for shape in self.shapes if shape.layer not in layers)
+        return Drawing(self.name, kept, self.styles)
+
     def moved(self, x: float, y: float) -> Drawing:
         """Return the drawing shifted by (x, y) mm."""
         shapes = tuple(

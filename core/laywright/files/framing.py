@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -20,13 +20,8 @@ _GAP = 6.0
 
 def extent(drawing: Drawing) -> FloatArray:
     """Return the corners of the box that holds all lines and letters: (2, 2) float, mm."""
-    corners = [drawing.bounds]
-    for label in (shape for shape in drawing.shapes if isinstance(shape, Label)):
-        reach = _reach(label)
-        corners.append(np.array([label.at - reach, label.at + reach]))
-    pen = max((drawing.styles.get(layer, Style()).width for layer in drawing.layers), default=0.0)
-    every = np.concatenate(corners)
-    return np.stack([every.min(axis=0) - pen, every.max(axis=0) + pen])
+    labels = (shape for shape in drawing.shapes if isinstance(shape, Label))
+    return _box(drawing.bounds, labels, _widest_pen(drawing))
 
 
 def fitted(drawing: Drawing, width: float, height: float) -> Drawing:
@@ -44,25 +39,41 @@ def fitted(drawing: Drawing, width: float, height: float) -> Drawing:
     width, height : float, mm
         The box.
     """
-    low, high = drawing.bounds
+    points = [shape.points for shape in drawing.shapes if isinstance(shape, Line)]
+    frame = np.array([[p.min(axis=0), p.max(axis=0)] for p in points]).reshape(-1, 2)
+    labels = [(n, s) for n, s in enumerate(drawing.shapes) if isinstance(s, Label)]
+    if not len(frame):
+        frame = np.array([label.at for _, label in labels] or [(0.0, 0.0)])
+    bounds = np.stack([frame.min(axis=0), frame.max(axis=0)])
+    pen = _widest_pen(drawing)
     room = np.array([width, height])
-    scale = float(min(np.min(room / np.maximum(high - low, 1e-9)), 10.0))
-    scaled = _scaled(drawing, scale)
+    scale = float(min(np.min(room / np.maximum(np.ptp(bounds, axis=0), 1e-9)), 10.0))
     for _ in range(8):  # letters do not shrink with the rest: leave them their room
-        share = float(np.min(room / np.maximum(np.ptp(extent(scaled), axis=0), 1e-9)))
+        kept = _scaled_labels(labels, bounds, scale)
+        box = _box(bounds * scale, kept.values(), pen)
+        share = float(np.min(room / np.maximum(np.ptp(box, axis=0), 1e-9)))
         if share >= 1.0:
             break
         scale *= max(share, 0.2)
-        scaled = _scaled(drawing, scale)
-    corner = extent(scaled)[0]
-    return scaled.moved(-float(corner[0]), -float(corner[1]))
+    kept = _scaled_labels(labels, bounds, scale)
+    corner = _box(bounds * scale, kept.values(), pen)[0]
+    shapes: list[Line | Label] = []
+    for number, shape in enumerate(drawing.shapes):
+        if isinstance(shape, Line):
+            shapes.append(
+                Line(shape.layer, shape.points * scale - corner, shape.closed, shape.fill)
+            )
+        elif number in kept:
+            x, y = (np.array(kept[number].at) - corner).tolist()
+            shapes.append(replace(kept[number], at=(x, y)))
+    return Drawing(drawing.name, tuple(shapes), drawing.styles)
 
 
 def gathered(
     name: str,
     drawings: Sequence[Drawing],
     across: int = 2,
-    cell: tuple[float, float] = (85.0, 58.0),
+    cell: tuple[float, float] = (85.0, 50.0),
 ) -> Drawing:
     """Return several drawings as one picture: in rows, each with its name below it.
 
@@ -93,31 +104,43 @@ def gathered(
     return Drawing(name, tuple(shapes), styles)
 
 
-def _scaled(drawing: Drawing, scale: float) -> Drawing:
-    lines = [shape.points for shape in drawing.shapes if isinstance(shape, Line)]
-    every = np.concatenate(lines) if lines else np.zeros((1, 2))
-    low, high = every.min(axis=0) * scale, every.max(axis=0) * scale
-    shapes: list[Line | Label] = []
+def _scaled_labels(
+    labels: list[tuple[int, Label]], bounds: FloatArray, scale: float
+) -> dict[int, Label]:
+    """Return the labels that stay when the lines within `bounds` are scaled, by their numbers."""
+    low, high = bounds * scale
+    kept: dict[int, Label] = {}
     boxes: list[FloatArray] = []
-    for shape in drawing.shapes:
-        if isinstance(shape, Line):
-            shapes.append(Line(shape.layer, shape.points * scale, shape.closed, shape.fill))
-            continue
-        letter = min(max(shape.height * scale, _SMALLEST_LETTER), _LARGEST_LETTER)
-        at = np.array(shape.at) * scale
-        label = Label(shape.layer, shape.text, (float(at[0]), float(at[1])), letter, shape.turn)
-        if letter > shape.height * scale:
-            reach = _reach(label)
+    for number, label in labels:
+        letter = min(max(label.height * scale, _SMALLEST_LETTER), _LARGEST_LETTER)
+        at = np.array(label.at) * scale
+        scaled = replace(label, height=letter)
+        reach = _reach(scaled)
+        if letter > label.height * scale:
             at = np.where(at < low, np.minimum(at, low - reach), at)
             at = np.where(at > high, np.maximum(at, high + reach), at)
-            label = replace(label, at=(float(at[0]), float(at[1])))
-            box = np.stack([at - reach, at + reach])
-            if any((box[0] < other[1]).all() and (other[0] < box[1]).all() for other in boxes):
+            covers = (
+                (at - reach < other[1]).all() and (other[0] < at + reach).all() for other in boxes
+            )
+            if any(covers):
                 continue
+        boxes.append(np.stack([at - reach, at + reach]))
+        kept[number] = replace(scaled, at=(float(at[0]), float(at[1])))
+    return kept
+
+
+def _box(bounds: FloatArray, labels: Iterable[Label], pen: float) -> FloatArray:
+    """Return the corners of the box around lines within `bounds` and labels: (2, 2) float."""
+    corners = [bounds]
+    for label in labels:
         reach = _reach(label)
-        boxes.append(np.stack([label.at - reach, label.at + reach]))
-        shapes.append(label)
-    return Drawing(drawing.name, tuple(shapes), drawing.styles)
+        corners.append(np.array([label.at - reach, label.at + reach]))
+    every = np.concatenate(corners)
+    return np.stack([every.min(axis=0) - pen, every.max(axis=0) + pen])
+
+
+def _widest_pen(drawing: Drawing) -> float:
+    return max((drawing.styles.get(layer, Style()).width for layer in drawing.layers), default=0.0)
 
 
 def _reach(label: Label) -> FloatArray:

@@ -27,6 +27,8 @@ def clean(text: str) -> str:
     >>> clean("ply 1\x00\nwarp")
     'ply 1 warp'
     """
+    if text.isprintable():
+        return text
     spaced = "".join(" " if character in "\t\r\n" else character for character in text)
     return "".join(
         character

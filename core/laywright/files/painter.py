@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import bisect
 import math
 
 from reportlab.lib.units import mm
@@ -11,7 +12,7 @@ from reportlab.pdfgen.canvas import Canvas
 from laywright.files.drawing import Drawing, Label, Line, Style
 from laywright.files.lettering import CAPITAL, latin
 
-__all__ = ["FONT", "FONT_BOLD", "mm", "paint", "write"]
+__all__ = ["FONT", "FONT_BOLD", "mm", "paint", "shortened", "write"]
 
 FONT = "Helvetica"
 FONT_BOLD = "Helvetica-Bold"
@@ -69,13 +70,19 @@ def write(
         Largest width.
     """
     size = capital * mm / CAPITAL
-    line = latin(text)
-    if stringWidth(line, font, size) > room * mm:
-        while line and stringWidth(f"{line}…", font, size) > room * mm:
-            line = line[:-1]
-        line = f"{line.rstrip()}…"
     canvas.setFont(font, size)
-    canvas.drawString(x * mm, y * mm, line)
+    canvas.drawString(x * mm, y * mm, shortened(text, font, size, room * mm))
+
+
+def shortened(text: str, font: str, size: float, room: float) -> str:
+    """Return a line of text as it can be printed, cut short to a width in points."""
+    line = latin(text)
+    if stringWidth(line, font, size) <= room:
+        return line
+    fits = bisect.bisect_right(
+        range(len(line)), room, key=lambda n: stringWidth(f"{line[:n]}…", font, size)
+    )
+    return f"{line[: max(fits - 1, 0)].rstrip()}…"
 
 
 def _line(canvas: Canvas, line: Line, style: Style) -> None:

@@ -33,7 +33,7 @@ from laywright.files.drawing import Drawing
 from laywright.files.framing import extent, fitted
 from laywright.files.lettering import latin
 from laywright.files.page import Note, Picture, Sheet, Station, Steps, Table, version_note
-from laywright.files.painter import FONT, FONT_BOLD, mm, paint, write
+from laywright.files.painter import FONT, FONT_BOLD, mm, paint, shortened, write
 from laywright.files.paper import Paper, paper_of
 from laywright.files.table_widths import column_widths
 
@@ -43,7 +43,7 @@ _MARGIN = 15.0
 _HEAD = 12.0
 _FOOT = 20.0
 _LEAST_TABLE = 35.0  # mm that must be left on a page for a table to begin there
-_BLANK_CELL = 6.0  # mm, room to write by hand
+_BLANK_CELL = 5.5  # mm, room to write by hand
 _BODY = ParagraphStyle("body", fontName=FONT, fontSize=12, leading=15, spaceAfter=6)
 _CELL = ParagraphStyle("cell", fontName=FONT, fontSize=11, leading=13)
 _CELL_HEAD = ParagraphStyle("cell head", fontName=FONT_BOLD, fontSize=10.5, leading=12.5)
@@ -128,7 +128,8 @@ def _furniture(sheet: Sheet, station: str, pages: int) -> Any:
         canvas.saveState()
         write(canvas, sheet.title, _MARGIN, top, 3.2, FONT_BOLD, 0.55 * inner / mm)
         canvas.setFont(FONT, 11)
-        canvas.drawRightString(width - _MARGIN * mm, top * mm, latin(station))
+        line = shortened(station, FONT, 11, 0.4 * inner)
+        canvas.drawRightString(width - _MARGIN * mm, top * mm, line)
         canvas.setLineWidth(0.6)
         canvas.line(_MARGIN * mm, (top - 2.5) * mm, width - _MARGIN * mm, (top - 2.5) * mm)
         canvas.line(_MARGIN * mm, 23.0 * mm, width - _MARGIN * mm, 23.0 * mm)
@@ -205,6 +206,7 @@ def _cautions(cautions: tuple[str, ...], width: float) -> Flowable:
     return Grid(
         lines,
         colWidths=[width],
+        splitInRow=1,
         style=[
             ("BOX", (0, 0), (-1, -1), 2.0, colors.black),
             ("BACKGROUND", (0, 0), (-1, 0), colors.black),
@@ -224,6 +226,7 @@ def _steps(steps: Steps, width: float) -> Flowable:
     return Grid(
         rows,
         colWidths=[9.0 * mm, 9.0 * mm, width - 18.0 * mm],
+        splitInRow=1,
         style=[
             ("VALIGN", (0, 0), (-1, -1), "TOP"),
             ("LEFTPADDING", (0, 0), (-1, -1), 0),
@@ -245,6 +248,7 @@ def _table(table: Table, width: float) -> Iterator[Flowable]:
         body,
         colWidths=column_widths(shown, width, FONT_BOLD, _CELL.fontSize),
         repeatRows=1,
+        splitInRow=1,
         style=[
             ("GRID", (0, 0), (-1, -1), 0.6, colors.black),
             ("LINEBELOW", (0, 0), (-1, 0), 1.6, colors.black),

@@ -23,7 +23,7 @@ from laywright.files.lettering import width_of
 from laywright.files.solid import Solid
 from laywright.tolerances import TOLERANCES
 
-__all__ = ["FROM_ABOVE", "picture", "picture_of_several"]
+__all__ = ["FROM_ABOVE", "picture", "picture_of_several", "view_from"]
 
 FROM_ABOVE: Vector = (0.9, -1.4, 1.1)
 """From the part to the eye: in front, to the right, above."""
@@ -88,6 +88,22 @@ def picture(
     picture_of_several : several solids, each with its name on it.
     """
     return _paint(name, (Solid(name, vertices, triangles),), view, size, most, ())
+
+
+def view_from(pull: Vector) -> Vector:
+    """Return a view like `FROM_ABOVE` for things whose upper side looks along `pull`.
+
+    Examples
+    --------
+    >>> view_from((0.0, 0.0, 1.0)) == FROM_ABOVE
+    True
+    """
+    top = np.array(unit_vector(pull))
+    along = np.array([1.0, 0.0, 0.0]) if abs(top[0]) < 0.9 else np.array([0.0, 1.0, 0.0])
+    right = np.array(unit_vector(along - (along @ top) * top))
+    x, y, z = FROM_ABOVE
+    a, b, c = (x * right + y * np.cross(top, right) + z * top).tolist()
+    return a, b, c
 
 
 def picture_of_several(

@@ -47,10 +47,21 @@ def column_widths(
         line = max(stringWidth(cell, font, size) for cell in column) + _PADDING
         lines.append(max(words[-1], line))
     if sum(words) >= width:
-        return [width * word / sum(words) for word in words]
+        return _shared(words, width)
     missing = [line - word for word, line in zip(words, lines, strict=True)]
     spare = width - sum(words)
     if sum(missing) >= spare:
         return [w + spare * m / sum(missing) for w, m in zip(words, missing, strict=True)]
     left = width - sum(lines)
     return [line + left * line / sum(lines) for line in lines]
+
+
+def _shared(wishes: Sequence[float], width: float) -> list[float]:
+    """Return widths that fill the table: small wishes are met, large ones share the rest."""
+    given = [0.0] * len(wishes)
+    left = width
+    order = sorted(range(len(wishes)), key=lambda column: wishes[column])
+    for done, column in enumerate(order):
+        given[column] = min(wishes[column], left / (len(order) - done))
+        left -= given[column]
+    return given

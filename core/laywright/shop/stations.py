@@ -262,7 +262,7 @@ def cut_station(patterns: tuple[PatternLine, ...], rolls: tuple[RollLine, ...]) 
         ),
         Note(f"{_ANGLES} Where area is past locking, expect wrinkles: cut a dart or a splice."),
     ]
-    shown = [_without_bars(p.drawing) for p in patterns if p.drawing is not None]
+    shown = [p.drawing.without("check bar") for p in patterns if p.drawing is not None]
     for start in range(0, len(shown), _PATTERNS):
         some = gathered("Patterns", shown[start : start + _PATTERNS])
         blocks.append(Picture("Patterns with their arrows", some, 190.0))
@@ -302,8 +302,8 @@ def mix_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
             ),
             Table("The same ratio in three ways", ("Ratio",), tuple((t,) for t in mix.ratio_texts)),
             Table("Cups: scale set to zero with the empty cup on it", columns, cups),
-            Steps(mix.steps),
             *_remarks(mix.remarks),
+            Steps(mix.steps),
             Table(
                 "Batches",
                 ("What", "Product", "Batch number", "Temperature, °C"),
@@ -319,7 +319,7 @@ def lay_up_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
     rows = tuple(
         (
             f"{ply.ply}",
-            f"{ply.cloth}" + (f" ({ply.name})" if ply.name else ""),
+            ply.cloth if ply.name in ("", f"ply {ply.ply}") else f"{ply.cloth} ({ply.name})",
             f"{math.degrees(ply.angle):.0f}",
             f"{ply.thickness:.2f}",
             cups.get(ply.ply, "-"),
@@ -379,8 +379,8 @@ def cure_station(cure: CurePlan) -> Station:
                 rows,
             ),
             Picture("Temperature of shop and mould, and when what may be done", _clock(cure), 60.0),
-            Steps(cure.steps),
             *_remarks(cure.warnings),
+            Steps(cure.steps),
             Note(
                 f"The cured resin softens near {cure.glass_transition_c:.0f} °C; the mould must "
                 f"stay below {cure.mould_limit_c:.0f} °C."
@@ -456,12 +456,6 @@ def record_station(part: PartSummary, laminate: LaminateSummary, shop: ShopPlan)
             ),
         ),
     )
-
-
-def _without_bars(drawing: Drawing) -> Drawing:
-    """Return a pattern without its check bars, which mean nothing in a picture."""
-    kept = tuple(shape for shape in drawing.shapes if shape.layer != "check bar")
-    return Drawing(drawing.name, kept, drawing.styles)
 
 
 def _clock(cure: CurePlan) -> Drawing:
