@@ -44,7 +44,7 @@ class Drape:
     largest_shear : float, radians
         Largest shear, without its sign.
     yarn_stretch : float
-        Root mean square of both yarn stretches over the area.
+        Root mean square of both yarn stretches over the area, weighted by their stiffness.
     iterations : int
         Steps of the solver.
     at_rest : bool
@@ -131,7 +131,8 @@ def drape(
     progress(1.0)
     strain = strain_from(energy.jacobians(uv) + settled.missed)
     share = used.areas / used.area
-    stretch = np.sqrt(share @ (strain.warp**2 + strain.weft**2) / 2.0)
+    yarns = fabric.warp * strain.warp**2 + fabric.weft * strain.weft**2
+    stretch = np.sqrt(share @ yarns / (fabric.warp + fabric.weft))
     return Drape(
         uv,
         strain.shear,

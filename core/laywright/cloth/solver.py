@@ -19,9 +19,10 @@ from functools import cached_property
 
 import numpy as np
 from scipy.sparse import csc_matrix
-from scipy.sparse.linalg import SuperLU, splu
+from scipy.sparse.linalg import splu
 
 from laywright.arrays import Array, FloatArray, IntArray
+from laywright.cloth.dissection import dissection
 from laywright.cloth.fabric import Fabric
 from laywright.cloth.hold import Rows
 from laywright.cloth.recovery import Recovery
@@ -89,23 +90,31 @@ class Energy:
         return unknowns
 
     @cached_property
+    def elimination(self) -> IntArray:
+        """Unknowns in the order in which the matrix eliminates them: (2 n,) int."""
+        order = dissection(self.surface)
+        unknowns: IntArray = np.stack([2 * order, 2 * order + 1], axis=1).ravel()
+        return unknowns
+
+    @cached_property
     def _pattern(self) -> tuple[Array, Array, Array, Array, FloatArray]:
         """Where the entries of the triangles and of the rows go in the sparse matrix."""
         size = 2 * len(self.surface.vertices)
+        rank = np.empty(size, dtype=np.int64)
+        rank[self.elimination] = np.arange(size)
         held = (self._rows.matrix.T @ self._rows.matrix).tocoo()
-        across = np.repeat(self._unknowns, 6, axis=1).ravel()
-        down = np.tile(self._unknowns, (1, 6)).ravel()
+        own = rank[self._unknowns]
+        across = np.repeat(own, 6, axis=1).ravel()
+        down = np.tile(own, (1, 6)).ravel()
         every = np.arange(size)
         keys = np.concatenate(
-            [across * size + down, held.col.astype(np.int64) * size + held.row, every * (size + 1)]
+            [across * size + down, rank[held.col] * size + rank[held.row], every * (size + 1)]
         )
         unique, index = np.unique(keys, return_inverse=True)
         starts = np.searchsorted(unique // size, np.arange(size + 1))
-        own = len(across)
-        fixed: Array = np.bincount(
-            index[own : own + held.nnz], weights=held.data, minlength=len(unique)
-        )
-        return unique % size, starts, index[:own], index[own + held.nnz :], fixed
+        _, of_rows, diagonal = np.split(index, [own.size * 6, own.size * 6 + held.nnz])
+        fixed: Array = np.bincount(of_rows, weights=held.data, minlength=len(unique))
+        return unique % size, starts, index[: own.size * 6], diagonal, fixed
 
     def jacobians(self, uv: FloatArray) -> FloatArray:
         """Return d(u, v)/d(x, y) of every facet: (m, 2, 2) float."""
@@ -156,7 +165,10 @@ class Energy:
     def slope_and_curvature(
         self, uv: FloatArray, missed: FloatArray | float = 0.0
     ) -> tuple[FloatArray, csc_matrix, Array]:
-        """Return half the gradient, the Gauss-Newton matrix, and the places of its diagonal."""
+        """Return half the gradient, the Gauss-Newton matrix, and the places of its diagonal.
+
+        The matrix stands in the order of `elimination`.
+        """
         local, residual = self._linearised(uv, missed)
         down, starts, place, diagonal, fixed = self._pattern
         block = np.matmul(local.transpose(0, 2, 1), local)
@@ -209,7 +221,7 @@ def _split(jacobians: FloatArray) -> tuple[FloatArray, FloatArray, FloatArray]:
 class Mixer:
     """Mixes the last few steps of a fixed-point iteration into a better one."""
 
-    def __init__(self, memory: int = 8) -> None:
+    def __init__(self, memory: int = 12) -> None:
         self._memory = memory
         self._places: list[FloatArray] = []
         self._steps: list[FloatArray] = []
@@ -268,7 +280,7 @@ def settle(
     uv, damping = start, 1e-6
     curved = missed is not None
     missed = np.zeros((1, 2, 2)) if missed is None else missed
-    factors: SuperLU | None = None
+    factors: _Factors | None = None
     mixer, best = Mixer(), np.inf
     for iteration in range(1, most + 1):
         if curved:
@@ -283,7 +295,7 @@ def settle(
             curved = curved or moved <= _ROUGHLY
             mixer, best = Mixer(), np.inf
         else:
-            step = -factors.solve(energy.slope(uv, missed)).reshape(-1, 2)
+            step = factors.step(energy.slope(uv, missed))
             moved = float(np.abs(step).max()) / size
             ahead = mixer.mix(uv, step)
             if moved > 3.0 * best or not np.isfinite(energy.value(ahead, missed)):
@@ -298,7 +310,7 @@ def settle(
 
 def _damped(
     energy: Energy, uv: FloatArray, missed: FloatArray, damping: float
-) -> tuple[FloatArray, float, float, SuperLU]:
+) -> tuple[FloatArray, float, float, _Factors]:
     """Take one damped step: the new place, how far it moved, the next damping, the factors."""
     value = energy.value(uv, missed)
     slope, matrix, diagonal = energy.slope_and_curvature(uv, missed)
@@ -306,8 +318,8 @@ def _damped(
     scale = float(undamped.mean())
     while True:
         matrix.data[diagonal] = undamped + damping * scale
-        factors = _factor(matrix)
-        step = -factors.solve(slope).reshape(-1, 2)
+        factors = _Factors(matrix, energy.elimination)
+        step = factors.step(slope)
         share = _shorten(energy, uv, missed, step, value)
         if share > 0.0 or damping > _STIFF:
             break
@@ -322,13 +334,20 @@ def _share_done(moved: float, rest: float) -> float:
     return 1.0 - float(np.clip(np.log(max(moved, rest) / rest) / np.log(1.0 / rest), 0.0, 1.0))
 
 
-def _factor(matrix: csc_matrix) -> SuperLU:
-    return splu(
-        matrix,
-        permc_spec="MMD_AT_PLUS_A",
-        diag_pivot_thresh=0.0,
-        options={"SymmetricMode": True},
-    )
+class _Factors:
+    """A factored matrix of an energy."""
+
+    def __init__(self, matrix: csc_matrix, elimination: IntArray) -> None:
+        self._elimination = elimination
+        self._factors = splu(
+            matrix, permc_spec="NATURAL", diag_pivot_thresh=0.0, options={"SymmetricMode": True}
+        )
+
+    def step(self, slope: FloatArray) -> FloatArray:
+        """Return the step down a slope: (n, 2) float."""
+        step = np.empty_like(slope)
+        step[self._elimination] = -self._factors.solve(slope[self._elimination])
+        return step.reshape(-1, 2)
 
 
 def _shorten(

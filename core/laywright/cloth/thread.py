@@ -116,7 +116,8 @@ def lay_thread(
 
 
 def _unit(vector: Array) -> Array:
-    return vector / np.linalg.norm(vector)
+    unit: Array = vector / np.linalg.norm(vector)
+    return unit
 
 
 def _carried(along: Array, before: Array, after: Array) -> Array:
