@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 
 from laywright.errors import InputError
 from laywright.files.page import Block, Note, Sheet, Station, Steps, Table
-from laywright.shop import cautions, stations
+from laywright.shop import cautions, cloth_stations, finish_stations, mould_stations
 from laywright.shop.plan import ShopPlan
 from laywright.shop.summaries import (
     LaminateSummary,
@@ -131,16 +131,16 @@ def make_sheet(
         stations=tuple(
             _spelled(station)
             for station in (
-                stations.part_station(part, release, laminate),
-                stations.print_station(tiles, shop.cure),
-                stations.assemble_station(tiles),
-                stations.release_station(release, part.area),
-                stations.cut_station(patterns, rolls),
-                stations.mix_station(laminate, shop.mix),
-                stations.lay_up_station(laminate, shop.mix),
-                stations.cure_station(shop.cure),
-                stations.trim_station(shop.cure),
-                stations.record_station(part, laminate, shop),
+                mould_stations.part_station(part, release, laminate),
+                mould_stations.print_station(tiles, shop.cure),
+                mould_stations.assemble_station(tiles),
+                mould_stations.release_station(release, part.area),
+                cloth_stations.cut_station(patterns, rolls),
+                cloth_stations.mix_station(laminate, shop.mix),
+                cloth_stations.lay_up_station(laminate, shop.mix),
+                finish_stations.cure_station(shop.cure),
+                finish_stations.trim_station(shop.cure),
+                finish_stations.record_station(part, laminate, shop),
             )
         ),
         foot=cautions.ESTIMATES,

@@ -1,0 +1,204 @@
+"""The stations of the job sheet up to a mould that is ready: part, print, assemble, release.
+
+What the steps say on filling and sealing is common practice without a source; it yields to the
+data sheet of the product.
+"""
+
+from __future__ import annotations
+
+import math
+
+from laywright.files.page import Note, Station, Steps, Table
+from laywright.shop import cautions
+from laywright.shop.cure import CurePlan
+from laywright.shop.release_coats import CoatingSettings, plan_coats
+from laywright.shop.station_parts import BY_HAND, pictured, remarks_of, trimmed_mass
+from laywright.shop.summaries import (
+    LaminateSummary,
+    PartSummary,
+    ReleaseSummary,
+    TileSummary,
+)
+
+__all__ = ["assemble_station", "part_station", "print_station", "release_station"]
+
+
+def part_station(part: PartSummary, release: ReleaseSummary, laminate: LaminateSummary) -> Station:
+    """Return the page that says what is made, and what to check before anything is."""
+    x, y, z = part.size
+    facts = (
+        ("Size along x, y, z", f"{x:.1f} x {y:.1f} x {z:.1f} mm"),
+        ("Moulded area", _square_metres(part.area)),
+        ("Process and resin", f"{laminate.process}, {laminate.resin}"),
+        ("Thickness when cured", f"{laminate.thickness:.2f} mm in {len(laminate.plies)} plies"),
+        ("Mass when trimmed, about", f"{trimmed_mass(part, laminate):.0f} g"),
+        ("Fibre volume", f"{100.0 * laminate.fibre_volume_fraction:.0f} % of the laminate"),
+        (
+            "Moduli when pulled: along, across, shear",
+            f"{_gpa(laminate.e_x)}, {_gpa(laminate.e_y)}, {_gpa(laminate.g_xy)} GPa",
+        ),
+        (
+            "Moduli when bent: along, across",
+            f"{_gpa(laminate.bending_x)}, {_gpa(laminate.bending_y)} GPa",
+        ),
+        ("Triangles off the drawn part by", f"at most {part.deviation:.3f} mm"),
+        (
+            "Least draft",
+            f"{_degrees(release.least_draft)}, wanted {_degrees(release.wanted_draft)}",
+        ),
+        ("Undercut area", f"{release.undercut_area:.0f} mm²"),
+    )
+    return Station(
+        "Part and check",
+        cautions.PART,
+        (
+            *pictured("The part", part.picture, 75.0),
+            Table("What is made", ("What", "Value"), facts),
+            *remarks_of(release.remarks + laminate.remarks),
+            Steps(
+                (
+                    "Compare the size above with the drawing of the part, in mm.",
+                    "Compare the version code at the foot of this page with the one in the job.",
+                    "Gather the data sheets of resin, hardener, release agent and sealer.",
+                )
+            ),
+        ),
+    )
+
+
+def print_station(tiles: TileSummary, cure: CurePlan) -> Station:
+    """Return the page of the printer."""
+    rows = tuple(
+        (
+            tile.name,
+            f"{tile.row}, {tile.column}, {tile.layer}",
+            " x ".join(f"{length:.1f}" for length in tile.size),
+            f"{tile.mass:.0f}",
+            BY_HAND,
+        )
+        for tile in tiles.tiles
+    )
+    total = math.fsum(tile.mass for tile in tiles.tiles)
+    columns = ("Tile", "Row, column, layer", "Size on the printer, mm", "Mass if solid, g", "Done")
+    return Station(
+        "Print",
+        cautions.PRINT,
+        (
+            *pictured("The tiles pulled apart", tiles.picture, 65.0),
+            Table(f"{len(rows)} tiles on {tiles.printer}, {total:.0f} g if solid", columns, rows),
+            Note(
+                f"The mould must stay below {cure.mould_limit_c:.0f} °C in use. Choose its plastic "
+                "and keep it out of the sun accordingly."
+            ),
+            *remarks_of(tiles.remarks),
+            Steps(
+                (
+                    "Load the files as mm and compare the size of each tile with the table.",
+                    "Print a piece of a joint first and try its fit.",
+                    "Print every tile in the pose of its file; the moulded face looks up or "
+                    "sideways, never onto the bed.",
+                    "Measure each tile and tick it off; sort them by row and column.",
+                )
+            ),
+        ),
+    )
+
+
+def assemble_station(tiles: TileSummary) -> Station:
+    """Return the page on which tiles become a mould."""
+    joint = (
+        f"Glue the joints; the plan counts on {tiles.glue_gap:.2f} mm of glue in each. Scrape off "
+        "what comes out on the moulded face."
+        if len(tiles.tiles) > 1
+        else "One tile: nothing to be glued."
+    )
+    return Station(
+        "Assemble and seal",
+        cautions.ASSEMBLE,
+        (
+            Steps(
+                (
+                    "Put the tiles together dry on a flat board; marks of row and column agree.",
+                    joint,
+                    "Measure the length, width and diagonals of the mould before the glue sets.",
+                    "Fill seams and layer lines, let the filler cure, sand from 80 to 400 grit.",
+                    "Seal with two thin coats, each dried as its data sheet says; sand between.",
+                    "Hold the mould against a lamp and look for pinholes; seal them.",
+                    "Check that scribe line and datum arrow are still to be seen.",
+                )
+            ),
+            Table(
+                "Measured on the mould",
+                ("What", "Planned, mm", "Measured, mm", "By"),
+                tuple(
+                    (what, planned, BY_HAND, BY_HAND)
+                    for what, planned in zip(
+                        ("Along x", "Along y", "Along z", "Diagonals"),
+                        (*_lengths(tiles.mould_size), "equal"),
+                        strict=True,
+                    )
+                ),
+            ),
+        ),
+    )
+
+
+def release_station(release: ReleaseSummary, area: float) -> Station:
+    """Return the page of the release agent, for a moulded area in mm^2."""
+    undercut = (
+        (
+            Note(
+                f"{release.undercut_area:.0f} mm² of the face hold the part back: it will lock on "
+                "the mould there. Do not lay up before the mould or the pull is changed."
+            ),
+        )
+        if release.undercut_area > 0.0
+        else ()
+    )
+    coats = plan_coats(area, CoatingSettings())
+    return Station(
+        "Release",
+        cautions.RELEASE,
+        (
+            *undercut,
+            Steps(
+                (
+                    "Lay a test piece first: the same plastic, sealer, release agent and resin.",
+                    "Wax the flange, the edges and the holes as well; a missed spot as large as a "
+                    "coin is enough to hold the part.",
+                    "Numbers of coats and waits below are common practice: where the data sheet "
+                    "of the product says otherwise, follow it.",
+                )
+            ),
+            Table(
+                f"Wax on a new mould: ready after {coats.ready_minutes / 60.0:.1f} h",
+                ("At, min", "What", "Done at", "By"),
+                tuple(
+                    (f"{step.start_minutes:.0f}", step.what, BY_HAND, BY_HAND)
+                    for step in coats.steps
+                ),
+            ),
+            Note(f"The part comes off along the direction {_direction(release.pull)}."),
+        ),
+    )
+
+
+def _lengths(size: tuple[float, float, float] | None) -> tuple[str, ...]:
+    return (BY_HAND,) * 3 if size is None else tuple(f"{length:.1f}" for length in size)
+
+
+def _square_metres(area: float) -> str:
+    return f"{area * 1e-6:.4f} m²"
+
+
+def _gpa(modulus: float) -> str:
+    return f"{modulus * 1e-3:.1f}"
+
+
+def _degrees(angle: float) -> str:
+    return f"{math.degrees(angle):.1f}°"
+
+
+def _direction(vector: tuple[float, float, float]) -> str:
+    x, y, z = (round(part, 3) + 0.0 for part in vector)
+    return f"({x:g}, {y:g}, {z:g}) in x, y, z"

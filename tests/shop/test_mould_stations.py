@@ -1,0 +1,41 @@
+import dataclasses
+
+import pytest
+
+from job_sheet_demo import inputs, texts_on
+from laywright.files.page import Table
+from laywright.shop.release_coats import CoatingSettings, plan_coats
+from laywright.shop.traveller import make_sheet
+
+
+@pytest.fixture(scope="module")
+def made():
+    return make_sheet(**inputs())
+
+
+def _station(made, title):
+    return next(station for station in made.sheet.stations if station.title == title)
+
+
+def _table(station, start):
+    return next(b for b in station.blocks if isinstance(b, Table) and b.heading.startswith(start))
+
+
+def test_an_undercut_stops_the_work_at_the_release_station():
+    changed = inputs()
+    changed["release"] = dataclasses.replace(changed["release"], undercut_area=312.0)
+    text = " ".join(texts_on(_station(make_sheet(**changed), "Release")))
+    assert "312 mm²" in text
+    assert "Do not lay up" in text
+
+
+def test_the_release_station_keeps_the_clock_of_the_coats(made):
+    rows = _table(_station(made, "Release"), "Wax").rows
+    steps = plan_coats(1.36e5, CoatingSettings()).steps
+    assert [row[1] for row in rows] == [step.what for step in steps]
+    assert [float(row[0]) for row in rows] == [round(step.start_minutes) for step in steps]
+
+
+def test_the_mould_is_measured_against_its_planned_size(made):
+    rows = _table(_station(made, "Assemble and seal"), "Measured").rows
+    assert [row[1] for row in rows] == ["400.1", "180.0", "60.0", "equal"]
