@@ -25,6 +25,11 @@ def test_a_monster_of_a_word_leaves_the_others_their_room():
     assert sum(widths) == pytest.approx(300.0)
 
 
+def test_a_column_to_be_filled_in_has_room_to_write():
+    widths = column_widths([["At", "What", "By"], ["1", "word " * 40, ""]], 400.0, "Helvetica", 10)
+    assert widths[2] > 50.0
+
+
 def test_no_word_is_broken_while_there_is_room():
     rows = [["Ply", "Scale after hardener, g"], ["1", "Thermalexpansioncoefficient of it all"]]
     widths = column_widths(rows, 300.0, "Helvetica", 10.0)

@@ -10,6 +10,7 @@ __all__ = ["column_widths"]
 
 _PADDING = 8.0
 _LEAST = 24.0
+_LEAST_BLANK = 54.0  # room to write a name or a time by hand
 
 
 def column_widths(
@@ -34,6 +35,8 @@ def column_widths(
         Every column holds its longest word where the width allows it; what is left goes to
         the columns in proportion to what their longest line still misses.
 
+        A column with empty cells is wide enough to be written in.
+
     Examples
     --------
     >>> narrow, wide = column_widths([["ply", "a longer remark"]], 200.0, "Helvetica", 10.0)
@@ -43,7 +46,8 @@ def column_widths(
     words, lines = [], []
     for column in zip(*rows, strict=True):
         longest_words = [max(cell.split() or [""], key=len) for cell in column]
-        words.append(max(_LEAST, max(stringWidth(w, font, size) for w in longest_words) + _PADDING))
+        least = _LEAST if all(cell.strip() for cell in column) else _LEAST_BLANK
+        words.append(max(least, max(stringWidth(w, font, size) for w in longest_words) + _PADDING))
         line = max(stringWidth(cell, font, size) for cell in column) + _PADDING
         lines.append(max(words[-1], line))
     if sum(words) >= width:

@@ -52,7 +52,7 @@ def part_station(part: PartSummary, release: ReleaseSummary, laminate: LaminateS
         "Part and check",
         cautions.PART,
         (
-            *pictured("The part", part.picture, 75.0),
+            *pictured("The part", part.picture, 58.0),
             Table("What is made", ("What", "Value"), facts),
             *remarks_of(release.remarks + laminate.remarks),
             Steps(
