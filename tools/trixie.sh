@@ -28,7 +28,7 @@ die() {
 # ---- as root, in a mount namespace of our own
 if [ "$(id -u)" -ne 0 ]; then
     command -v sudo >/dev/null || die "making a Debian root needs root or sudo, and there is neither."
-    exec sudo --preserve-env=LAYWRIGHT_TRIXIE,LAYWRIGHT_RESULTS,LAYWRIGHT_OWN_MOUNTS,DISPLAY,PYTEST_ADDOPTS,http_proxy,https_proxy \
+    exec sudo --preserve-env=LAYWRIGHT_TRIXIE,LAYWRIGHT_RESULTS,LAYWRIGHT_OWN_MOUNTS,DISPLAY,PYTEST_ADDOPTS,CI,http_proxy,https_proxy \
         bash "$0" "$@"
 fi
 if [ -z "${LAYWRIGHT_OWN_MOUNTS:-}" ]; then
@@ -140,7 +140,7 @@ run_inside() {
     fi
     exec chroot "$root" "${inside[@]}" \
         ${DISPLAY:+DISPLAY="$DISPLAY"} ${PYTEST_ADDOPTS:+PYTEST_ADDOPTS="$PYTEST_ADDOPTS"} \
-        PYTHONDONTWRITEBYTECODE=1 LAYWRIGHT_VENV=/opt/laywright/venv LAYWRIGHT_RESULTS=/srv/results \
+        ${CI:+CI="$CI"} PYTHONDONTWRITEBYTECODE=1 LAYWRIGHT_VENV=/opt/laywright/venv LAYWRIGHT_RESULTS=/srv/results \
         sh -c 'cd /srv/laywright && exec "$@"' sh "$@"
 }
 
