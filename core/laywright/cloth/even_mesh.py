@@ -25,6 +25,7 @@ _CLEAR = 0.6
 _CORNER = 0.35
 _SMOOTH = 0.97
 _TRIES = 4
+_NEEDLE = 1e-6
 
 
 def spacing_for(surface: Surface, triangles: int) -> float:
@@ -122,8 +123,9 @@ def _cut_out(
     middles = flat[triangles].mean(axis=1)
     triangles = triangles[shapely.contains_xy(region, middles[:, 0], middles[:, 1])]
     a, b, c = (flat[triangles[:, corner]] for corner in range(3))
-    turned = (b - a)[:, 0] * (c - a)[:, 1] - (b - a)[:, 1] * (c - a)[:, 0] < 0.0
-    triangles[turned] = triangles[turned][:, ::-1]
+    doubled = (b - a)[:, 0] * (c - a)[:, 1] - (b - a)[:, 1] * (c - a)[:, 0]
+    triangles = np.where((doubled < 0.0)[:, None], triangles[:, ::-1], triangles)
+    triangles = triangles[np.abs(doubled) > _NEEDLE * spacing**2]  # none along a straight rim
     _, owner = _carried(surface, uv, flat[triangles].mean(axis=1))
     result = Surface(space, triangles, surface.patches[owner], surface.patch_names)
     return result if _rims_kept(result, [len(rim[0]) for rim in rims]) else None

@@ -22,6 +22,9 @@ from laywright.surface.triangles import Surface
 
 __all__ = ["check_disk", "conformal_map", "disk_map", "flatten"]
 
+_MOST = 40
+_STILL = 1e-11
+
 
 def check_disk(surface: Surface) -> None:
     """Check that a surface can be laid flat in one piece; holes are allowed.
@@ -96,20 +99,19 @@ def conformal_map(surface: Surface) -> FloatArray:
     edge = np.unique(np.concatenate(surface.boundary_loops))
     mass = np.zeros(2 * count)
     mass[2 * edge] = mass[2 * edge + 1] = 1.0
-    shift = 1e-9 * energy.diagonal().mean()
-    factors = _factor((energy + diags(np.full(2 * count, shift))).tocsc())
-    corner = surface.vertices - surface.vertices.mean(axis=0)
-    plane = np.linalg.svd(corner, full_matrices=False)[2][:2]
-    uv = corner @ plane.T
-    for _ in range(30):
-        before = uv
-        uv = uv - uv[edge].mean(axis=0)
+    shift = 1e-6 * float(energy.diagonal().mean())
+    factors = _factor((energy + shift * diags(mass)).tocsc())
+    spread = surface.vertices - surface.vertices.mean(axis=0)
+    axes = np.linalg.svd(spread, full_matrices=False)[2][:2]
+    uv = spread @ axes.T
+    before = np.zeros(len(edge), dtype=complex)
+    for _ in range(_MOST):
         uv = factors.solve(mass * uv.ravel()).reshape(-1, 2)
-        uv = uv - uv[edge].mean(axis=0)
-        uv = uv / np.linalg.norm(uv[edge])
-        turn = np.vdot(before[edge] @ np.array([1.0, 1j]), uv[edge] @ np.array([1.0, 1j]))
-        if abs(abs(turn) / np.linalg.norm(before[edge]) - 1.0) < 1e-12:
+        uv = (uv - uv[edge].mean(axis=0)) / np.linalg.norm(uv[edge] - uv[edge].mean(axis=0))
+        rim = uv[edge] @ np.array([1.0, 1j])
+        if np.linalg.norm(rim - np.vdot(before, rim) * before) < _STILL:
             break
+        before = rim
     return _scaled(surface, uv)
 
 
@@ -143,7 +145,7 @@ def disk_map(surface: Surface) -> FloatArray:
     return _scaled(surface, flat[:count])
 
 
-def _more_rigid(surface: Surface, uv: FloatArray, steps: int = 8) -> FloatArray:
+def _more_rigid(surface: Surface, uv: FloatArray, steps: int = 4) -> FloatArray:
     """Return the map after steps of nearest rotations, the last without turned triangles."""
     gradients = facet_gradients(surface)
     factors = _factor(_stiffness(surface)[1:, 1:].tocsc())

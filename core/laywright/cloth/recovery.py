@@ -17,9 +17,14 @@ import numpy as np
 from scipy.sparse import coo_matrix, diags
 
 from laywright.arrays import Array, FloatArray
-from laywright.cloth.strain import Strain, facet_axes, facet_gradients, strain_from
+from laywright.cloth.strain import (
+    Strain,
+    facet_axes,
+    facet_gradients,
+    smooth_facets,
+    strain_from,
+)
 from laywright.surface.triangles import Surface
-from laywright.tolerances import TOLERANCES
 
 __all__ = ["Recovery", "strain_at_vertices"]
 
@@ -111,10 +116,7 @@ class Recovery:
         corners = np.einsum("mki,mxi->mkx", surface.corners - surface.centroids[:, None], both)
         tangents = np.stack(self.axes, axis=1)[surface.triangles]
         seen = np.einsum("mkai,mxi->mkax", tangents, both)
-        tilt = np.einsum(
-            "mki,mi->mk", surface.vertex_normals[surface.triangles], surface.normals
-        ).min(axis=1)
-        return facet_gradients(surface), corners, seen, tilt > np.cos(TOLERANCES.sharp_edge)
+        return facet_gradients(surface), corners, seen, smooth_facets(surface)
 
     def missed(self, uv: FloatArray) -> FloatArray:
         """Return what the facets miss of the gradients of a map at their middles.

@@ -14,9 +14,10 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from laywright.arrays import FloatArray, Vector
+from laywright.arrays import Array, FloatArray, Vector
 from laywright.cloth.place import nearest_place
 from laywright.surface.triangles import Surface
+from laywright.tolerances import TOLERANCES
 
 __all__ = [
     "Strain",
@@ -24,6 +25,7 @@ __all__ = [
     "image_of",
     "jacobians",
     "principal_stretches",
+    "smooth_facets",
     "strain_of",
     "turned_over",
 ]
@@ -63,6 +65,17 @@ def facet_axes(surface: Surface) -> tuple[FloatArray, FloatArray]:
     side = surface.corners[:, 1] - surface.corners[:, 0]
     x = side / np.linalg.norm(side, axis=1, keepdims=True)
     return x, np.cross(surface.normals, x)
+
+
+def smooth_facets(surface: Surface) -> Array:
+    """Return which triangles lie beside no sharp edge: (m,) bool.
+
+    There the normals at the corners are those of a smooth surface through them.
+    """
+    corner_normals = surface.vertex_normals[surface.triangles]
+    tilt = np.einsum("mki,mi->mk", corner_normals, surface.normals)
+    smooth: Array = tilt.min(axis=1) > np.cos(TOLERANCES.sharp_edge)
+    return smooth
 
 
 def facet_gradients(surface: Surface) -> FloatArray:

@@ -4,6 +4,7 @@ Laid without force a thread follows a geodesic: it turns with the surface and to
 The facets alone would lead it astray, since their corners carry all curvature and a line
 passes each on one side; so the direction is carried along with the normals of the smooth
 surface, read between those at the vertices, by the least rotation from normal to normal.
+Beside a sharp edge the facets' own normals count, which unfolds the edge.
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ import numpy as np
 
 from laywright.arrays import Array, FloatArray, IntArray, Vector
 from laywright.cloth.place import Place
+from laywright.cloth.strain import smooth_facets
 from laywright.surface.triangles import Surface
 
 __all__ = ["Thread", "lay_thread", "neighbours"]
@@ -82,10 +84,14 @@ def lay_thread(
     Thread
     """
     across = neighbours(surface) if across is None else across
-    corner_normals = surface.vertex_normals
+    smooth = smooth_facets(surface)
+
+    def normal_in(triangle: int, rounded: Array) -> Array:
+        return _unit(rounded) if smooth[triangle] else surface.normals[triangle]
+
     ends, shares, distances = [], [], []
     triangle, point = start.triangle, start.point(surface)
-    upright = _unit(start.value(surface, corner_normals))
+    upright = normal_in(triangle, start.value(surface, surface.vertex_normals))
     along = _unit(np.array(direction) - (np.array(direction) @ upright) * upright)
     walked, entered = 0.0, -1
     passed = {triangle}
@@ -97,18 +103,21 @@ def lay_thread(
             break
         first = int(surface.triangles[triangle, side])
         second = int(surface.triangles[triangle, (side + 1) % 3])
+        mix = np.array([1.0 - share, share])
+        rounded = mix @ surface.vertex_normals[[first, second]]
         walked += step
         ends.append((first, second))
         shares.append(share)
         distances.append(walked)
+        along = _carried(along, upright, normal_in(triangle, rounded))
+        upright = normal_in(triangle, rounded)
         triangle = int(across[triangle, side])
         if triangle < 0 or triangle in passed or walked >= length:
             break
         passed.add(triangle)
-        point = (1.0 - share) * surface.vertices[first] + share * surface.vertices[second]
-        before = upright
-        upright = _unit((1.0 - share) * corner_normals[first] + share * corner_normals[second])
-        along = _carried(along, before, upright)
+        along = _carried(along, upright, normal_in(triangle, rounded))
+        upright = normal_in(triangle, rounded)
+        point = mix @ surface.vertices[[first, second]]
         entered = int(np.flatnonzero(surface.triangles[triangle] == second)[0])
     return Thread(
         np.array(ends, dtype=np.int64).reshape(-1, 2), np.array(shares), np.array(distances)
