@@ -77,6 +77,7 @@ def inputs(name: str = "Hatch cover") -> dict:
     )
     return {
         "name": name,
+        "version": "1a2b3c4d",
         "part": PartSummary(
             (420.0, 300.0, 51.8), 1.36e5, 0.03, picture(box.vertices, box.triangles, name="part")
         ),

@@ -76,7 +76,7 @@ def magnitude(value: QuantityLike, unit: str, name: str) -> float:
 
 def _parsed(text: str, unit: str, name: str) -> Quantity:
     match = _NUMBER.fullmatch(text)
-    if match is None:
+    if match is None or match[2].startswith(","):
         raise UnitError(
             name,
             f"'{text}'",

@@ -15,7 +15,7 @@ from typing import Any, TypeVar
 
 from laywright.arrays import Vector
 from laywright.cloth.datum import Datum
-from laywright.cloth.drape import Start
+from laywright.cloth.fabric import Start
 from laywright.cloth.pattern import PatternSettings
 from laywright.cloth.roll import RollSettings
 from laywright.errors import FileError, InputError

@@ -7,6 +7,7 @@ whether they still fit the job.
 
 from __future__ import annotations
 
+import contextlib
 import hashlib
 import json
 import math
@@ -92,7 +93,9 @@ def _cloth_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
     roll_names = safe_names([roll.cloth for roll in result.roll.rolls])
     return {
         "cloth/patterns (mm).dxf": dxf_bytes(drawings),
-        f"cloth/patterns true scale {paper.value}.pdf": drawing_pages(drawings, paper),
+        f"cloth/patterns true scale {paper.value}.pdf": drawing_pages(
+            [drawing.without("check bar") for drawing in drawings], paper
+        ),
         **{
             f"cloth/ply {name} (mm).svg": svg_bytes(drawing)
             for name, drawing in zip(names, drawings, strict=True)
@@ -183,6 +186,9 @@ def _table_files(result: JobResult) -> dict[str, bytes]:
 def write_files(files: Mapping[str, bytes], folder: Path) -> list[Path]:
     """Write files below a folder, each beside its place and then renamed into it.
 
+    Files that an earlier job wrote there and this one does not (tile 9 of 9, when there are 6
+    now) are taken away, unless somebody has changed them since.
+
     Parameters
     ----------
     files : mapping of str to bytes
@@ -200,6 +206,7 @@ def write_files(files: Mapping[str, bytes], folder: Path) -> list[Path]:
     FileError
         If a file cannot be written; those not reached yet stay as they were.
     """
+    earlier = _earlier_files(folder)
     written = []
     for name, content in files.items():
         path = folder / name
@@ -215,7 +222,22 @@ def write_files(files: Mapping[str, bytes], folder: Path) -> list[Path]:
             ) from problem
         write_beside(path, content)
         written.append(path)
+    for name, digest in earlier.items():
+        path = folder / name
+        if name not in files and path.resolve().is_relative_to(folder.resolve()):
+            with contextlib.suppress(OSError):
+                if hashlib.sha256(path.read_bytes()).hexdigest() == digest:
+                    path.unlink()
     return written
+
+
+def _earlier_files(folder: Path) -> dict[str, str]:
+    """Return what an earlier job wrote into a folder: digest by path."""
+    try:
+        files = json.loads((folder / _RECORD).read_text(encoding="utf-8"))["files"]
+        return {str(name): str(digest) for name, digest in files.items()}
+    except (OSError, ValueError, KeyError, AttributeError, TypeError):
+        return {}
 
 
 def freshness(folder: Path, digests: Mapping[str, str]) -> tuple[str, ...] | None:

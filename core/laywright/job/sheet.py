@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from laywright.arrays import Vector
 from laywright.cloth.pattern import PatternSet
 from laywright.cloth.pattern_drawing import pattern_drawing, roll_drawing
 from laywright.cloth.roll import RollPlan
 from laywright.files.drawing import Drawing
-from laywright.files.projection import picture, picture_of_several
+from laywright.files.projection import picture, picture_of_several, view_from
 from laywright.files.solid import Solid
 from laywright.job.links import ply_cloths
 from laywright.laminate.laminate import Laminate
@@ -148,17 +149,18 @@ def _tiles(tiles: TileSet, body: MouldBody) -> TileSummary:
             for tile in tiles.tiles
         ),
         tiles.glue_gap,
-        _exploded_picture(tiles),
+        _exploded_picture(tiles, body.pull),
         tiles.remarks,
         _size(body.solid),
     )
 
 
-def _exploded_picture(tiles: TileSet) -> Drawing:
+def _exploded_picture(tiles: TileSet, pull: Vector) -> Drawing:
     return picture_of_several(
         "the tiles",
         [
             Solid(tile.name, solid.vertices, solid.triangles)
             for tile, solid in zip(tiles.tiles, exploded(tiles, _APART), strict=True)
         ],
+        view_from(pull),
     )

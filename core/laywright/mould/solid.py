@@ -9,12 +9,16 @@ from __future__ import annotations
 
 import numpy as np
 from manifold3d import Error, Manifold, Mesh64
+from scipy.sparse import coo_matrix
+from scipy.sparse.csgraph import connected_components
 
 from laywright.arrays import FloatArray, IntArray
 from laywright.errors import GeometryError
 from laywright.surface.triangles import Surface
 
 __all__ = ["block", "from_manifold", "prism", "to_manifold", "tube"]
+
+_SPECK = 1e-4
 
 
 def to_manifold(surface: Surface, where: str, first: int = 0) -> Manifold:
@@ -61,7 +65,38 @@ def from_manifold(solid: Manifold, names: tuple[str, ...]) -> Surface:
         merged[source.astype(np.int64)] = target.astype(np.int64)
         used, index = np.unique(merged[triangles], return_inverse=True)
         vertices, triangles = vertices[used], index.reshape(-1, 3)
-    return Surface(vertices, triangles, np.asarray(mesh.face_id).astype(np.int64), names)
+    return _without_specks(
+        Surface(vertices, triangles, np.asarray(mesh.face_id).astype(np.int64), names)
+    )
+
+
+def _without_specks(surface: Surface) -> Surface:
+    """Return a closed surface whose shortest edges are drawn together.
+
+    Files keep coordinates in single precision: points closer than that would become one in
+    whatever reads them, and leave triangles without area behind.
+    """
+    ends = surface.edges.ends
+    length = np.linalg.norm(surface.vertices[ends[:, 0]] - surface.vertices[ends[:, 1]], axis=1)
+    short = ends[length < _SPECK]
+    if not len(short):
+        return surface
+    count = len(surface.vertices)
+    graph = coo_matrix((np.ones(len(short)), (short[:, 0], short[:, 1])), shape=(count, count))
+    _, group = connected_components(graph, directed=False)
+    first = np.full(group.max() + 1, count)
+    np.minimum.at(first, group, np.arange(count))
+    triangles = first[group][surface.triangles]
+    whole = (
+        (triangles[:, 0] != triangles[:, 1])
+        & (triangles[:, 1] != triangles[:, 2])
+        & (triangles[:, 2] != triangles[:, 0])
+    )
+    drawn = Surface(surface.vertices, triangles, surface.patches, surface.patch_names).part(whole)
+    try:
+        return drawn if drawn.is_closed else surface
+    except GeometryError:
+        return surface
 
 
 def block(low: FloatArray, high: FloatArray, patch: int) -> Manifold:
@@ -91,7 +126,7 @@ def prism(outline: FloatArray, low: float, high: float, patch: int) -> Manifold:
 def tube(sections: FloatArray, patch: int) -> Manifold:
     """Return the ring whose cross-sections run round: (k, c, 3) float, mm, counter-clockwise.
 
-    The corners of each section run counter-clockwise seen against the direction of the run.
+    The corners of each section run counter-clockwise seen along the direction of the run.
     """
     count, size = sections.shape[:2]
     i, j = (a.ravel() for a in np.meshgrid(np.arange(count), np.arange(size), indexing="ij"))

@@ -25,7 +25,6 @@ from laywright.shop.summaries import (
     TileLine,
     TileSummary,
 )
-from laywright.stage import stage
 
 __all__ = [
     "JobSheet",
@@ -72,7 +71,6 @@ def version_code(digest: str) -> str:
     return digest[:8]
 
 
-@stage("Job Sheet", version=1)
 def make_sheet(
     name: str,
     part: PartSummary,
@@ -82,7 +80,7 @@ def make_sheet(
     patterns: tuple[PatternLine, ...],
     rolls: tuple[RollLine, ...],
     shop: ShopPlan,
-    version: str = "",
+    version: str,
 ) -> JobSheet:
     """Return the job sheet of a job.
 
@@ -99,7 +97,7 @@ def make_sheet(
     shop : ShopPlan
         Mixing and curing.
     version : str
-        Code that is printed on every page; empty takes that of these inputs.
+        Code that is printed on every page, see `version_code`.
 
     Returns
     -------
@@ -122,12 +120,9 @@ def make_sheet(
             f"plies 1 to {len(laminate.plies)} of the laminate",
             "plan the mixing again",
         )
-    code = version or version_code(
-        make_sheet.digest(name, part, release, laminate, tiles, patterns, rolls, shop)
-    )
     sheet = Sheet(
         title=name,
-        version=code,
+        version=version,
         stations=tuple(
             _spelled(station)
             for station in (

@@ -28,6 +28,7 @@ __all__ = [
     "mesh_from_solids",
     "read_result",
     "shape_of_faces",
+    "shape_signature",
     "store_result",
     "surface_from_shape",
     "vector",
@@ -35,6 +36,8 @@ __all__ = [
 
 _SAMPLES = 3
 _FINER = 4
+_GRID = 7
+_SIGNATURE_DECIMALS = 4
 
 
 def surface_from_shape(shape, names, chord, chord_angle):
@@ -67,6 +70,27 @@ def surface_from_shape(shape, names, chord, chord_angle):
         finer = 0.7 * chord * chord / deviation
         surface, deviation = _meshed(shape, names, finer, chord_angle)
     return surface, deviation
+
+
+def shape_signature(shape, names, *settings):
+    """Return a short text that changes when one of the named faces does, or a setting.
+
+    It is taken from points on the faces, not from their triangles: a shape that was saved and
+    opened again is the same one, though it may be meshed a little differently.
+    """
+    grid = (np.arange(_GRID) + 0.5) / _GRID
+    numbers = []
+    for name in names:
+        face = _face(shape, name)
+        first, last, low, high = face.ParameterRange
+        points = [
+            face.valueAt(first + (last - first) * u, low + (high - low) * v)
+            for u in grid
+            for v in grid
+        ]
+        numbers += [face.Area, face.Length, *(number for point in points for number in point)]
+    rounded = np.round(np.array(numbers), _SIGNATURE_DECIMALS) + 0.0
+    return values.digest(tuple(names), rounded, settings)
 
 
 def _meshed(shape, names, chord, chord_angle):

@@ -48,6 +48,7 @@ class MouldedFaceObject(StageObject):
             "Largest distance between a CAD face and the triangles that stand for it (mm)",
             "0.05 mm",
         ),
+        Property("KnownShape", "String", "Signature of the faces that the triangles stand for"),
         Property(
             "KnownFaces", "String", "Fingerprints of all faces of the part when these were taken"
         ),
@@ -60,7 +61,8 @@ class MouldedFaceObject(StageObject):
 
     def ensure_properties(self, obj):
         super().ensure_properties(obj)
-        obj.setEditorMode("KnownFaces", 2)
+        for name in ("KnownFaces", "KnownShape"):
+            obj.setEditorMode(name, 2)
 
     def onChanged(self, obj, name):
         """Take faces that are picked anew as the known ones."""
@@ -75,9 +77,7 @@ class MouldedFaceObject(StageObject):
         if before:
             taken = tuple(entry for entry in before if entry.name in names)
             match(taken, bridge.face_table(part.Shape), before)
-        surface, deviation = bridge.surface_from_shape(
-            part.Shape, names, obj.LargestChord.Value, _CHORD_ANGLE
-        )
+        surface, deviation = self._surface(obj, part.Shape, names)
         pull = None if obj.PullFrom == _BEST else (obj.Pull.x, obj.Pull.y, obj.Pull.z)
         return (
             surface,
@@ -87,11 +87,24 @@ class MouldedFaceObject(StageObject):
             deviation,
         )
 
+    def _surface(self, obj, shape, names):
+        """Return triangles and deviation, the kept ones where the faces are the same."""
+        kept = self.kept(obj)
+        if kept is not None and obj.KnownShape == self._signature(obj):
+            return kept.surface, kept.deviation
+        return bridge.surface_from_shape(shape, names, obj.LargestChord.Value, _CHORD_ANGLE)
+
+    @staticmethod
+    def _signature(obj):
+        part, names = obj.Faces
+        return bridge.shape_signature(part.Shape, names, obj.LargestChord.Value, _CHORD_ANGLE)
+
     def compute(self, obj, previous, inputs, progress):
         result = self.stage.renew(previous, *inputs)
         if previous is None or result.digest != previous.digest or not obj.KnownFaces:
             part, _ = obj.Faces
             obj.KnownFaces = bridge.face_table_to_text(bridge.face_table(part.Shape))
+            obj.KnownShape = self._signature(obj)
         return result
 
     def show(self, obj, result):

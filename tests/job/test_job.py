@@ -1,0 +1,244 @@
+"""The whole job without CAD: results, re-runs, files, the description file."""
+
+import dataclasses
+import hashlib
+import json
+import math
+import subprocess
+import sys
+from pathlib import Path
+
+import numpy as np
+import pytest
+import trimesh
+
+import shapes
+from job_demo import hatch
+from laywright import values
+from laywright.__main__ import main
+from laywright.errors import Cancelled, LaywrightError
+from laywright.files.stl import stl_bytes
+from laywright.job import JobResult, files_of, freshness, run, write_files
+from laywright.job.description import read_job
+
+ROOT = Path(__file__).resolve().parents[2]
+
+DESCRIPTION = """
+name = "Test hatch"
+
+[part]
+mesh = "hatch.stl"
+unit = "mm"
+pull = "largest least draft"
+mould_side = "outside (cavity)"
+
+[layup]
+resin = "Laminating epoxy, slow hardener"
+process = "hand"
+resin_share = "50 %"
+plies = [
+    { cloth = "E-glass twill weave 200 g/m^2", angle = "0 deg" },
+    { cloth = "E-glass twill weave 200 g/m^2", angle = "45 deg" },
+    { cloth = "E-glass twill weave 200 g/m^2", angle = "0 deg" },
+]
+
+[printer]
+use = "Medium, 220 x 220 x 250 mm"
+
+[patterns]
+margin = "2 cm"
+
+[roll]
+seconds = "0 s"
+
+[mix]
+temperature = "70 degF"
+scale_resolution_g = "0.5 g"
+
+[cure]
+mould_softening_c = "70 degC"
+"""
+
+
+@pytest.fixture(scope="module")
+def result():
+    return run(hatch())
+
+
+def write_description(folder, text=DESCRIPTION):
+    surface = shapes.hatch()
+    (folder / "hatch.stl").write_bytes(stl_bytes(surface.vertices, surface.triangles))
+    path = folder / "job.toml"
+    path.write_text(text, encoding="utf-8")
+    return path
+
+
+def test_the_chain_holds_together(result):
+    area = shapes.hatch().area
+    assert result.face.surface.area == pytest.approx(area)
+    assert result.release.undercut_area == 0.0
+    assert result.body.solid.is_closed
+    assert all(tile.solid.is_closed for tile in result.tiles.tiles)
+    assert abs(result.tiles.volume_error) < 1e-6
+    assert [pattern.ply for pattern in result.patterns.patterns] == [1, 2, 3]
+    for pattern in result.patterns.patterns:
+        # A drape changes area by its shear (cos) and its small stretch only, never gains.
+        assert 0.95 * area < pattern.net_area < 1.02 * area
+    cloth = sum(pattern.area for pattern in result.patterns.patterns) * 200e-6
+    assert result.shop.mix.cloth_g == pytest.approx(cloth)
+    assert {placement.ply for placement in result.roll.rolls[0].placements} == {1, 2, 3}
+
+
+def test_every_stage_is_stamped_and_a_second_run_computes_nothing(result, monkeypatch):
+    assert all(len(digest) == 16 for digest in result.digests.values())
+    assert len(set(result.digests.values())) == len(result.digests) == 9
+    from laywright.stage import Stage
+
+    def never(self, *args, **kwargs):
+        raise AssertionError(f"{self.title} was computed again")
+
+    monkeypatch.setattr(Stage, "__call__", never)
+    again = run(hatch(), result)
+    assert again.digests == result.digests
+
+
+def test_only_the_stages_behind_a_change_are_new(result):
+    job = hatch()
+    changed = run(
+        dataclasses.replace(job, tiles=dataclasses.replace(job.tiles, clearance=0.2)), result
+    )
+    new = {t for t in result.digests if result.digests[t] != changed.digests[t]}
+    assert new == {"Print Tiles", "Job Sheet"}
+    assert changed.patterns is result.patterns
+
+
+def test_every_result_survives_storage(result):
+    for field in dataclasses.fields(JobResult):
+        value = getattr(result, field.name)
+        if field.name != "name":
+            packed = values.pack(value)
+            assert values.pack(values.unpack(type(value), packed)) == packed
+
+
+def test_same_result_same_bytes_and_the_record_names_them(result, tmp_path):
+    files = files_of(result)
+    assert files == files_of(result)
+    record = json.loads(files["job.json"])
+    assert record["version"] == result.version
+    assert set(record["files"]) == set(files) - {"job.json"}
+    for path in write_files(files, tmp_path / "out"):
+        name = path.relative_to(tmp_path / "out").as_posix()
+        assert hashlib.sha256(path.read_bytes()).hexdigest() == record["files"].get(
+            name, hashlib.sha256(files["job.json"]).hexdigest()
+        )
+    assert freshness(tmp_path / "out", result.digests) == ()
+    assert freshness(tmp_path, result.digests) is None
+    stale = result.digests | {"Layup": "another"}
+    assert freshness(tmp_path / "out", stale) == ("Layup",)
+
+
+def test_solids_in_the_files_are_closed_for_a_reader_that_only_sees_positions(result, tmp_path):
+    write_files(files_of(result), tmp_path)
+    paths = list((tmp_path / "mould").glob("*.stl"))
+    assert len(paths) == len(result.tiles.tiles) + 1
+    for path in paths:
+        assert trimesh.load(path).is_watertight, path.name
+
+
+def test_files_of_an_earlier_job_go_unless_somebody_changed_them(result, tmp_path):
+    files = files_of(result)
+    kept, gone = "mould/kept.txt", "mould/gone.txt"
+    old = dict.fromkeys((kept, gone), b"old")
+    record = {"files": {name: hashlib.sha256(b"old").hexdigest() for name in old}}
+    write_files(old | {"job.json": json.dumps(record).encode()}, tmp_path)
+    (tmp_path / kept).write_bytes(b"my own notes")
+    write_files(files, tmp_path)
+    assert not (tmp_path / gone).exists()
+    assert (tmp_path / kept).read_bytes() == b"my own notes"
+
+
+def test_cancel_in_any_stage_raises_cancelled():
+    seen = []
+
+    def stop_late(share, doing="", /):
+        seen.append(share)
+        if share > 0.15:
+            raise Cancelled
+
+    with pytest.raises(Cancelled):
+        run(hatch(), progress=stop_late)
+    assert seen == sorted(seen)
+
+
+def test_the_command_line_gives_the_same_job_as_the_library(result, tmp_path, capsys):
+    path = write_description(tmp_path)
+    assert main(["run", str(path), "--out", str(tmp_path / "out")]) == 0
+    printed = capsys.readouterr().out
+    assert "print tiles     6" in printed
+    table = (tmp_path / "out" / "tables" / "plies.csv").read_text(encoding="utf-8-sig")
+    areas = [float(line.split(",")[3]) for line in table.splitlines()[1:]]
+    ours = [pattern.area / 1e6 for pattern in result.patterns.patterns]
+    assert areas == pytest.approx(ours, rel=2e-3)
+    job = read_job(path)
+    assert job.shop.mix.temperature_c == pytest.approx(21.111, abs=1e-3)
+    assert job.shop.cure.temperature_c == job.shop.mix.temperature_c
+    assert job.shop.cure.mould_softening_c == 70.0
+    assert job.patterns.margin == 20.0
+    assert job.layup.plies[1].angle == pytest.approx(math.pi / 4)
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "words"),
+    [
+        ('unit = "mm"', 'unit = "kg"', "kg"),
+        ('margin = "2 cm"', "margin = 20", "a number with its unit in quotes"),
+        ('margin = "2 cm"', 'margin = "2 kg"', "a quantity in mm"),
+        ('margin = "2 cm"', 'margin = "2,5 cm"', "a point as the decimal mark"),
+        ("[patterns]", "[pattern]", "the key 'pattern'"),
+        ('use = "Medium', 'use = "Giant', "'Giant"),
+        ("E-glass twill weave 200", "E-glass twil weave 200", "E-glass twill weave 200 g/m^2"),
+        ('resin_share = "50 %"', 'resin_share = "50"', "0.05 to 0.95"),
+        ('process = "hand"', 'process = "foot"', "'hand' or 'bagged' or 'infused'"),
+        ('mesh = "hatch.stl"', 'mesh = "no.stl"', "no.stl"),
+        ("name =", "name", "not TOML"),
+        ('seconds = "0 s"', 'secs = "0 s"', "the key 'secs'"),
+        ('pull = "largest least draft"', 'pull = "up"', "three numbers such as [0, 0, 1]"),
+        ('angle = "45 deg"', "angle = 45", "a text in quotes"),
+    ],
+)
+def test_a_wrong_description_is_refused_in_one_sentence(tmp_path, capsys, old, new, words):
+    assert old in DESCRIPTION
+    path = write_description(tmp_path, DESCRIPTION.replace(old, new, 1))
+    assert main(["run", str(path)]) == 1
+    said = capsys.readouterr().err.strip()
+    assert words in said
+    assert "\n" not in said
+    assert said.endswith(".")
+    assert sorted(p.name for p in tmp_path.iterdir()) == ["hatch.stl", "job.toml"]
+
+
+def test_a_missing_description_is_one_sentence(tmp_path, capsys):
+    assert main(["run", str(tmp_path / "none.toml")]) == 1
+    assert "cannot be read" in capsys.readouterr().err
+
+
+def test_metres_taken_for_millimetres_are_noticed(tmp_path):
+    path = write_description(tmp_path, DESCRIPTION.replace('unit = "mm"', 'unit = "m"'))
+    with pytest.raises(LaywrightError):
+        run(read_job(path))
+
+
+def test_it_runs_as_a_module_with_nothing_of_cad_on_the_path():
+    done = subprocess.run(
+        [sys.executable, "-m", "laywright", "--version"],
+        env={"PYTHONPATH": str(ROOT / "core"), "PATH": "/usr/bin:/bin"},
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    assert done.stdout.strip() == "laywright 0.1.0"
+
+
+def test_a_flipped_pull_is_refused_by_the_mould_and_named(result):
+    with pytest.raises(LaywrightError, match="hold the part back"):
+        run(hatch(pull=tuple(-np.array(result.face.pull))))
