@@ -193,7 +193,7 @@ def build_body(
         print_scale(settings.shrinkage),
         deviation,
         surface.volume,
-        _remarks(working, deviation),
+        _remarks(working, settings, deviation),
     )
 
 
@@ -249,11 +249,13 @@ def _moved(face: MouldedFace, thickness: float) -> float:
     return thickness if inside == (face.laminate_side is LaminateSide.INSIDE) else 0.0
 
 
-def _remarks(working: Surface, deviation: float) -> tuple[str, ...]:
+def _remarks(working: Surface, settings: MouldSettings, deviation: float) -> tuple[str, ...]:
     remarks = []
     holes = len(working.boundary_loops) - 1
     if holes:
-        remarks.append(f"{holes} holes of the face are filled; their edges are scribed.")
+        what = "1 hole of the face is" if holes == 1 else f"{holes} holes of the face are"
+        scribed = ", the edges scribed" if settings.scribe_depth > 0.0 else ""
+        remarks.append(f"{what} filled{scribed}.")
     if deviation > TOLERANCES.working_area:
         remarks.append(
             f"The working area is off by {deviation:.3g} mm, "

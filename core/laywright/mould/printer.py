@@ -150,6 +150,8 @@ def _read(path: Path) -> Printer:
     try:
         card = tomllib.loads(path.read_text(encoding="utf-8"))
         material = card["material"]
+        if len(card["volume"]) != 3:
+            raise TypeError("the volume has not three sides")
         x, y, z = (magnitude(side, "mm", f"volume in {path.name}") for side in card["volume"])
         return Printer(
             name=str(card["name"]),

@@ -138,7 +138,7 @@ def place_seams(
     scale = scale if scale > 0.0 else 1.0
 
     def piece(length: FloatArray) -> FloatArray:
-        fits = (length <= longest + slack) & (length >= shortest - slack)
+        fits = (length <= longest + slack) & (length >= max(shortest - slack, slack))
         return np.where(fits, scale * (length / mean - 1.0) ** 2, np.inf)
 
     if count == 0:

@@ -1,0 +1,54 @@
+"""Marks: every letter there, readable from below, inside the underside."""
+
+from __future__ import annotations
+
+import string
+
+import numpy as np
+import pytest
+import shapely
+
+from laywright.mould.joints import sections
+from laywright.mould.marks import ARROW, engraving, strokes
+
+
+def test_every_letter_is_there_and_no_two_are_alike():
+    letters = [*string.ascii_uppercase, *string.digits, "-", ARROW]
+    drawn = {}
+    for letter in letters:
+        lines = strokes(letter)
+        points = np.concatenate(lines)
+        assert points.min() >= 0.0
+        assert points[:, 0].max() <= 4.0
+        assert points[:, 1].max() <= 6.0
+        picture = shapely.MultiLineString(lines).buffer(0.3)
+        drawn[letter] = picture
+    for one in letters:
+        for other in letters:
+            if one < other:
+                assert drawn[one].symmetric_difference(drawn[other]).area > 0.5, (one, other)
+    assert len(strokes("a1")) == len(strokes("A")) + len(strokes("1"))
+
+
+def test_the_engraving_lies_in_the_tile_and_reads_from_below():
+    under = shapely.box(10, 20, 70, 60)
+    cut = engraving("L", under, -8.0, 0.6, 1.0, 5)
+    low = np.array(cut.bounding_box()[:3])
+    high = np.array(cut.bounding_box()[3:])
+    assert low[2] == pytest.approx(-9.0)
+    assert high[2] == pytest.approx(-7.4)
+    (flat,) = sections(cut, 2, [-8.0 + 1e-3])
+    assert under.contains(flat)
+    assert flat.bounds[3] - flat.bounds[1] == pytest.approx(12.0 + 1.0)
+    foot = shapely.intersection(flat, shapely.box(0, 0, 100, flat.bounds[1] + 1.0))
+    assert foot.centroid.x < flat.bounds[0] + 5.0
+    upright = shapely.intersection(flat, shapely.box(flat.bounds[2] - 1.0, 0, 100, 100))
+    assert upright.area == pytest.approx(13.0, rel=0.1)
+
+
+def test_a_larger_piece_is_chosen_and_none_where_there_is_no_room():
+    two = shapely.union(shapely.box(0, 0, 5, 5), shapely.box(100, 0, 140, 40))
+    cut = engraving("A1", two, 0.0, 0.6, 0.8, 0)
+    assert cut.bounding_box()[0] > 100.0
+    assert engraving("A1", shapely.box(0, 0, 6, 6), 0.0, 0.6, 0.8, 0) is None
+    assert engraving("A1", shapely.Polygon(), 0.0, 0.6, 0.8, 0) is None
