@@ -251,7 +251,7 @@ def _remarks(
     if thin:
         remarks.append(f"{thin} tiles are thinner than {settings.least_tile:.3g} mm at a corner.")
     if bare:
-        remarks.append(f"{bare} seams have no room for a dowel and are glued butt to butt.")
+        remarks.append(f"Seams without room for a dowel, glued butt to butt: {bare}.")
     if unmarked:
         remarks.append(f"No room for a mark on {', '.join(unmarked)}.")
     if any(gaps):

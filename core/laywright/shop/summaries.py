@@ -78,7 +78,7 @@ class TileLine:
     size : tuple of 3 float, mm
         As it stands on the printer.
     mass : float, g
-        Of its solid volume.
+        Estimate with the printer's walls and infill.
     layer : int
         Place in height, from 1.
     """

@@ -66,7 +66,8 @@ class MouldedFaceObject(StageObject):
 
     def onChanged(self, obj, name):
         """Take faces that are picked anew as the known ones."""
-        if name == "Faces" and not FreeCAD.isRestoring() and getattr(obj, "KnownFaces", ""):
+        by_host = FreeCAD.isRestoring() or obj.Document.Transacting
+        if name == "Faces" and not by_host and getattr(obj, "KnownFaces", ""):
             obj.KnownFaces = ""
 
     def inputs(self, obj):
