@@ -36,6 +36,7 @@ _RESIDUALS = 4
 _ROUGHLY = 1e-3
 _STIFF = 1e3
 _ROUNDING = 1e-12
+_LARGEST_MISS = 0.3
 
 
 @dataclass(frozen=True, eq=False)
@@ -284,7 +285,7 @@ def settle(
     mixer, best = Mixer(), np.inf
     for iteration in range(1, most + 1):
         if curved:
-            missed = recovery.missed(uv)
+            missed = _bounded(recovery.missed(uv), energy.jacobians(uv))
         if factors is None:
             uv, moved, damping, factors = _damped(energy, uv, missed, damping)
             if moved == 0.0:
@@ -306,6 +307,15 @@ def settle(
         if moved <= rest and curved:
             return Settled(uv, missed, iteration, True)
     return Settled(uv, missed, most, False)
+
+
+def _bounded(missed: FloatArray, facets: FloatArray) -> FloatArray:
+    """Return what facets miss, cut where it would come near to crushing a coarse triangle."""
+    least = np.linalg.svd(facets, compute_uv=False)[:, 1]
+    size = np.sqrt(np.einsum("mij,mij->m", missed, missed))
+    kept = np.minimum(1.0, _LARGEST_MISS * least / np.maximum(size, 1e-300))
+    bounded: FloatArray = missed * kept[:, None, None]
+    return bounded
 
 
 def _damped(
@@ -355,6 +365,7 @@ def _shorten(
 ) -> float:
     """Return the share of a step that lowers the energy, 0 if none does."""
     for share in 0.5 ** np.arange(6):
-        if energy.value(uv + share * step, missed) <= value * (1.0 + _ROUNDING):
+        reached = energy.value(uv + share * step, missed)
+        if np.isfinite(reached) and reached <= value * (1.0 + _ROUNDING):
             return float(share)
     return 0.0

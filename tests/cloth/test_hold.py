@@ -1,0 +1,58 @@
+"""What holds the cloth."""
+
+import numpy as np
+import pytest
+
+import shapes
+from laywright.cloth.datum import Datum, start_place, warp_direction
+from laywright.cloth.fabric import Start
+from laywright.cloth.hold import Held, hold_points, hold_start
+
+PLATE = shapes.graph(lambda x, y: 0.0 * x, (-30, 30), (-20, 20), (7, 5))
+DATUM = Datum((3.0, 2.0, 0.0), (1.0, 0.0, 0.0))
+
+
+def lack(rows, uv):
+    return np.abs(rows.matrix @ uv.ravel() - rows.targets).max()
+
+
+def cloth(turn=0.0, shear=0.0):
+    c, s = np.cos(turn), np.sin(turn)
+    at = (PLATE.vertices[:, :2] - [3.0, 2.0]) @ np.array([[c, s], [-s, c]])
+    return at + np.stack([shear * at[:, 1], np.zeros(len(at))], axis=1)
+
+
+@pytest.mark.parametrize("start", list(Start))
+def test_cloth_laid_true_lacks_nothing(start):
+    place = start_place(PLATE, DATUM)
+    rows = hold_start(PLATE, place, warp_direction(PLATE, DATUM, 0.0), start)
+    assert lack(rows, cloth()) < 1e-12
+    assert lack(rows, cloth() + np.array([1.0, 0.0])) > 1e-3
+    assert lack(rows, cloth(turn=0.1)) > 1e-3
+
+
+def test_only_the_cross_holds_the_weft():
+    place = start_place(PLATE, DATUM)
+    warp = warp_direction(PLATE, DATUM, 0.0)
+    held = {start: lack(hold_start(PLATE, place, warp, start), cloth(shear=0.2)) for start in Start}
+    assert held[Start.POINT] < 1e-12
+    assert held[Start.WARP] < 1e-12
+    assert held[Start.CROSS] > 1e-3
+
+
+def test_points_are_held_where_they_stick():
+    held = Held(np.array([0, 5, 9]), cloth()[[0, 5, 9]])
+    rows = hold_points(PLATE, held)
+    assert lack(rows, cloth()) < 1e-12
+    assert rows.matrix.shape == (6, 2 * len(PLATE.vertices))
+    moved = cloth()
+    moved[5, 0] += 1.0
+    assert lack(rows, moved) > 1e-3
+
+
+def test_a_start_at_the_very_edge_holds_what_is_there():
+    corner = Datum((30.0, 20.0, 0.0), (1.0, 0.0, 0.0))
+    for start in Start:
+        rows = hold_start(PLATE, start_place(PLATE, corner), (-1.0, 0.0, 0.0), start)
+        assert rows.matrix.shape[0] >= 2
+        assert np.isfinite(rows.matrix.data).all()
