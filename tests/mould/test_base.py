@@ -23,7 +23,7 @@ def named(surface):
 @given(st.floats(-0.3, 0.3), st.floats(-0.3, 0.3), st.floats(20.0, 60.0))
 def test_prism_under_a_tilted_plane(a, b, depth):
     top = named(shapes.graph(lambda x, y: a * x + b * y, (-10, 10), (-20, 20), (7, 9)))
-    body = close_down(top, top.boundary_loops[0], -depth, 2, 3)
+    body = close_down(top, -depth, 2, 3)
     assert body.is_closed
     assert body.volume == pytest.approx(800.0 * depth, rel=1e-12)
     base = body.part(body.patches == 3)
@@ -45,6 +45,15 @@ def test_run_off_of_a_flat_disk_is_a_ring():
     assert top.area == pytest.approx(polygon * 40.0**2, rel=1e-9)
     assert sorted(outline.tolist()) == sorted(top.boundary_loops[0].tolist())
     assert top.normals[:, 2].min() == pytest.approx(1.0)
+
+
+def test_a_surface_with_a_hole_gives_a_body_with_a_hole():
+    square = np.array([[-30, -30], [30, -30], [30, 30], [-30, 30]], float)
+    plate = shapes.plate(square, lambda x, y: 0.1 * x - 0.2 * y, 5.0, (0.4 * square[::-1],))
+    body = close_down(named(plate), -20.0, 2, 3)
+    assert body.is_closed
+    assert body.euler_characteristic == 0
+    assert body.volume == pytest.approx(20.0 * (3600.0 - 576.0), rel=1e-9)
 
 
 def test_a_run_off_shares_the_trim_edge_without_a_kink():

@@ -5,11 +5,16 @@ from __future__ import annotations
 import numpy as np
 import pytest
 import shapely
+from hypothesis import assume, given, settings
+from hypothesis import strategies as st
+from shapely.geometry.polygon import orient
 
 import shapes
 from laywright.mould.body import MouldSettings, build_body
 from laywright.surface.face import LaminateSide, MouldSide, take_face
 
+HALF = np.array([[90, -60], [90, 90], [12, 90], [12, 60], [50, 60], [50, -20]], float)
+BAY = np.concatenate([HALF, HALF[::-1] * np.array([-1.0, 1.0])])
 CORNER = np.array([[-60, -60], [60, -60], [60, 0], [0, 0], [0, 60], [-60, 60]], float)
 SLOT = np.array(
     [[-80, -60], [80, -60], [80, 60], [10, 60], [10, -10], [-10, -10], [-10, 60], [-80, 60]], float
@@ -51,6 +56,41 @@ def test_closed_one_piece_without_handles_and_exact(outline, height):
     assert body.largest_deviation < 1e-9
     area = body.solid.areas[body.on_working_area].sum()
     assert area == pytest.approx(body.working.area, rel=1e-9)
+
+
+def test_a_bay_wider_than_the_run_off_stays_open():
+    body = body_of(BAY, crowned, MouldSettings(run_off=20.0, scribe_depth=0.0))
+    assert body.solid.is_closed
+    assert body.solid.euler_characteristic == 0
+    assert body.largest_deviation < 1e-9
+    flat_body = body_of(BAY, flat, MouldSettings(run_off=20.0, scribe_depth=0.0))
+    rounded = shapely.Polygon(BAY).buffer(20.0, quad_segs=200)
+    assert len(rounded.interiors) == 1
+    assert flat_body.volume == pytest.approx(8.0 * rounded.area, rel=2e-3)
+
+
+@settings(max_examples=12, deadline=None)
+@given(seed=st.integers(0, 10**6), length=st.floats(5.0, 40.0))
+def test_any_outline_with_any_crown(seed, length):
+    rng = np.random.default_rng(seed)
+    count = int(rng.integers(5, 12))
+    turn = np.sort(rng.uniform(0.0, 2.0 * np.pi, count))
+    radius = rng.uniform(40.0, 120.0, count)
+    star = shapely.Polygon(np.stack([radius * np.cos(turn), radius * np.sin(turn)], axis=1))
+    bend = float(rng.uniform(1.0, 12.0))
+    shape = star.buffer(-bend).buffer(2 * bend, quad_segs=6).buffer(-bend).simplify(0.3)
+    assume(shape.geom_type == "Polygon" and shape.area > 3000.0 and not shape.interiors)
+    a, b, c, d = rng.normal(size=4) * [0.003, 0.003, 0.2, 0.2]
+    outline = np.array(orient(shape).exterior.coords)[:-1]
+    body = body_of(
+        outline,
+        lambda x, y: a * x * x + b * y * y + c * x + d * y,
+        MouldSettings(run_off=length),
+    )
+    assert body.solid.is_closed
+    assert body.solid.components.max() == 0
+    assert body.solid.euler_characteristic == 2
+    assert body.largest_deviation < 2e-4
 
 
 def test_the_trim_edge_stands_free_of_the_run_off_across_the_slot():

@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import shapes
-from laywright.mould.run_off import rays_of, run_off_rows, square_rays_of
+from laywright.mould.run_off import rays_of, run_off_rows
 
 
 def rays(surface):
@@ -51,16 +51,6 @@ def test_a_square_plate_gets_a_fan_at_every_corner():
     np.testing.assert_allclose(found.along[:, 2], 0.0, atol=1e-15)
     turns = np.degrees(np.arctan2(found.outward[:, 1], found.outward[:, 0])) % 360.0
     assert len(np.unique(np.round(turns, 6) % 360.0)) == 4 * 8
-
-
-def test_a_hollow_corner_gets_two_crossing_rays_when_asked():
-    outline = np.array([[0, 0], [20, 0], [20, 10], [10, 10], [10, 20], [0, 20]], float)
-    surface = shapes.plate(outline, lambda x, y: 0.0 * x, 5.0)
-    loop = surface.boundary_loops[0]
-    corner = int(np.argmin(np.linalg.norm(surface.vertices - [10, 10, 0], axis=1)))
-    one, two = rays_of(surface, loop), square_rays_of(surface, loop)
-    np.testing.assert_allclose(one.outward[one.vertex == corner], [[0.5**0.5, 0.5**0.5]])
-    np.testing.assert_allclose(two.outward[two.vertex == corner], [[0, 1], [1, 0]], atol=1e-12)
 
 
 @pytest.mark.parametrize("draft", [0.0, 2.0, 30.0])

@@ -47,34 +47,33 @@ def with_run_off(
     )
 
 
-def close_down(top: Surface, outline: IntArray, floor: float, sides: int, base: int) -> Surface:
+def close_down(top: Surface, floor: float, sides: int, base: int) -> Surface:
     """Return the closed body below a surface.
 
     Parameters
     ----------
     top : Surface
-        In the mould's frame, one boundary loop.
-    outline : (k,) int
-        That loop, the surface on its left.
+        In the mould's frame; it covers no place of the plan view twice.
     floor : float, mm
         Height of the base.
     sides, base : int
         Patches of the sides and of the base.
     """
-    size = len(outline)
-    first = len(top.vertices)
+    loops = top.boundary_loops
+    outline = np.concatenate(loops)
+    after = np.concatenate([np.roll(loop, -1) for loop in loops])
+    low = np.full(len(top.vertices), -1)
+    low[outline] = len(top.vertices) + np.arange(len(outline))
     foot = top.vertices[outline].copy()
     foot[:, 2] = floor
-    here, after = np.arange(size), (np.arange(size) + 1) % size
-    low, high = first + here, outline
-    low_after, high_after = first + after, outline[after]
     wall = np.concatenate(
         [
-            np.stack([high_after, high, low], axis=1),
-            np.stack([high_after, low, low_after], axis=1),
+            np.stack([after, outline, low[outline]], axis=1),
+            np.stack([after, low[outline], low[after]], axis=1),
         ]
     )
-    bottom = first + np.asarray(triangulate([foot[:, :2]])).astype(np.int64)[:, ::-1]
+    plan = [np.array(top.vertices[loop][:, :2]) for loop in loops]
+    bottom = low[outline][np.asarray(triangulate(plan)).astype(np.int64)[:, ::-1]]
     return Surface(
         np.concatenate([top.vertices, foot]),
         np.concatenate([top.triangles, wall, bottom]),

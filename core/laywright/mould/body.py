@@ -22,7 +22,7 @@ from laywright.mould.compensation import (
 )
 from laywright.mould.fill import fill_holes
 from laywright.mould.frame import upright
-from laywright.mould.hollow import joined_columns
+from laywright.mould.hollow import with_hollow_run_off
 from laywright.mould.run_off import Rays, rays_of, run_off_rows
 from laywright.mould.scribe import groove
 from laywright.mould.solid import from_manifold, to_manifold
@@ -38,6 +38,7 @@ __all__ = ["MouldBody", "MouldSettings", "build_body"]
 
 _OWN = ("run-off", "filled hole", "sides", "base", "scribe line")
 _HELD = 1e-6
+_UP = (0.0, 0.0, 1.0)
 
 
 @dataclass(frozen=True)
@@ -201,13 +202,18 @@ def _body(
     top: Surface, rays: Rays, settings: MouldSettings, number: dict[str, int], where: str
 ) -> Manifold:
     rows = run_off_rows(rays, settings.run_off)
-    upper, outline = with_run_off(top, rays, rows, number["run-off"])
-    patches = (number["run-off"], number["sides"], number["base"])
-    if not is_one_layer(upper, (0.0, 0.0, 1.0)):
-        loop = top.boundary_loops[0]
-        return joined_columns(top, loop, where, settings.run_off, settings.base, patches)
+    upper, _ = with_run_off(top, rays, rows, number["run-off"])
+    if not is_one_layer(upper, _UP):
+        upper = with_hollow_run_off(top, settings.run_off, number["run-off"], where)
+    if not is_one_layer(upper, _UP):
+        raise GeometryError(
+            where,
+            f"a run-off of {settings.run_off:.3g} mm that folds over",
+            "an outline along which the run-off lies open",
+            "shorten the run-off or smooth the edge of the face",
+        )
     floor = float(upper.vertices[np.unique(upper.triangles), 2].min()) - settings.base
-    body = close_down(upper, outline, floor, *patches[1:])
+    body = close_down(upper, floor, number["sides"], number["base"])
     return to_manifold(body, f"the mould body on {where}")
 
 

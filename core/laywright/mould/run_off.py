@@ -18,7 +18,7 @@ from laywright.arrays import Array, FloatArray, IntArray
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 
-__all__ = ["Rays", "rays_of", "run_off_rows", "square_rays_of", "unit_rows"]
+__all__ = ["Rays", "rays_of", "run_off_rows", "unit_rows"]
 
 _FAN = math.radians(12.0)
 _SHARP_CORNER = math.radians(25.0)
@@ -67,13 +67,6 @@ def rays_of(surface: Surface, loop: IntArray) -> Rays:
     turn = _turns(surface, loop)
     fans = np.where(turn > _SHARP_CORNER, np.ceil(turn / _FAN).astype(int) + 1, 1)
     return _fanned(surface, loop, turn, fans)
-
-
-def square_rays_of(surface: Surface, loop: IntArray) -> Rays:
-    """Return rays as `rays_of`, with two crossing ones, square to their edges, in each hollow."""
-    turn = _turns(surface, loop)
-    fans = np.where(np.abs(turn) > _SHARP_CORNER, np.ceil(turn / _FAN).astype(int) + 1, 1)
-    return _fanned(surface, loop, turn, np.where(turn < -_SHARP_CORNER, 2, fans))
 
 
 def _fanned(surface: Surface, loop: IntArray, turn: FloatArray, fans: IntArray) -> Rays:
