@@ -49,7 +49,7 @@ def summary(stages):
         f"{layup.ArealMass:.0f} g/m2, fibre volume {layup.FibreVolume:.0f} %, part about "
         f"{mass:.0f} g",
         f"mould body      {body.Volume.Value / 1e6:.2f} litres, working area within "
-        f"{body.LargestDeviation.Value:.4f} mm",
+        f"{body.LargestDeviation.Value:.3f} mm of the CAD face",
         f"print tiles     {tiles.Count}",
         *(f"                {line}" for line in tiles.Tiles),
         f"cloth patterns  {patterns.Count}, {patterns.CutArea.Value / 1e6:.3f} m2, largest shear "

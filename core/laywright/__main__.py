@@ -59,7 +59,7 @@ def summary(result: JobResult) -> str:
         f"{result.laminate.areal_mass:.0f} g/m2, fibre volume "
         f"{100.0 * result.laminate.fibre_volume_fraction:.0f} %",
         f"mould body      {result.body.volume / 1e6:.2f} litres, working area within "
-        f"{result.body.largest_deviation:.4f} mm",
+        f"{result.face.deviation + result.body.largest_deviation:.3f} mm of the mesh",
         f"print tiles     {len(result.tiles.tiles)}",
         f"cloth patterns  {len(result.patterns.patterns)}, largest shear "
         f"{math.degrees(shear):.1f} deg",

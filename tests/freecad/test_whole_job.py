@@ -81,7 +81,7 @@ def test_every_stage_gives_a_true_result(hatch):
     body = stages["MouldBody"]
     assert body.Mesh.isSolid()
     assert body.Mesh.Volume == pytest.approx(body.Volume.Value, rel=1e-5)
-    assert body.LargestDeviation.Value < 0.01
+    assert face.Deviation.Value <= body.LargestDeviation.Value < 0.06
     tiles = stages["PrintTiles"]
     assert tiles.Mesh.isSolid()
     assert tiles.Mesh.countComponents() == tiles.Count == 6

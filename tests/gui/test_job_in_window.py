@@ -241,3 +241,22 @@ def test_release_and_tiles_are_coloured_with_a_legend_and_stay_so(job, artefacts
     finally:
         FreeCAD.closeDocument(again.Name)
         pump()
+
+
+def test_shear_of_a_ply_is_shown_on_the_part_with_its_numbers(job, artefacts):
+    document, stages = job
+    patterns = stages["ClothPatterns"]
+    vobj = patterns.ViewObject
+    plain = picture(artefacts / "no map.png", {patterns.Name}, document)
+    assert colours_in(plain) < 0.01
+    vobj.Map, vobj.MapPly = "shear", 2
+    pump()
+    shown = picture(artefacts / f"shear {FreeCAD.Version()[1]}.png", {patterns.Name}, document)
+    assert colours_in(shown) > 0.01
+    texts = vobj.Proxy.legend.texts
+    assert texts[0] == "ply 2: shear"
+    shares = [float(text.rsplit(":", 1)[1].rstrip(" %")) for text in texts[1:]]
+    assert sum(shares) == pytest.approx(100.0, abs=0.3)
+    assert all("deg" in text for text in texts[1:])
+    vobj.Map = "outlines only"
+    pump()

@@ -27,6 +27,7 @@ __all__ = [
     "lines_from_outlines",
     "mesh_from_solids",
     "read_result",
+    "scene_lists",
     "shape_of_faces",
     "shape_signature",
     "store_result",
@@ -211,6 +212,25 @@ def lines_from_outlines(outlines):
 def vector(numbers):
     """Return three numbers as a FreeCAD vector."""
     return FreeCAD.Vector(*(float(number) for number in numbers))
+
+
+def scene_lists(coloured, placement):
+    """Return a coloured surface as lists for the scene of an object that stands elsewhere.
+
+    Parameters
+    ----------
+    coloured : value with ``surface`` and ``colours`` (m, 3)
+        In the coordinates of the document, mm.
+    placement : FreeCAD.Placement
+        Of the object, undone here because the scene applies it.
+
+    Returns
+    -------
+    points, triangles, colours : lists
+    """
+    matrix = np.array(placement.inverse().toMatrix().A).reshape(4, 4)
+    points = coloured.surface.vertices @ matrix[:3, :3].T + matrix[:3, 3]
+    return points.tolist(), coloured.surface.triangles.tolist(), coloured.colours.tolist()
 
 
 def store_result(obj, result):

@@ -4,7 +4,7 @@ FreeCAD looks for additional packages in a folder of its own.  They are installe
 the numpy and scipy that FreeCAD brings held as they are, for those belong to the host.
 """
 
-import importlib.util
+import importlib
 import shutil
 import subprocess
 import sys
@@ -33,8 +33,16 @@ _HELD = ("numpy", "scipy", "lxml")
 
 
 def missing():
-    """Return the names of the packages that are not there."""
-    return [name for module, name in NEEDED.items() if importlib.util.find_spec(module) is None]
+    """Return the names of the packages that are not there or do not load."""
+    return [name for module, name in NEEDED.items() if not _loads(module)]
+
+
+def _loads(module):
+    try:
+        importlib.import_module(module)
+    except ImportError:
+        return False
+    return True
 
 
 def folder():
@@ -56,6 +64,9 @@ def command(names):
         "install",
         "--target",
         str(folder()),
+        "--python-version",
+        f"{sys.version_info.major}.{sys.version_info.minor}",
+        "--only-binary=:all:",
         "--constraint",
         str(folder() / "held.txt"),
         *names,
@@ -74,7 +85,7 @@ def install(names):
     target.mkdir(parents=True, exist_ok=True)
     held = []
     for name in _HELD:
-        if importlib.util.find_spec(name) is not None:
+        if _loads(name):
             held.append(f"{name}=={importlib.import_module(name).__version__}")
     (target / "held.txt").write_text("\n".join(held) + "\n", encoding="utf-8")
     done = subprocess.run(command(names), capture_output=True, text=True, check=False)

@@ -30,8 +30,8 @@ class LayupObject(StageObject):
         Property(
             "ResinShare",
             "Percent",
-            "Resin with hardener as a share of the laminate's mass (%); 0 takes the usual share "
-            "of the process",
+            "Resin with hardener as a share of the laminate's mass, 0 for the usual share of the "
+            "process (%)",
             0,
         ),
     )

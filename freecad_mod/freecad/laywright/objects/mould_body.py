@@ -29,7 +29,12 @@ class MouldBodyObject(StageObject):
     )
     reports = (
         Property("Volume", "Volume", "Volume of the body (mm³)"),
-        Property("LargestDeviation", "Length", "Largest deviation of the working area (mm)"),
+        Property(
+            "LargestDeviation",
+            "Length",
+            "Largest distance of the working area from the wanted surface, the chord of the "
+            "triangles included (mm)",
+        ),
         Property("Remarks", "StringList", "What was allowed for, and what is not done"),
     )
 
@@ -49,5 +54,6 @@ class MouldBodyObject(StageObject):
     def show(self, obj, result):
         obj.Mesh = bridge.mesh_from_solids([result.solid])
         obj.Volume = result.volume
-        obj.LargestDeviation = result.largest_deviation
+        face = obj.Face.Proxy.kept(obj.Face)
+        obj.LargestDeviation = face.deviation + result.largest_deviation
         obj.Remarks = list(result.remarks)

@@ -1,6 +1,7 @@
 """Which view each kind of object has."""
 
 from freecad.laywright.views.base import GroupView, StageView
+from freecad.laywright.views.cloth import ClothView
 from freecad.laywright.views.facets import ReleaseView, TilesView
 
 __all__ = ["view_for"]
@@ -9,6 +10,7 @@ _VIEWS = {
     "JobObject": GroupView,
     "ReleaseCheckObject": ReleaseView,
     "PrintTilesObject": TilesView,
+    "ClothPatternsObject": ClothView,
 }
 
 

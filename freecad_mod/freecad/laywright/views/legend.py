@@ -43,11 +43,12 @@ class Legend:
         self._switch.whichChild = coin.SO_SWITCH_ALL if visible else coin.SO_SWITCH_NONE
 
     def write(self, rows):
-        """Set the rows: pairs of a colour (r, g, b, a) and a text, the first on top."""
+        """Set the rows, the first on top: colour (r, g, b, ...) or None, and text."""
         self._rows.removeAllChildren()
         for index, (colour, text) in enumerate(reversed(list(rows))):
             low = _LOW + index * _STEP
-            self._rows.addChild(_square(colour, low))
+            if colour is not None:
+                self._rows.addChild(_square(colour, low))
             self._rows.addChild(_text(text, low))
 
     @property

@@ -1,0 +1,43 @@
+"""A coloured surface in the scene of a view provider, beside what FreeCAD draws itself."""
+
+from pivy import coin
+
+__all__ = ["ColouredSurface"]
+
+
+class ColouredSurface:
+    """Triangles with one colour each.
+
+    Parameters
+    ----------
+    vobj : view provider
+        Whose scene it is added to.
+    """
+
+    def __init__(self, vobj):
+        self._switch = coin.SoSwitch()
+        self._content = coin.SoSeparator()
+        self._switch.addChild(self._content)
+        vobj.RootNode.addChild(self._switch)
+        self.show(False)
+
+    def show(self, visible):
+        """Show or hide it."""
+        self._switch.whichChild = coin.SO_SWITCH_ALL if visible else coin.SO_SWITCH_NONE
+
+    def write(self, points, triangles, colours):
+        """Set points (x, y, z), triangles (three point numbers) and colours (r, g, b)."""
+        hints = coin.SoShapeHints()
+        hints.vertexOrdering = coin.SoShapeHints.COUNTERCLOCKWISE
+        material = coin.SoMaterial()
+        material.diffuseColor.setValues(0, len(colours), colours)
+        binding = coin.SoMaterialBinding()
+        binding.value = coin.SoMaterialBinding.PER_FACE
+        place = coin.SoCoordinate3()
+        place.point.setValues(0, len(points), points)
+        faces = coin.SoIndexedFaceSet()
+        corners = [number for triangle in triangles for number in (*triangle, -1)]
+        faces.coordIndex.setValues(0, len(corners), corners)
+        self._content.removeAllChildren()
+        for node in (hints, material, binding, place, faces):
+            self._content.addChild(node)
