@@ -7,7 +7,7 @@ import pytest
 
 import shapes
 from checks.reference import agree, row
-from laywright.mould.cells import cells_of
+from laywright.mould.cells import cell_block, cells_of, places
 from laywright.mould.cuts import CutPlan, fewest_counts
 from laywright.mould.solid import from_manifold, to_manifold
 from laywright.mould.tile import TileSettings
@@ -20,7 +20,8 @@ def cut(surface, *cuts):
     low, high = surface.bounds.tolist()
     plan = CutPlan(np.eye(3), 0.0, tuple(low), tuple(high), cuts, np.eye(3), 0.0)
     single = type(surface).single(surface.vertices, surface.triangles, "part")
-    cells = cells_of(to_manifold(single, "part"), plan, 1)
+    cutters = {place: cell_block(plan, place, 0.0, 1) for place in places(plan)}
+    cells = cells_of(to_manifold(single, "part"), plan, cutters)
     return {place: from_manifold(piece, NAMES) for place, piece in cells}
 
 

@@ -12,7 +12,15 @@ from hypothesis import strategies as st
 
 import shapes
 from laywright.errors import LimitError
-from laywright.mould.cuts import CutPlan, PrintPose, fewest_counts, plan_cuts, rotations, slivers
+from laywright.mould.cuts import (
+    CutPlan,
+    PrintPose,
+    fewest_counts,
+    plan_cuts,
+    rotations,
+    slivers,
+    underside,
+)
 from laywright.surface.triangles import Surface
 
 UP = (0.0, 0.0, 1.0)
@@ -100,11 +108,13 @@ def test_standing_tiles_where_any_side_may_lie_down():
 def test_corners_that_would_be_slivers_are_counted():
     outline = np.array([[0, 0], [100, 0], [100, 100], [95, 100], [95, 5], [0, 5]], float)
     plate = shapes.plate(outline, lambda x, y: 0.0 * x, 2.0)
-    flat = Surface.single(plate.vertices, plate.triangles[:, ::-1])
+    below = Surface.single(plate.vertices, plate.triangles[:, ::-1])
+    outline = underside(below, np.eye(3))
+    assert outline.area == pytest.approx(100.0**2 - 95.0**2)
     cuts = ((50.0,), (50.0,), ())
     plan = CutPlan(np.eye(3), 0.0, (0, 0, 0), (100, 100, 0), cuts, np.eye(3), 0.0)
-    assert slivers(flat, plan, 10.0) == 2
-    assert slivers(flat, plan, 4.0) == 0
+    assert slivers(outline, plan, 10.0) == 2
+    assert slivers(outline, plan, 4.0) == 0
     assert plan.cell((1, 0, 0)).tolist() == [[50, 0, 0], [100, 50, 0]]
 
 

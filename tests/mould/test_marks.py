@@ -32,7 +32,7 @@ def test_every_letter_is_there_and_no_two_are_alike():
 
 def test_the_engraving_lies_in_the_tile_and_reads_from_below():
     under = shapely.box(10, 20, 70, 60)
-    cut = engraving("L", under, -8.0, 0.6, 1.0, 5)
+    cut = engraving("L", under, (-9.0, -7.4), 1.0, 5)
     low = np.array(cut.bounding_box()[:3])
     high = np.array(cut.bounding_box()[3:])
     assert low[2] == pytest.approx(-9.0)
@@ -48,7 +48,7 @@ def test_the_engraving_lies_in_the_tile_and_reads_from_below():
 
 def test_a_larger_piece_is_chosen_and_none_where_there_is_no_room():
     two = shapely.union(shapely.box(0, 0, 5, 5), shapely.box(100, 0, 140, 40))
-    cut = engraving("A1", two, 0.0, 0.6, 0.8, 0)
+    cut = engraving("A1", two, (-1.0, 0.6), 0.8, 0)
     assert cut.bounding_box()[0] > 100.0
-    assert engraving("A1", shapely.box(0, 0, 6, 6), 0.0, 0.6, 0.8, 0) is None
-    assert engraving("A1", shapely.Polygon(), 0.0, 0.6, 0.8, 0) is None
+    assert engraving("A1", shapely.box(0, 0, 6, 6), (-1.0, 0.6), 0.8, 0) is None
+    assert engraving("A1", shapely.Polygon(), (-1.0, 0.6), 0.8, 0) is None

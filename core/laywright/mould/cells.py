@@ -1,23 +1,30 @@
-"""The body cut along the grid: one piece of it in every cell."""
+"""The body cut along the grid: one piece of it in every cell, each in one cut.
+
+A cell's cutter is a small solid: the cell's box, shortened at its seams by half the glue gap,
+less dowel holes and marks.  Meeting it with the body gives the tile at once.
+"""
 
 from __future__ import annotations
 
-from itertools import pairwise
+from itertools import product
 
 import numpy as np
-from manifold3d import Manifold
+from manifold3d import Manifold, OpType
 
+from laywright.arrays import FloatArray
 from laywright.mould.cuts import CutPlan
 from laywright.mould.joints import Place
 from laywright.mould.solid import block
 
-__all__ = ["cells_of", "glue_gaps"]
+__all__ = ["cell_block", "cells_of", "gap_blocks", "places"]
 
 _CRUMB = 1e-6
 _FAR = 10.0
 
 
-def cells_of(whole: Manifold, plan: CutPlan, patch: int) -> list[tuple[Place, Manifold]]:
+def cells_of(
+    whole: Manifold, plan: CutPlan, cutters: dict[Place, Manifold]
+) -> list[tuple[Place, Manifold]]:
     """Return every cell of the grid that holds a piece of a solid, with that piece.
 
     Parameters
@@ -26,53 +33,50 @@ def cells_of(whole: Manifold, plan: CutPlan, patch: int) -> list[tuple[Place, Ma
         The solid in the grid's axes.
     plan : CutPlan
         The grid.
-    patch : int
-        Patch of the faces that the cuts make.
+    cutters : dict of tuple of 3 int to Manifold
+        What stays of each cell.
     """
-    pieces: list[tuple[list[int], Manifold]] = [([], whole)]
+    longest = int(np.argmax(plan.counts))
+    found = []
+    for index in range(plan.counts[longest]):
+        low, high = _far(plan)
+        edges = (low[longest], *plan.cuts[longest], high[longest])
+        low[longest], high[longest] = edges[index], edges[index + 1]
+        slab = whole ^ block(low, high, 0) if plan.counts[longest] > 1 else whole
+        for place, cutter in cutters.items():
+            if place[longest] == index:
+                piece = slab ^ cutter
+                if piece.volume() > _CRUMB:
+                    found.append((place, piece))
+    return found
+
+
+def cell_block(plan: CutPlan, place: Place, gap: float, patch: int) -> Manifold:
+    """Return the box of a cell, shortened at its seams by half a gap, wide open elsewhere."""
+    low, high = _far(plan)
     for axis in range(3):
-        pieces = [
-            ([*place, index], part)
-            for place, piece in pieces
-            for index, part in enumerate(_slabs(piece, plan, axis, patch))
-            if part.volume() > _CRUMB
-        ]
-    return [((place[0], place[1], place[2]), piece) for place, piece in pieces]
+        if place[axis] > 0:
+            low[axis] = plan.cuts[axis][place[axis] - 1] + gap / 2.0
+        if place[axis] < plan.counts[axis] - 1:
+            high[axis] = plan.cuts[axis][place[axis]] - gap / 2.0
+    return block(low, high, patch)
 
 
-def glue_gaps(plan: CutPlan, place: Place, gap: float, patch: int) -> list[Manifold]:
-    """Return what makes room for half the glue at every seam of a cell.
-
-    Parameters
-    ----------
-    plan : CutPlan
-        The grid.
-    place : tuple of 3 int
-        The cell.
-    gap : float, mm
-        Thickness of the glue.
-    patch : int
-        Patch of the new faces.
-    """
-    if gap <= 0.0:
-        return []
+def gap_blocks(plan: CutPlan, gap: float) -> Manifold:
+    """Return everything that the glue gaps take away."""
     blocks = []
-    for axis in range(3):
-        for cut in plan.cuts[axis][max(0, place[axis] - 1) : place[axis] + 1]:
-            low, high = np.array(plan.low) - _FAR, np.array(plan.high) + _FAR
-            low[axis], high[axis] = cut - gap / 2.0, cut + gap / 2.0
-            blocks.append(block(low, high, patch))
-    return blocks
+    for axis, cut in ((a, c) for a in range(3) for c in plan.cuts[a]):
+        low, high = _far(plan)
+        low[axis], high[axis] = cut - gap / 2.0, cut + gap / 2.0
+        blocks.append(block(low, high, 0))
+    return Manifold.batch_boolean(blocks, OpType.Add) if blocks and gap > 0.0 else Manifold()
 
 
-def _slabs(piece: Manifold, plan: CutPlan, axis: int, patch: int) -> list[Manifold]:
-    """Return the slices of a solid between the cuts along one axis."""
-    if not plan.cuts[axis]:
-        return [piece]
-    low, high = np.array(plan.low) - _FAR, np.array(plan.high) + _FAR
-    slabs = []
-    for start, end in pairwise([low[axis], *plan.cuts[axis], high[axis]]):
-        corners = np.stack([low, high])
-        corners[:, axis] = start, end
-        slabs.append(piece ^ block(corners[0], corners[1], patch))
-    return slabs
+def places(plan: CutPlan) -> list[Place]:
+    """Return all cells of the grid."""
+    x, y, z = plan.counts
+    return list(product(range(x), range(y), range(z)))
+
+
+def _far(plan: CutPlan) -> tuple[FloatArray, FloatArray]:
+    return np.array(plan.low) - _FAR, np.array(plan.high) + _FAR

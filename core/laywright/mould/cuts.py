@@ -14,6 +14,7 @@ from itertools import product
 
 import numpy as np
 import shapely
+from shapely.affinity import rotate
 
 from laywright.arrays import FloatArray, Vector, floats
 from laywright.errors import LimitError
@@ -21,7 +22,15 @@ from laywright.mould.frame import upright
 from laywright.mould.seams import place_seams, seam_lengths, seam_weights
 from laywright.surface.triangles import Surface
 
-__all__ = ["CutPlan", "PrintPose", "fewest_counts", "plan_cuts", "rotations"]
+__all__ = [
+    "CutPlan",
+    "PrintPose",
+    "fewest_counts",
+    "plan_cuts",
+    "rotations",
+    "slivers",
+    "underside",
+]
 
 _TURN_STEP = math.radians(7.5)
 _PLACE_STEP = 1.0
@@ -179,6 +188,7 @@ def plan_cuts(
             "choose a larger printer",
         )
     weights = seam_weights(working, trim_line)
+    outline = underside(solid, frames[0])
     plans = []
     for number, place, counts, rotation in options:
         if number > fewest:
@@ -198,7 +208,7 @@ def plan_cuts(
                 rotations(pose)[rotation],
                 cost,
             )
-            plans.append((slivers(solid, plan, least_tile), cost, place, plan))
+            plans.append((slivers(outline, plan, least_tile), cost, place, plan))
     if not plans:
         raise LimitError(
             "least tile",
@@ -209,15 +219,30 @@ def plan_cuts(
     return min(plans, key=lambda item: item[:3])[3]
 
 
-def slivers(solid: Surface, plan: CutPlan, least_tile: float) -> int:
-    """Return how many tiles would be thinner than `least_tile` in the plan view."""
-    flat = solid.vertices @ plan.axes.T
-    down = solid.normals @ plan.axes[2] < -0.5
-    outline = shapely.union_all(shapely.polygons(flat[solid.triangles[down]][:, :, :2]))
+def underside(solid: Surface, axes: FloatArray) -> shapely.Geometry:
+    """Return the plan outline of what lies flat below a solid, in the first two axes, mm."""
+    flat = solid.vertices @ axes.T
+    down = solid.normals @ axes[2] < -0.5
+    return shapely.union_all(shapely.polygons(flat[solid.triangles[down]][:, :, :2]))
+
+
+def slivers(outline: shapely.Geometry, plan: CutPlan, least_tile: float) -> int:
+    """Return how many tiles would be thinner than `least_tile` in the plan view.
+
+    Parameters
+    ----------
+    outline : shapely.Geometry, mm
+        Underside of the body in the axes of a grid that is not turned.
+    plan : CutPlan
+        The grid.
+    least_tile : float, mm
+        The limit.
+    """
+    turned = rotate(outline, -plan.turn, origin=(0.0, 0.0), use_radians=True)
     count = 0
     for i, j in product(range(plan.counts[0]), range(plan.counts[1])):
         low, high = plan.cell((i, j, 0))
-        part = shapely.intersection(outline, shapely.box(low[0], low[1], high[0], high[1]))
+        part = shapely.intersection(turned, shapely.box(low[0], low[1], high[0], high[1]))
         if part.is_empty or part.area < 1e-6:
             continue
         x0, y0, x1, y1 = part.bounds

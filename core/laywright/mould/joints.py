@@ -149,9 +149,7 @@ def hole(joint: Joint, side: int, patch: int) -> Manifold:
     reach = np.array([joint.slot[first], joint.slot[second]]) if side > 0 else np.zeros(2)
     outline = middle + _slot_outline(radius, reach)
     level = joint.point[joint.axis]
-    low, high = (
-        (level - joint.depth, level + 1.0) if side < 0 else (level - 1.0, level + joint.depth)
-    )
+    low, high = (level - joint.depth, level) if side < 0 else (level, level + joint.depth)
     matrix = np.zeros((3, 4))
     for column, row in enumerate((first, second, joint.axis)):
         matrix[row, column] = 1.0

@@ -84,7 +84,11 @@ def strokes(text: str) -> list[FloatArray]:
 
 
 def engraving(
-    text: str, underside: shapely.Geometry, level: float, depth: float, pen: float, patch: int
+    text: str,
+    underside: shapely.Geometry,
+    heights: tuple[float, float],
+    pen: float,
+    patch: int,
 ) -> Manifold | None:
     """Return the solid that engraves a text into the underside of a tile.
 
@@ -95,10 +99,10 @@ def engraving(
         tile is looked at from below.
     underside : shapely.Geometry, mm
         Flat area to write on, in the grid's x and y.
-    level : float, mm
-        Height of the underside.
-    depth, pen : float, mm
-        Depth and width of the strokes.
+    heights : tuple of 2 float, mm
+        Where the strokes start, at or below the underside, and where they end.
+    pen : float, mm
+        Width of the strokes.
     patch : int
         Patch of the engraved faces.
 
@@ -126,9 +130,7 @@ def engraving(
         for line in lines
         for start, end in pairwise(line)
     ]
-    return Manifold.batch_boolean(
-        [prism(bar, level - 1.0, level + depth, patch) for bar in bars], OpType.Add
-    )
+    return Manifold.batch_boolean([prism(bar, *heights, patch) for bar in bars], OpType.Add)
 
 
 def _bar(start: FloatArray, end: FloatArray, pen: float, at: FloatArray) -> FloatArray:

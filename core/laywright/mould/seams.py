@@ -38,7 +38,9 @@ def seam_weights(surface: Surface, trim_line: FloatArray) -> FloatArray:
     count = np.bincount(flat, minlength=len(surface.vertices))
     around = np.bincount(flat, weights=np.repeat(bend, 3), minlength=len(count))
     bend = (around / np.maximum(count, 1))[surface.triangles].mean(axis=1)
-    distance, _ = cKDTree(trim_line).query(surface.centroids)
+    distance, _ = cKDTree(trim_line).query(
+        surface.centroids, distance_upper_bound=10.0 * _NEAR_TRIM
+    )
     return np.asarray(
         1.0 + _TIGHT * bend + _TRIM_WEIGHT * np.exp(-distance / _NEAR_TRIM), dtype=np.float64
     )

@@ -6,18 +6,19 @@ marks and the glue gaps took away, add up to the body.
 
 from __future__ import annotations
 
-import numpy as np
 import shapely
 from manifold3d import Manifold, OpType
 
-from laywright.errors import GeometryError, LimitError
+from laywright.errors import LimitError
 from laywright.mould.body import MouldBody
-from laywright.mould.cells import cells_of, glue_gaps
-from laywright.mould.cuts import CutPlan, plan_cuts, slivers
-from laywright.mould.joints import Place, hole, joints_of, sections
+from laywright.mould.cells import cell_block, cells_of, gap_blocks, places
+from laywright.mould.cuts import CutPlan, plan_cuts, slivers, underside
+from laywright.mould.frame import upright
+from laywright.mould.joints import Joint, Place, hole, joints_of, sections
 from laywright.mould.marks import ARROW, engraving
+from laywright.mould.posed import posed_tiles, tile_name
 from laywright.mould.printer import Printer
-from laywright.mould.solid import from_manifold, to_manifold
+from laywright.mould.solid import to_manifold
 from laywright.mould.tile import Tile, TileSet, TileSettings
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
@@ -25,7 +26,6 @@ from laywright.stage import stage
 __all__ = ["Tile", "TileSet", "TileSettings", "cut_tiles"]
 
 _OWN = ("seam", "dowel hole", "mark")
-_CRUMB = 1e-6
 _USUAL = TileSettings()
 
 
@@ -75,51 +75,39 @@ def cut_tiles(
         settings.least_tile,
         settings.pose,
     )
-    progress(0.3, "cutting")
-    names = (*body.solid.patch_names, *_OWN)
+    progress(0.3, "placing dowels and marks")
     first = len(body.solid.patch_names)
-    upright_body = body.solid.moved(body.solid.vertices @ plan.axes.T)
-    whole = to_manifold(upright_body, "the mould body")
-    cells = cells_of(whole, plan, first)
-    joints, glue_area, bare = (
-        joints_of(
-            whole,
-            plan,
-            settings.dowel_diameter + 2.0 * settings.clearance,
-            settings.dowel_depth,
-            settings.wall,
-            max(0.5, settings.clearance * 4.0),
-        )
-        if settings.dowel_diameter > 0.0
-        else ((), _seam_area(whole, plan), 0)
-    )
-    tiles: list[Tile] = []
-    kept, taken, unmarked = 0.0, 0.0, []
-    inner = part_of(progress, 0.4, 0.95)
-    for index, (place, raw) in enumerate(cells):
-        name = _name(place, plan)
-        inner(index / len(cells), f"tile {name}")
-        cutters = [
+    whole = to_manifold(body.solid.moved(body.solid.vertices @ plan.axes.T), "the mould body")
+    joints, glue_area, bare = _joints(whole, plan, settings)
+    marks = _marks(whole, plan, settings, printer, first + 2)
+    holes = {
+        place: [
             hole(joint, side, first + 1)
             for joint in joints
             for side, cell in ((-1, joint.lower), (1, joint.upper))
             if cell == place
         ]
-        cutters += glue_gaps(plan, place, settings.glue_gap, first)
-        mark = _mark(raw, name, plan, place, settings, printer, first + 2)
-        if mark is not None:
-            cutters.append(mark)
-        elif settings.mark_depth > 0.0:
-            unmarked.append(name)
-        piece = raw
-        if cutters:
-            cutter = Manifold.batch_boolean(cutters, OpType.Add)
-            away, piece = raw.split(cutter)
-            taken += away.volume()
-        kept += piece.volume()
-        tiles += _tiles(piece, name, place, plan, body, printer, names)
-    error = (whole.volume() - kept - taken) / whole.volume()
+        for place in places(plan)
+    }
+    cutters = {
+        place: cell_block(plan, place, settings.glue_gap, first)
+        - Manifold.batch_boolean([Manifold(), *holes[place], *marks.get(place, ())], OpType.Add)
+        for place in places(plan)
+    }
+    progress(0.4, "cutting")
+    cells = cells_of(whole, plan, cutters)
+    tiles: list[Tile] = []
+    names = (*body.solid.patch_names, *_OWN)
+    inner = part_of(progress, 0.6, 0.95)
+    for index, (place, piece) in enumerate(cells):
+        inner(index / len(cells), f"tile {tile_name(place, plan)}")
+        tiles += posed_tiles(piece, place, plan, printer, body.print_scale, names)
+    away = [gap_blocks(plan, settings.glue_gap)]
+    away += [cutter for place in places(plan) for cutter in (*holes[place], *marks.get(place, ()))]
+    taken = (whole ^ Manifold.batch_boolean(away, OpType.Add)).volume()
+    kept = sum(piece.volume() for _, piece in cells)
     gaps = [len(cuts) * settings.glue_gap for cuts in plan.cuts]
+    wanting = [tile_name(place, plan) for place, _ in cells if place not in marks]
     return TileSet(
         tuple(sorted(tiles, key=lambda tile: (tile.layer, tile.row, tile.column, tile.name))),
         plan,
@@ -129,8 +117,8 @@ def cut_tiles(
         joints,
         glue_area,
         (gaps[0], gaps[1], gaps[2]),
-        error,
-        _remarks(body, plan, settings, len(tiles), bare, unmarked, gaps),
+        (whole.volume() - kept - taken) / whole.volume(),
+        _remarks(body, plan, settings, len(tiles), bare, wanting, gaps),
     )
 
 
@@ -148,93 +136,46 @@ def _check_room(printer: Printer, settings: TileSettings) -> None:
         )
 
 
-def _mark(
-    raw: Manifold,
-    name: str,
-    plan: CutPlan,
-    place: Place,
-    settings: TileSettings,
-    printer: Printer,
-    patch: int,
-) -> Manifold | None:
-    if settings.mark_depth <= 0.0:
-        return None
-    low = raw.bounding_box()[2]
-    under = sections(raw, 2, [low + 1e-3])[0]
-    if place[2] > 0 and settings.dowel_diameter > 0.0:
-        under = shapely.buffer(under, -(settings.dowel_diameter + settings.wall))
-    level = low + (settings.glue_gap / 2.0 if place[2] > 0 else 0.0)
-    pen = max(0.8, 2.0 * printer.nozzle)
-    return engraving(name + ARROW, under, level, settings.mark_depth, pen, patch)
-
-
-def _tiles(
-    piece: Manifold,
-    name: str,
-    place: Place,
-    plan: CutPlan,
-    body: MouldBody,
-    printer: Printer,
-    names: tuple[str, ...],
-) -> list[Tile]:
-    """Return the pieces of one cell as tiles."""
-    parts = [part for part in piece.decompose() if part.volume() > _CRUMB]
-    tiles = []
-    for index, part in enumerate(parts):
-        full = name + (chr(ord("a") + index) if len(parts) > 1 else "")
-        surface = from_manifold(part, names)
-        if not surface.is_closed:
-            raise GeometryError(
-                f"tile {full}",
-                "a tile with gaps",
-                "a closed tile",
-                "change the least tile size a little and try again",
-            )
-        turn = np.diag(body.print_scale) @ plan.rotation
-        placed = surface.vertices @ turn.T
-        low, high = placed.min(axis=0), placed.max(axis=0)
-        size = high - low
-        if (size > np.array(printer.usable) + 1e-6).any():
-            raise LimitError(
-                f"tile {full}",
-                "{:.1f} x {:.1f} x {:.1f} mm".format(*size),
-                "at most {:.1f} x {:.1f} x {:.1f} mm".format(*printer.usable),
-                "choose a larger printer",
-            )
-        shift = np.array([*(0.5 * (np.array(printer.volume[:2]) - (low + high)[:2])), -low[2]])
-        pose = np.eye(4)
-        pose[:3, :3] = turn @ plan.axes
-        pose[:3, 3] = shift
-        volume = surface.volume
-        tiles.append(
-            Tile(
-                full,
-                place[1],
-                place[0],
-                place[2],
-                surface.moved(surface.vertices @ plan.axes),
-                pose,
-                (float(size[0]), float(size[1]), float(size[2])),
-                volume,
-                printer.mass(volume * float(np.prod(body.print_scale)), surface.area),
-            )
+def _joints(
+    whole: Manifold, plan: CutPlan, settings: TileSettings
+) -> tuple[tuple[Joint, ...], float, int]:
+    if settings.dowel_diameter > 0.0:
+        return joints_of(
+            whole,
+            plan,
+            settings.dowel_diameter + 2.0 * settings.clearance,
+            settings.dowel_depth,
+            settings.wall,
+            max(0.5, 4.0 * settings.clearance),
         )
-    return tiles
+    seams = [shape for axis in range(3) for shape in sections(whole, axis, plan.cuts[axis])]
+    return (), float(sum(shape.area for shape in seams)), 0
 
 
-def _seam_area(whole: Manifold, plan: CutPlan) -> float:
-    return sum(
-        float(shape.area) for axis in range(3) for shape in sections(whole, axis, plan.cuts[axis])
-    )
-
-
-def _name(place: Place, plan: CutPlan) -> str:
-    row, letters = place[1] + 1, ""
-    while row:
-        row, rest = divmod(row - 1, 26)
-        letters = chr(ord("A") + rest) + letters
-    layer = f"-{place[2] + 1}" if plan.counts[2] > 1 else ""
-    return f"{letters}{place[0] + 1}{layer}"
+def _marks(
+    whole: Manifold, plan: CutPlan, settings: TileSettings, printer: Printer, patch: int
+) -> dict[Place, tuple[Manifold, ...]]:
+    """Return the engraving of every cell whose underside has room for one."""
+    if settings.mark_depth <= 0.0:
+        return {}
+    levels = [plan.low[2], *(cut + settings.glue_gap / 2.0 for cut in plan.cuts[2])]
+    unders = sections(whole, 2, [level + 1e-3 for level in levels])
+    marks = {}
+    for place in places(plan):
+        low, high = plan.cell(place)
+        under = shapely.intersection(
+            unders[place[2]], shapely.box(low[0] + 1.0, low[1] + 1.0, high[0] - 1.0, high[1] - 1.0)
+        )
+        if place[2] > 0 and settings.dowel_diameter > 0.0:
+            under = shapely.buffer(under, -(settings.dowel_diameter + settings.wall))
+        pen = max(0.8, 2.0 * printer.nozzle)
+        text = tile_name(place, plan) + ARROW
+        level = levels[place[2]]
+        start = level - (settings.glue_gap / 2.0 if place[2] > 0 else 1.0)
+        mark = engraving(text, under, (start, level + settings.mark_depth), pen, patch)
+        if mark is not None:
+            marks[place] = (mark,)
+    return marks
 
 
 def _remarks(
@@ -247,12 +188,13 @@ def _remarks(
     gaps: list[float],
 ) -> tuple[str, ...]:
     remarks = []
-    thin = slivers(body.solid, plan, settings.least_tile) if count > 1 else 0
+    outline = underside(body.solid, upright(body.pull))
+    thin = slivers(outline, plan, settings.least_tile) if count > 1 else 0
     if thin:
         remarks.append(f"{thin} tiles are thinner than {settings.least_tile:.3g} mm at a corner.")
     if bare:
         remarks.append(f"Seams without room for a dowel, glued butt to butt: {bare}.")
-    if unmarked:
+    if unmarked and settings.mark_depth > 0.0:
         remarks.append(f"No room for a mark on {', '.join(unmarked)}.")
     if any(gaps):
         remarks.append(
