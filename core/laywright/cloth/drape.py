@@ -7,18 +7,19 @@ else settles where the cloth needs the least force.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from laywright.arrays import FloatArray, Vector
 from laywright.cloth.datum import Datum, start_place, warp_direction
+from laywright.cloth.energy import Energy, Sheet
 from laywright.cloth.fabric import Fabric, Start
 from laywright.cloth.flatten import flatten
-from laywright.cloth.hold import Held, hold_points, hold_start
+from laywright.cloth.hold import Held, first_threads, hold_points, hold_start
 from laywright.cloth.place import Place
-from laywright.cloth.solver import Energy, settle
-from laywright.cloth.strain import image_of, strain_from, turned_over
+from laywright.cloth.solver import REST, ROUGHLY, Settled, settle
+from laywright.cloth.strain import image_of, jacobians, strain_from, turned_over
 from laywright.errors import GeometryError
 from laywright.progress import Progress, part_of, silent
 from laywright.surface.triangles import Surface
@@ -115,21 +116,16 @@ def drape(
     warp = warp_direction(used, datum, angle)
     inner = part_of(progress, 0.2, 1.0)
     if held is not None:
-        energy = Energy(used, fabric, hold_points(used, held))
-        settled = settle(energy, _moved_to(first, held), inner)
+        settled = settle(
+            Energy(Sheet(used), fabric, hold_points(used, held)), _moved_to(first, held), inner
+        )
     else:
-        start = start or fabric.start
-        threads = Start.CROSS if start is Start.WARP else start
-        energy = Energy(used, fabric, hold_start(used, place, warp, threads))
-        settled = settle(energy, _turned_to(used, first, place, warp), inner)
-        if threads is not start:
-            energy = Energy(used, fabric, hold_start(used, place, warp, start))
-            settled = settle(energy, settled.uv, inner, missed=settled.missed)
+        settled = _lay(used, fabric, place, warp, start or fabric.start, first, inner)
     uv = settled.uv
     if held is None:
         uv = uv - place.value(used, uv)
     progress(1.0)
-    strain = strain_from(energy.jacobians(uv) + settled.missed)
+    strain = strain_from(jacobians(used, uv) + settled.missed)
     share = used.areas / used.area
     yarns = fabric.warp * strain.warp**2 + fabric.weft * strain.weft**2
     stretch = np.sqrt(share @ yarns / (fabric.warp + fabric.weft))
@@ -144,6 +140,36 @@ def drape(
         settled.iterations,
         settled.at_rest,
     )
+
+
+def _lay(
+    surface: Surface,
+    fabric: Fabric,
+    place: Place,
+    warp: Vector,
+    start: Start,
+    first: FloatArray,
+    progress: Progress,
+) -> Settled:
+    """Lay the cloth with both threads straight, then let go of what the start lets go of."""
+    stages = [Start.CROSS] if start is Start.CROSS else [Start.CROSS, Start.EASED]
+    if start is Start.POINT:
+        stages.append(Start.POINT)
+    sheet = Sheet(surface)
+    threads = first_threads(surface, place, warp)
+    settled: Settled | None = None
+    steps = 0
+    for index, stage in enumerate(stages):
+        energy = Energy(sheet, fabric, hold_start(surface, threads, stage, fabric.shear))
+        inner = part_of(progress, index / len(stages), (index + 1) / len(stages))
+        rest = REST if stage is start else ROUGHLY
+        if settled is None:
+            settled = settle(energy, _turned_to(surface, first, place, warp), inner, rest=rest)
+        else:
+            settled = settle(energy, settled.uv, inner, missed=settled.missed, rest=rest)
+        steps += settled.iterations
+    assert settled is not None
+    return replace(settled, iterations=steps)
 
 
 def _without_thin(surface: Surface) -> Surface:

@@ -22,9 +22,9 @@ _LOCKED = 100.0
 class Start(Enum):
     """What the hand lays straight before it smooths the rest outwards."""
 
-    CROSS = "the warp and the weft thread through the start point"
-    WARP = "the warp thread through the start point"
-    POINT = "the start point, the warp along the arrow"
+    EASED = "warp and weft thread through the start point, giving way to spare shear"
+    CROSS = "warp and weft thread through the start point, held straight"
+    POINT = "the start point alone, the warp along the arrow"
 
 
 @dataclass(frozen=True)
@@ -50,7 +50,7 @@ class Fabric:
     shear: float
     locking_angle: float
     locked: float = 0.0
-    start: Start = Start.CROSS
+    start: Start = Start.EASED
 
     def __post_init__(self) -> None:
         for name in ("warp", "weft", "shear"):
@@ -97,7 +97,7 @@ _BY_WEAVE: dict[Weave, Fabric] = {
     Weave.BIAXIAL: Fabric(1.0, 1.0, 1e-4, math.radians(50.0), 0.01),
     # Unidirectional: across the fibres only stitching or a light grid holds, so the cloth
     # spreads and bunches sooner than that a fibre stretches (common practice, no source).
-    Weave.UNIDIRECTIONAL: Fabric(1.0, 0.02, 2e-3, math.radians(25.0), 0.05, Start.WARP),
+    Weave.UNIDIRECTIONAL: Fabric(1.0, 0.02, 2e-3, math.radians(25.0), 0.05),
     # Mat: the same in all directions, which needs shear = warp / 2 (isotropic, no lateral
     # contraction); it tears apart rather than locks (common practice, no source).
     Weave.MAT: Fabric(1.0, 1.0, 0.5, math.radians(30.0), 0.0, Start.POINT),

@@ -1,8 +1,7 @@
 """What holds the cloth while it settles: the start point, threads laid straight, stuck points.
 
 Each is a set of linear rows over the unknowns ``(u0, v0, u1, v1, ...)`` with a target; the
-solver adds the squares of what they lack.  They are firm, not rigid: a thread that is laid
-straight may still give by what the mesh cannot resolve.
+solver adds the squares of what they lack.
 """
 
 from __future__ import annotations
@@ -12,16 +11,17 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.sparse import coo_matrix, csr_matrix
 
-from laywright.arrays import Array, FloatArray, IntArray, Vector
+from laywright.arrays import Array, FloatArray, IntArray, Vector, unit_vector
 from laywright.cloth.fabric import Start
 from laywright.cloth.place import Place
 from laywright.cloth.thread import Thread, lay_thread, neighbours
 from laywright.surface.triangles import Surface
 
-__all__ = ["Held", "Rows", "hold_points", "hold_start"]
+__all__ = ["FirstThreads", "Held", "Rows", "first_threads", "hold_points", "hold_start"]
 
 _FIRM = 100.0
 _ARROW = 0.1
+_SHORT = 1e-6
 _U, _V = 0, 1
 
 
@@ -57,8 +57,25 @@ class Rows:
     targets: FloatArray
 
 
-def hold_start(surface: Surface, place: Place, warp: Vector, start: Start) -> Rows:
-    """Return the rows that hold the start point and what is laid straight from it.
+@dataclass(frozen=True, eq=False)
+class FirstThreads:
+    """The threads laid straight through the start point.
+
+    Attributes
+    ----------
+    place : Place
+        The start point.
+    warp, weft : tuple of Thread
+        From the start point to either side; fewer than two at the edge of the surface.
+    """
+
+    place: Place
+    warp: tuple[Thread, ...]
+    weft: tuple[Thread, ...]
+
+
+def first_threads(surface: Surface, place: Place, warp: Vector) -> FirstThreads:
+    """Lay the warp and the weft thread through a start point.
 
     Parameters
     ----------
@@ -68,44 +85,87 @@ def hold_start(surface: Surface, place: Place, warp: Vector, start: Start) -> Ro
         The start point, which becomes u = v = 0.
     warp : tuple of 3 float
         Unit direction of the warp along the surface there.
-    start : Start
-        `Start.POINT` holds the warp's mean direction over a tenth of the surface's size to
-        both sides; the others hold threads over their whole length.
     """
-    size = float(np.sqrt(surface.area))
-    firm = float(np.sqrt(_FIRM)) / size
-    corners = surface.triangles[place.triangle]
-    weights = firm * np.array(place.weights)
-    rows: list[tuple[Array, Array]] = [(2 * corners + _U, weights), (2 * corners + _V, weights)]
     across = neighbours(surface)
     ahead = np.array(warp)
     left = np.cross(place.normal(surface), ahead)
-    reach = _ARROW * size if start is Start.POINT else np.inf
+    both = []
+    for direction in (ahead, left):
+        ways = (unit_vector(direction), unit_vector(-direction))
+        laid = (lay_thread(surface, place, way, across=across) for way in ways)
+        both.append(tuple(thread for thread in laid if len(thread.share)))
+    return FirstThreads(place, both[0], both[1])
 
-    def threads(direction: FloatArray) -> list[Thread]:
-        both = (direction, -direction)
-        laid = [lay_thread(surface, place, tuple(way.tolist()), reach, across) for way in both]
-        return [thread for thread in laid if len(thread.share)]
 
-    if start is Start.POINT:
-        tips = [(2 * thread.ends[-1] + _V, _shares(thread)[-1]) for thread in threads(ahead)]
-        signs = (1.0, -1.0)
-        rows.append(
-            (
-                np.concatenate([where for where, _ in tips]),
-                firm
-                * np.concatenate([sign * s for sign, (_, s) in zip(signs, tips, strict=False)]),
-            )
-        )
-    else:
-        straight = [(thread, _V) for thread in threads(ahead)]
-        if start is Start.CROSS:
-            straight += [(thread, _U) for thread in threads(left)]
-        for thread, which in straight:
-            gaps = np.maximum(np.diff(thread.distance, prepend=0.0) / size, 1e-9)
-            shares = (firm * np.sqrt(gaps))[:, None] * _shares(thread)
-            rows += list(zip(2 * thread.ends + which, shares, strict=True))
+def hold_start(surface: Surface, threads: FirstThreads, start: Start, shear: float) -> Rows:
+    """Return the rows that hold the start point and what is laid straight from it.
+
+    Parameters
+    ----------
+    surface : Surface
+        The surface, mm.
+    threads : FirstThreads
+        The start point, which becomes u = v = 0, and the threads through it.
+    start : Start
+        How the first threads are laid.
+    shear : float
+        Shear stiffness of the cloth.
+
+    Returns
+    -------
+    Rows
+
+    Notes
+    -----
+    `Start.CROSS` holds both threads where they are laid.  Otherwise the warp's mean direction
+    is held over a tenth of the surface's size to both sides of the start, and `Start.EASED`
+    adds for both threads the mean square of their angle to the straight line, as stiff as the
+    cloth's own shear: a thread gives way where it spares the whole cloth more shear than that.
+    """
+    size = float(np.sqrt(surface.area))
+    firm = float(np.sqrt(_FIRM)) / size
+    corners = surface.triangles[threads.place.triangle]
+    weights = firm * np.array(threads.place.weights)
+    rows: list[tuple[Array, Array]] = [(2 * corners + _U, weights), (2 * corners + _V, weights)]
+    if start is not Start.CROSS and threads.warp:
+        rows.append(_level(threads.warp, _ARROW * size, firm))
+    for laid, which in ((threads.warp, _V), (threads.weft, _U)):
+        for thread in laid:
+            if start is Start.CROSS:
+                rows += _laid(thread, which, firm, size)
+            elif start is Start.EASED:
+                rows += _eased(thread, which, float(np.sqrt(shear / size)))
     return Rows(_matrix(rows, 2 * len(surface.vertices)), np.zeros(len(rows)))
+
+
+def _level(threads: tuple[Thread, ...], reach: float, firm: float) -> tuple[Array, Array]:
+    """Return the row by which the two tips of the arrow lie on one warp thread."""
+    where, shares = [], []
+    for thread, sign in zip(threads, (1.0, -1.0), strict=False):
+        tip = min(int(np.searchsorted(thread.distance, reach)), len(thread.share) - 1)
+        where.append(2 * thread.ends[tip] + _V)
+        shares.append(sign * firm * _shares(thread)[tip])
+    return np.concatenate(where), np.concatenate(shares)
+
+
+def _laid(thread: Thread, which: int, firm: float, size: float) -> list[tuple[Array, Array]]:
+    """Return rows by which a thread stays where it is laid."""
+    gaps = np.maximum(np.diff(thread.distance, prepend=0.0) / size, _SHORT)
+    shares = (firm * np.sqrt(gaps))[:, None] * _shares(thread)
+    return list(zip(2 * thread.ends + which, shares, strict=True))
+
+
+def _eased(thread: Thread, which: int, stiffness: float) -> list[tuple[Array, Array]]:
+    """Return rows for the angle of a thread to the straight line between its crossings."""
+    gaps = np.diff(thread.distance)
+    shares = _shares(thread)
+    return [
+        (
+            np.concatenate([2 * thread.ends[i] + which, 2 * thread.ends[i + 1] + which]),
+            stiffness / np.sqrt(gaps[i]) * np.concatenate([-shares[i], shares[i + 1]]),
+        )
+        for i in np.flatnonzero(gaps > _SHORT * thread.distance[-1])
+    ]
 
 
 def hold_points(surface: Surface, held: Held) -> Rows:

@@ -1,8 +1,4 @@
-"""Reading a draped cloth at a point of the cloth or of the surface, second order or better.
-
-Between the vertices a field is read from a quadratic fitted to the nearest vertices, in the
-flat coordinates of the cloth.
-"""
+"""Reading a draped cloth: where a point of it lies, its shear there, how its yarns run."""
 
 from __future__ import annotations
 
@@ -12,14 +8,12 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from laywright.arrays import FloatArray
-from laywright.cloth.recovery import strain_at_vertices
-from laywright.cloth.strain import facet_axes, jacobians
+from laywright.cloth.recovery import Recovery, strain_at_vertices
 from laywright.surface.triangles import Surface
 
 __all__ = ["Reading", "read_cloth", "yarn_directions"]
 
 _NEAREST = 24
-_TERMS = 10
 
 
 @dataclass(frozen=True, eq=False)
@@ -78,12 +72,20 @@ def read_cloth(surface: Surface, uv: FloatArray, cloth_points: FloatArray) -> Re
 
 
 def yarn_directions(surface: Surface, uv: FloatArray) -> tuple[FloatArray, FloatArray]:
-    """Return the directions of warp and weft in every triangle: (m, 3) float each, unit.
+    """Return the directions of warp and weft at every vertex: (n, 3) float each, unit.
 
     These are the local angles that the ply has after draping.
+
+    Parameters
+    ----------
+    surface : Surface
+        The surface, mm.
+    uv : (n, 2) float, mm
+        The drape's flat coordinates.
     """
-    x, y = facet_axes(surface)
-    both = jacobians(surface, uv)
+    recovery = Recovery(surface)
+    x, y = recovery.axes
+    both = recovery.gradients(uv)
     warp = both[:, 1, 1, None] * x - both[:, 1, 0, None] * y
     weft = -both[:, 0, 1, None] * x + both[:, 0, 0, None] * y
     return (

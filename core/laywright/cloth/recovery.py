@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
-from scipy.sparse import coo_matrix, diags
+from scipy.sparse import coo_matrix, csr_matrix, diags
 
 from laywright.arrays import Array, FloatArray
 from laywright.cloth.strain import (
@@ -85,6 +85,18 @@ class Recovery:
         share = np.einsum("kab,kb->ka", inverse[centre], terms * weight[:, None])
         return centre, other, share / size[:, None]
 
+    @cached_property
+    def _along(self) -> tuple[csr_matrix, csr_matrix]:
+        """Matrices from values at the vertices to gradients along either tangent axis."""
+        centre, other, share = self._fit
+        count = len(self.surface.vertices)
+        matrices = [
+            csr_matrix((share[:, axis], (centre, other)), shape=(count, count))
+            - diags(np.bincount(centre, weights=share[:, axis], minlength=count))
+            for axis in range(2)
+        ]
+        return matrices[0].tocsr(), matrices[1].tocsr()
+
     def gradients(self, values: FloatArray) -> FloatArray:
         """Return the gradient at every vertex in the tangent axes.
 
@@ -97,26 +109,30 @@ class Recovery:
         -------
         (n, w, 2) float
         """
-        centre, other, share = self._fit
-        rise = values[other] - values[centre]
-        count = len(self.surface.vertices)
-        gradients = np.empty((count, values.shape[1], 2))
-        for field in range(values.shape[1]):
-            for axis in range(2):
-                gradients[:, field, axis] = np.bincount(
-                    centre, weights=rise[:, field] * share[:, axis], minlength=count
-                )
+        gradients: FloatArray = np.stack([along @ values for along in self._along], axis=2)
         return gradients
 
     @cached_property
-    def _facets(self) -> tuple[FloatArray, FloatArray, FloatArray, Array]:
-        """Hat gradients, corners in facet axes, tangent axes in facet axes, which are smooth."""
+    def _missed(self) -> csr_matrix:
+        """Matrix from values at the vertices to what the facets miss: (2 m, n)."""
         surface = self.surface
         both = np.stack(facet_axes(surface), axis=1)
-        corners = np.einsum("mki,mxi->mkx", surface.corners - surface.centroids[:, None], both)
+        arms = surface.corners - surface.centroids[:, None]
+        corners = np.einsum("mki,mxi->mkx", arms, both)
         tangents = np.stack(self.axes, axis=1)[surface.triangles]
         seen = np.einsum("mkai,mxi->mkax", tangents, both)
-        return facet_gradients(surface), corners, seen, smooth_facets(surface)
+        hats = facet_gradients(surface)
+        halves = np.einsum("mxj,mjp,mjq->mxpq", hats, corners, corners) / 2.0
+        from_gradients = -np.einsum("mxpq,mpk,mkaq->amxk", halves, hats, seen)
+        from_gradients *= smooth_facets(surface)[:, None, None]
+        down = np.repeat(np.arange(2 * len(surface.triangles)), 3)
+        across = np.repeat(surface.triangles, 2, axis=0).ravel()
+        shape = (2 * len(surface.triangles), len(surface.vertices))
+        parts = [
+            csr_matrix((weights.ravel(), (down, across)), shape=shape) @ along
+            for weights, along in zip(from_gradients, self._along, strict=True)
+        ]
+        return (parts[0] + parts[1]).tocsr()
 
     def missed(self, uv: FloatArray) -> FloatArray:
         """Return what the facets miss of the gradients of a map at their middles.
@@ -130,15 +146,14 @@ class Recovery:
         -------
         (m, 2, 2) float
             To be added to d(u, v)/d(x, y) in the axes of each facet; zero beside sharp edges.
+
+        Notes
+        -----
+        With the second derivatives ``H`` in a facet and its corners at ``x_k`` from its middle,
+        the facet's gradient is wrong by the sum of ``grad(hat_k) (x_k . H x_k) / 2``.
         """
-        hats, corners, seen, smooth = self._facets
-        fitted = self.gradients(uv)[self.surface.triangles]
-        slopes = np.einsum("mkwa,mkax->mkwx", fitted, seen)
-        second = np.einsum("mxk,mkwy->mwxy", hats, slopes)
-        half = np.einsum("mkx,mwxy,mky->mwk", corners, second, corners) / 2.0
-        missed = -np.einsum("mxk,mwk->mwx", hats, half)
-        kept: FloatArray = missed * smooth[:, None, None]
-        return kept
+        missed: FloatArray = (self._missed @ uv).reshape(-1, 2, 2).transpose(0, 2, 1)
+        return missed
 
 
 def _rings(surface: Surface) -> tuple[Array, Array]:

@@ -21,11 +21,13 @@ from laywright.tolerances import TOLERANCES
 
 __all__ = [
     "Strain",
+    "facet_axes",
     "facet_gradients",
     "image_of",
     "jacobians",
     "principal_stretches",
     "smooth_facets",
+    "strain_from",
     "strain_of",
     "turned_over",
 ]

@@ -129,11 +129,18 @@ def _unit(vector: Array) -> Array:
     return unit
 
 
+def _cross(a: Array, b: Array) -> Array:
+    """Return the cross product of two single vectors, sooner than NumPy's for many."""
+    return np.array(
+        [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]]
+    )
+
+
 def _carried(along: Array, before: Array, after: Array) -> Array:
     """Return a tangent carried by the least rotation from one normal to the next."""
-    axis = np.cross(before, after)
+    axis = _cross(before, after)
     cosine = float(before @ after)
-    turned = cosine * along + np.cross(axis, along) + axis * (axis @ along) / (1.0 + cosine)
+    turned = cosine * along + _cross(axis, along) + axis * (axis @ along) / (1.0 + cosine)
     return _unit(turned - (turned @ after) * after)
 
 
@@ -149,7 +156,7 @@ def _exit(
             continue
         start = corners[side]
         edge = corners[(side + 1) % 3] - start
-        out = np.cross(edge, normal)
+        out = _cross(edge, normal)
         speed = float(along @ out)
         if speed <= 0.0:
             continue
