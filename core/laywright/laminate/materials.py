@@ -115,6 +115,12 @@ class Resin:
         Of the mix.
     cure_shrinkage : float
         Linear shrinkage after gel, as a positive share.
+    activation_energy : float or None, kJ/mol
+        Of the cure, where known: how much faster it runs when it is warmer.
+    reaction_order : float
+        n of d a/dt = k (1 - a)^n, for the degree of cure a; k follows from `gel_hours`.
+    gel_conversion : float
+        Degree of cure at gel.
     """
 
     name: str
@@ -137,6 +143,9 @@ class Resin:
     heat_of_cure: Annotated[float, Limits("J/g", 50.0, 1500.0)] = 450.0
     heat_capacity: Annotated[float, Limits("J/g/K", 0.5, 5.0)] = 1.8
     cure_shrinkage: Annotated[float, Limits("1", 0.0, 0.05)] = 0.005
+    activation_energy: Annotated[float, Limits("kJ/mol", 20.0, 150.0)] | None = None
+    reaction_order: Annotated[float, Limits("1", 1.0, 3.0)] = 2.0
+    gel_conversion: Annotated[float, Limits("1", 0.3, 0.9)] = 0.58
 
     def __post_init__(self) -> None:
         check_limits(self, self.name)
