@@ -9,12 +9,12 @@ from hypothesis import strategies as st
 
 import shapes
 from laywright import values
-from laywright.cloth.datum import Datum, default_datum
+from laywright.cloth.datum import Datum, default_datum, start_place, warp_direction
 from laywright.cloth.drape import Drape, drape
 from laywright.cloth.even_mesh import even_mesh
 from laywright.cloth.fabric import Fabric, Start, fabric_for
 from laywright.cloth.hold import Held
-from laywright.cloth.strain import turned_over
+from laywright.cloth.strain import image_of, turned_over
 from laywright.errors import Cancelled, GeometryError, InputError
 from laywright.laminate.materials import Weave
 from laywright.surface.triangles import Surface
@@ -67,7 +67,7 @@ def test_every_cloth_lies_on_a_cylinder_without_strain(weave, angle):
     surface = shapes.cylinder_patch(50, 2.0, 120, (24, 24))
     result = drape(surface, fabric_for(weave), default_datum(surface), angle)
     assert result.at_rest
-    assert result.largest_shear < 3e-3
+    assert result.largest_shear < 1e-3
     assert result.yarn_stretch < 1e-3
     assert result.locked_share == 0.0
 
@@ -102,10 +102,7 @@ def test_zero_stands_at_the_start_point_and_warp_runs_along_u():
     at = Datum((30, 20, 90), (1, 0, 0))
     result = drape(cap, LOOSE, at, 0.5)
     shared = drape(cap, LOOSE, at, 0.5, first=result.uv)
-    assert shared.uv == pytest.approx(result.uv, abs=0.01)
-    from laywright.cloth.datum import start_place, warp_direction
-    from laywright.cloth.strain import image_of
-
+    assert shared.uv == pytest.approx(result.uv, abs=0.05)
     assert start_place(cap, at).value(cap, result.uv) == pytest.approx([0, 0], abs=1e-9)
     ahead = image_of(cap, result.uv, at.origin, warp_direction(cap, at, 0.5))
     assert ahead == pytest.approx([1, 0], abs=0.02)
@@ -114,10 +111,10 @@ def test_zero_stands_at_the_start_point_and_warp_runs_along_u():
 @given(st.floats(-3.2, 3.2))
 @settings(max_examples=8, deadline=None)
 def test_a_round_cap_does_not_care_for_the_angle(angle):
-    cap = shapes.cap(100, 0.8, 12)
-    first = drape(cap, LOOSE, TOP)
-    turned = drape(cap, LOOSE, TOP, angle)
-    assert turned.largest_shear == pytest.approx(first.largest_shear, abs=0.01)
+    cap = shapes.cap(100, 0.8, 16)
+    first = drape(cap, fabric_for(Weave.TWILL), TOP)
+    turned = drape(cap, fabric_for(Weave.TWILL), TOP, angle)
+    assert turned.largest_shear == pytest.approx(first.largest_shear, abs=0.015)
 
 
 def test_freer_starts_need_less_shear():
@@ -144,7 +141,7 @@ def test_locked_share_counts_area():
     past = np.abs(result.shear) > lock
     assert result.locked_share == pytest.approx(cap.areas[past].sum() / cap.area)
     assert 0.1 < result.locked_share < 0.9
-    stiff = drape(cap, Fabric(1, 1, 1e-5, lock, 10.0), TOP)
+    stiff = drape(cap, Fabric(1, 1, 1e-5, lock, 0.03), TOP)
     assert stiff.largest_shear < result.largest_shear
     assert stiff.yarn_stretch > result.yarn_stretch
 

@@ -24,7 +24,7 @@ def cloth(turn=0.0, shear=0.0):
 
 def rows_of(start, datum=DATUM):
     place = start_place(PLATE, datum)
-    threads = first_threads(PLATE, place, warp_direction(PLATE, datum, 0.0))
+    threads = first_threads(PLATE, place, warp_direction(PLATE, datum, 0.0), PLATE.vertex_normals)
     return hold_start(PLATE, threads, start, 1e-4)
 
 

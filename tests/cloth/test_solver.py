@@ -22,7 +22,9 @@ FABRIC = Fabric(1.0, 0.7, 1e-2, math.radians(10.0), 0.3)
 def energy_of(surface, fabric=FABRIC):
     datum = Datum((0, 0, 100), (1, 0, 0))
     place = start_place(surface, datum)
-    threads = first_threads(surface, place, warp_direction(surface, datum, 0.0))
+    threads = first_threads(
+        surface, place, warp_direction(surface, datum, 0.0), surface.vertex_normals
+    )
     rows = hold_start(surface, threads, Start.CROSS, fabric.shear)
     return Energy(Sheet(surface), fabric, rows)
 

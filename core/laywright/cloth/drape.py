@@ -156,7 +156,7 @@ def _lay(
     if start is Start.POINT:
         stages.append(Start.POINT)
     sheet = Sheet(surface)
-    threads = first_threads(surface, place, warp)
+    threads = first_threads(surface, place, warp, sheet.recovery.normals)
     settled: Settled | None = None
     steps = 0
     for index, stage in enumerate(stages):

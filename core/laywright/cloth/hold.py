@@ -74,7 +74,9 @@ class FirstThreads:
     weft: tuple[Thread, ...]
 
 
-def first_threads(surface: Surface, place: Place, warp: Vector) -> FirstThreads:
+def first_threads(
+    surface: Surface, place: Place, warp: Vector, normals: FloatArray
+) -> FirstThreads:
     """Lay the warp and the weft thread through a start point.
 
     Parameters
@@ -85,14 +87,16 @@ def first_threads(surface: Surface, place: Place, warp: Vector) -> FirstThreads:
         The start point, which becomes u = v = 0.
     warp : tuple of 3 float
         Unit direction of the warp along the surface there.
+    normals : (n, 3) float
+        Normals of the smooth surface at the vertices.
     """
     across = neighbours(surface)
     ahead = np.array(warp)
-    left = np.cross(place.normal(surface), ahead)
+    left = np.cross(place.value(surface, normals), ahead)
     both = []
     for direction in (ahead, left):
         ways = (unit_vector(direction), unit_vector(-direction))
-        laid = (lay_thread(surface, place, way, across=across) for way in ways)
+        laid = (lay_thread(surface, place, way, across=across, normals=normals) for way in ways)
         both.append(tuple(thread for thread in laid if len(thread.share)))
     return FirstThreads(place, both[0], both[1])
 

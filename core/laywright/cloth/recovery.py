@@ -45,45 +45,54 @@ class Recovery:
     surface: Surface
 
     @cached_property
+    def _pairs(self) -> tuple[Array, Array]:
+        return _rings(self.surface)
+
+    @cached_property
+    def normals(self) -> FloatArray:
+        """Unit normal at every vertex, from a quadratic through its neighbours: (n, 3) float.
+
+        At vertices beside a sharp edge it is the mean normal of the triangles.
+        """
+        surface = self.surface
+        mean = surface.vertex_normals
+        centre, other = self._pairs
+        x_axis, y_axis = _tangents(mean)
+        step = surface.vertices[other] - surface.vertices[centre]
+        flat = np.stack([_rowdot(step, x_axis[centre]), _rowdot(step, y_axis[centre])], axis=1)
+        share = _quadratic_fit(centre, flat, len(mean))
+        rise = _rowdot(step, mean[centre])
+        slope = [
+            np.bincount(centre, weights=share[:, i] * rise, minlength=len(mean)) for i in (0, 1)
+        ]
+        tilted = mean - slope[0][:, None] * x_axis - slope[1][:, None] * y_axis
+        tilted = tilted / np.linalg.norm(tilted, axis=1, keepdims=True)
+        sharp = np.zeros(len(mean), dtype=bool)
+        sharp[surface.triangles[~smooth_facets(surface)]] = True
+        normals: FloatArray = np.where(sharp[:, None], mean, tilted)
+        return normals
+
+    @cached_property
     def axes(self) -> tuple[FloatArray, FloatArray]:
         """Two tangent axes at every vertex: (n, 3) float each; the normal completes them."""
-        normals = self.surface.vertex_normals
-        away = np.eye(3)[np.abs(normals).argmin(axis=1)]
-        x = np.cross(normals, away)
-        x = x / np.linalg.norm(x, axis=1, keepdims=True)
-        return x, np.cross(normals, x)
+        return _tangents(self.normals)
 
     @cached_property
     def _fit(self) -> tuple[Array, Array, FloatArray]:
-        """Centre, neighbour and share of the neighbour's difference in the gradient (k, 2)."""
-        vertices = self.surface.vertices
-        count = len(vertices)
-        centre, other = _rings(self.surface)
+        """Centre, neighbour and share of the neighbour's difference in the gradient (k, 2).
+
+        Neighbours are laid into the tangent plane at their distance along the surface: to a
+        foot at ``x`` below a surface of shape operator ``S`` it is
+        ``x + S x (x . S x) / 6``, and ``x . S x / 2`` is the height, ``-S x`` the other normal.
+        """
+        normals = self.normals
+        centre, other = self._pairs
+        step = self.surface.vertices[other] - self.surface.vertices[centre]
+        height = _rowdot(step, normals[centre])
+        along = step - (height / 3.0)[:, None] * normals[other]
         x_axis, y_axis = self.axes
-        step = vertices[other] - vertices[centre]
-        x = np.einsum("ij,ij->i", step, x_axis[centre])
-        y = np.einsum("ij,ij->i", step, y_axis[centre])
-        size = np.sqrt(
-            np.bincount(centre, weights=x * x + y * y, minlength=count)
-            / np.maximum(np.bincount(centre, minlength=count), 1)
-        )[centre]
-        x, y = x / size, y / size
-        weight = 1.0 / (x * x + y * y + 1e-3)
-        terms = np.stack([x, y, x * x, x * y, y * y], axis=1)
-        products = terms[:, :, None] * terms[:, None, :] * weight[:, None, None]
-        normal = np.stack(
-            [
-                np.bincount(centre, weights=products[:, i, j], minlength=count)
-                for i in range(5)
-                for j in range(5)
-            ],
-            axis=1,
-        ).reshape(count, 5, 5)
-        trace = np.trace(normal, axis1=1, axis2=2) + _TINY
-        normal = normal + _TINY * trace[:, None, None] * np.eye(5)
-        inverse = np.linalg.inv(normal)[:, :2]
-        share = np.einsum("kab,kb->ka", inverse[centre], terms * weight[:, None])
-        return centre, other, share / size[:, None]
+        flat = np.stack([_rowdot(along, x_axis[centre]), _rowdot(along, y_axis[centre])], axis=1)
+        return centre, other, _quadratic_fit(centre, flat, len(normals))
 
     @cached_property
     def _along(self) -> tuple[csr_matrix, csr_matrix]:
@@ -154,6 +163,58 @@ class Recovery:
         """
         missed: FloatArray = (self._missed @ uv).reshape(-1, 2, 2).transpose(0, 2, 1)
         return missed
+
+
+def _rowdot(a: FloatArray, b: FloatArray) -> FloatArray:
+    product: FloatArray = np.einsum("ij,ij->i", a, b)
+    return product
+
+
+def _tangents(normals: FloatArray) -> tuple[FloatArray, FloatArray]:
+    away = np.eye(3)[np.abs(normals).argmin(axis=1)]
+    x = np.cross(normals, away)
+    x = x / np.linalg.norm(x, axis=1, keepdims=True)
+    return x, np.cross(normals, x)
+
+
+def _quadratic_fit(centre: Array, flat: FloatArray, count: int) -> FloatArray:
+    """Return the share that each neighbour's difference has in the gradient at the centre.
+
+    Parameters
+    ----------
+    centre : (k,) int
+        Centre of each pair.
+    flat : (k, 2) float, mm
+        Place of the neighbour, counted from the centre.
+    count : int
+        Number of vertices.
+
+    Returns
+    -------
+    (k, 2) float, 1/mm
+        From a quadratic through the centre, fitted with weights that fall with the distance.
+    """
+    squares = (flat**2).sum(axis=1)
+    members = np.maximum(np.bincount(centre, minlength=count), 1)
+    size = np.sqrt(np.bincount(centre, weights=squares, minlength=count) / members)[centre]
+    x, y = (flat / size[:, None]).T
+    weight = 1.0 / (x * x + y * y + 1e-3)
+    terms = np.stack([x, y, x * x, x * y, y * y], axis=1)
+    products = terms[:, :, None] * terms[:, None, :] * weight[:, None, None]
+    normal = np.stack(
+        [
+            np.bincount(centre, weights=products[:, i, j], minlength=count)
+            for i in range(5)
+            for j in range(5)
+        ],
+        axis=1,
+    ).reshape(count, 5, 5)
+    trace = np.trace(normal, axis1=1, axis2=2) + _TINY
+    normal = normal + _TINY * trace[:, None, None] * np.eye(5)
+    inverse = np.linalg.inv(normal)[:, :2]
+    share = np.einsum("kab,kb->ka", inverse[centre], terms * weight[:, None])
+    scaled: FloatArray = share / size[:, None]
+    return scaled
 
 
 def _rings(surface: Surface) -> tuple[Array, Array]:

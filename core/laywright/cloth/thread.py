@@ -63,6 +63,7 @@ def lay_thread(
     direction: Vector,
     length: float = np.inf,
     across: IntArray | None = None,
+    normals: FloatArray | None = None,
 ) -> Thread:
     """Lay a thread until it leaves the surface, meets itself or reaches a length.
 
@@ -78,6 +79,8 @@ def lay_thread(
         Where to stop at the latest; the crossing after it is the last one kept.
     across : (m, 3) int, optional
         The result of `neighbours`, to save its time.
+    normals : (n, 3) float, optional
+        Normals at the vertices, if better ones are known than the mean of the triangles.
 
     Returns
     -------
@@ -85,13 +88,14 @@ def lay_thread(
     """
     across = neighbours(surface) if across is None else across
     smooth = smooth_facets(surface)
+    corner_normals = surface.vertex_normals if normals is None else normals
 
     def normal_in(triangle: int, rounded: Array) -> Array:
         return _unit(rounded) if smooth[triangle] else surface.normals[triangle]
 
     ends, shares, distances = [], [], []
     triangle, point = start.triangle, start.point(surface)
-    upright = normal_in(triangle, start.value(surface, surface.vertex_normals))
+    upright = normal_in(triangle, start.value(surface, corner_normals))
     along = _unit(np.array(direction) - (np.array(direction) @ upright) * upright)
     walked, entered = 0.0, -1
     passed = {triangle}
@@ -104,7 +108,7 @@ def lay_thread(
         first = int(surface.triangles[triangle, side])
         second = int(surface.triangles[triangle, (side + 1) % 3])
         mix = np.array([1.0 - share, share])
-        rounded = mix @ surface.vertex_normals[[first, second]]
+        rounded = mix @ corner_normals[[first, second]]
         walked += step
         ends.append((first, second))
         shares.append(share)
