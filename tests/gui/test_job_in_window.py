@@ -127,6 +127,48 @@ def test_commands_are_in_menu_and_toolbar_with_icons_that_can_be_seen(window):
         assert len(pixels) > 8, name
 
 
+def test_short_cuts_clash_with_nothing(window):
+    from freecad.laywright import commands
+
+    keys = [command.keys for command in commands._COMMANDS.values() if command.keys]
+    assert len(keys) == len(set(keys))
+    for name, command in commands._COMMANDS.items():
+        if command.keys:
+            assert FreeCADGui.Command.listByShortcut(command.keys) == [name]
+        what = FreeCADGui.Command.get(name).getInfo()
+        assert what["whatsThis"]
+        assert what["toolTip"]
+
+
+def test_a_grey_command_says_why(window):
+    from freecad.laywright import commands
+    from freecad.laywright.qt import QAction
+
+    for name in list(FreeCAD.listDocuments()):
+        FreeCAD.closeDocument(name)
+    pump()
+    start = commands._COMMANDS["Laywright_StartJob"]
+    assert not start.IsActive()
+    assert start.obstacle() == "Open or make a document first."
+    tips = {action.toolTip() for action in window.findChildren(QAction, "Laywright_StartJob")}
+    assert any("Open or make a document first." in tip for tip in tips)
+    document = FreeCAD.newDocument("Empty")
+    assert start.obstacle() == "Select one or more faces of a part in the 3D view first."
+    assert "Select a job" in commands._COMMANDS["Laywright_WriteFiles"].obstacle()
+    FreeCAD.closeDocument(document.Name)
+    pump()
+
+
+def test_the_example_opens_as_a_copy(window):
+    FreeCADGui.runCommand("Laywright_OpenExample")
+    pump()
+    document = FreeCAD.ActiveDocument
+    assert document.HatchCover.Shape.isValid()
+    assert not Path(document.FileName).is_relative_to(Path(hatch_cover.__file__).parent)
+    FreeCAD.closeDocument(document.Name)
+    pump()
+
+
 def test_one_command_makes_the_whole_job_from_a_picked_face(job):
     document, stages = job
     assert tuple(stages) == STAGES
@@ -196,6 +238,27 @@ def test_a_wrong_value_is_said_in_the_panel_and_cancel_restores_the_job(job):
     pump()
     assert body.isValid()
     assert (body.Digest, body.Status) == (version, "up to date")
+
+
+def test_what_is_out_of_date_says_so_in_the_tree_until_it_is_mended(job):
+    document, stages = job
+    layup, sheet = stages["Layup"], stages["JobSheet"]
+    resin = layup.Resin
+    assert {obj.Label2 for obj in stages.values()} == {""}
+    layup.Resin = "no such resin"
+    document.recompute()
+    assert layup.Label2.startswith("out of date: resin 'no such resin'")
+    assert stages["MouldBody"].Label2 == "out of date: waits for Layup"
+    assert sheet.Label2.startswith("out of date: waits for")
+    assert stages["ReleaseCheck"].Label2 == ""
+    layup.Resin = resin
+    FreeCADGui.Selection.clearSelection()
+    FreeCADGui.Selection.addSelection(document.Name, layup.Name)
+    FreeCADGui.runCommand("Laywright_BringUpToDate")
+    pump()
+    FreeCADGui.Selection.clearSelection()
+    assert {obj.Label2 for obj in stages.values()} == {""}
+    assert {obj.Status for obj in stages.values()} == {"up to date"}
 
 
 def test_plies_are_edited_in_a_table(job):

@@ -4,14 +4,18 @@ Each is also a plain function for scripts: see ``objects.job`` (`make_job`, `add
 ``exports`` (`export_job`).
 """
 
+import shutil
+import tempfile
 from pathlib import Path
 
 import FreeCAD
 import FreeCADGui
 
-from freecad.laywright import ICONS, host
-from freecad.laywright.objects.job import KINDS, JobObject, add_stage, make_job
-from freecad.laywright.qt import QtWidgets, translate
+from freecad.laywright import ADDON, ICONS, host
+from freecad.laywright.exports import export_job
+from freecad.laywright.objects.job import KINDS, JobObject, add_stage, make_job, stages_of
+from freecad.laywright.qt import QAction, QtWidgets, translate
+from freecad.laywright.staleness import stale
 from laywright.errors import LaywrightError
 
 __all__ = ["NAMES", "register"]
@@ -27,25 +31,42 @@ _TIPS = {
     "MixCurePlan": "Plan resin, cups and cure",
     "JobSheet": "Gather everything on printed sheets",
 }
+_NO_DOCUMENT = "Open or make a document first."
+_NO_FACES = "Select one or more faces of a part in the 3D view first."
+_NO_JOB = "Select a job, or anything in it, in the tree first."
 
 
 class _Command:
-    """Shared by all: title, tip, icon, one step of undo, errors in a box."""
+    """Shared by all: title, tip, icon, one step of undo, errors in a box, why it is grey."""
 
     title = ""
     tip = ""
     icon = "laywright.svg"
+    keys = ""
 
     def GetResources(self):
+        tip = translate("Laywright", self.tip)
         return {
             "MenuText": translate("Laywright", self.title),
-            "ToolTip": translate("Laywright", self.tip),
-            "StatusTip": translate("Laywright", self.tip),
+            "ToolTip": tip,
+            "WhatsThis": tip,
+            "StatusTip": tip,
             "Pixmap": str(ICONS / self.icon),
+            "Accel": self.keys,
         }
 
+    def obstacle(self):
+        """Return why the command cannot run now, "" when it can."""
+        return "" if FreeCAD.ActiveDocument is not None else _NO_DOCUMENT
+
     def IsActive(self):
-        return FreeCAD.ActiveDocument is not None
+        obstacle = self.obstacle()
+        if obstacle != getattr(self, "_said", None):
+            self._said = obstacle
+            tip = translate("Laywright", self.tip)
+            for action in FreeCADGui.getMainWindow().findChildren(QAction, self.name):
+                action.setToolTip(f"{tip}\n{translate('Laywright', obstacle)}" if obstacle else tip)
+        return not obstacle
 
     def Activated(self):
         try:
@@ -61,9 +82,11 @@ class _Command:
 class _StartJob(_Command):
     title = "Start a job"
     tip = "Make a job with every stage from the selected faces of a part"
+    icon = "start_job.svg"
+    keys = "L, 0"
 
-    def IsActive(self):
-        return bool(_picked_faces()[1])
+    def obstacle(self):
+        return super().obstacle() or ("" if _picked_faces()[1] else _NO_FACES)
 
     def run(self, document):
         part, faces = _picked_faces()
@@ -72,40 +95,86 @@ class _StartJob(_Command):
 
 
 class _AddStage(_Command):
-    def __init__(self, kind):
+    def __init__(self, kind, number):
         self.kind = kind
         self.title = KINDS[kind].stage.title
         self.tip = _TIPS[kind]
         self.icon = KINDS[kind].icon
+        self.keys = f"L, {number}"
+
+    def obstacle(self):
+        if self.kind == "MouldedFace":
+            return super().obstacle() or ("" if _picked_faces()[1] else _NO_FACES)
+        return super().obstacle()
 
     def run(self, document):
         obj = add_stage(document, self.kind, _picked_job(document))
         if self.kind == "MouldedFace":
-            part, faces = _picked_faces()
-            if faces:
-                obj.Faces = (part, faces)
+            obj.Faces = _picked_faces()
         document.recompute()
 
 
-class _Export(_Command):
+class _BringUpToDate(_Command):
+    title = "Bring up to date"
+    tip = "Compute again, in order, whatever in the job is out of date"
+    icon = "bring_up_to_date.svg"
+    keys = "L, U"
+
+    def obstacle(self):
+        return super().obstacle() or ("" if _picked_job(FreeCAD.ActiveDocument) else _NO_JOB)
+
+    def run(self, document):
+        for obj in stale(stages_of(_picked_job(document)).values()):
+            obj.touch()
+        document.recompute()
+
+
+class _WriteFiles(_Command):
     title = "Write files"
     tip = "Write tiles, patterns, plans and sheets of the job into a folder"
     icon = "write_files.svg"
+    keys = "L, W"
 
-    def IsActive(self):
-        return (
-            FreeCAD.ActiveDocument is not None and _picked_job(FreeCAD.ActiveDocument) is not None
-        )
+    def obstacle(self):
+        return super().obstacle() or ("" if _picked_job(FreeCAD.ActiveDocument) else _NO_JOB)
 
     def run(self, document):
-        from freecad.laywright.exports import export_job
-
+        job = _picked_job(document)
+        old = stale(stages_of(job).values())
+        if old:
+            names = ", ".join(obj.Label for obj in old)
+            answer = QtWidgets.QMessageBox.question(
+                FreeCADGui.getMainWindow(),
+                self.title,
+                translate(
+                    "Laywright", "Out of date: {0}. Bring the job up to date and write it?"
+                ).format(names),
+            )
+            if answer != QtWidgets.QMessageBox.Yes:
+                return
+            document.recompute()
         folder = QtWidgets.QFileDialog.getExistingDirectory(
             FreeCADGui.getMainWindow(), translate("Laywright", "Folder for the files")
         )
         if folder:
-            written = export_job(_picked_job(document), Path(folder))
+            written = export_job(job, Path(folder))
             FreeCAD.Console.PrintMessage(f"{len(written)} files in {folder}\n")
+
+
+class _OpenExample(_Command):
+    title = "Open the example"
+    tip = "Open a copy of the example, a crowned hatch cover, to try the workbench on"
+    icon = "open_example.svg"
+
+    def obstacle(self):
+        return ""
+
+    def Activated(self):
+        """Open a copy, so that the example itself stays as it is."""
+        folder = Path(tempfile.mkdtemp(prefix="laywright-"))
+        shutil.copy(ADDON / "examples" / "hatch_cover.FCStd", folder)
+        FreeCAD.openDocument(str(folder / "hatch_cover.FCStd"))
+        FreeCADGui.SendMsgToActiveView("ViewFit")
 
 
 def _picked_faces():
@@ -127,9 +196,13 @@ def _picked_job(document):
 
 _COMMANDS = {
     "Laywright_StartJob": _StartJob(),
-    **{f"Laywright_{kind}": _AddStage(kind) for kind in KINDS},
-    "Laywright_WriteFiles": _Export(),
+    **{f"Laywright_{kind}": _AddStage(kind, number) for number, kind in enumerate(KINDS, 1)},
+    "Laywright_BringUpToDate": _BringUpToDate(),
+    "Laywright_WriteFiles": _WriteFiles(),
+    "Laywright_OpenExample": _OpenExample(),
 }
+for _name, _command in _COMMANDS.items():
+    _command.name = _name
 NAMES = list(_COMMANDS)
 
 

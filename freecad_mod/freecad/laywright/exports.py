@@ -2,9 +2,9 @@
 
 from pathlib import Path
 
-from freecad.laywright.objects.base import is_current
 from freecad.laywright.objects.job import stages_of
 from freecad.laywright.objects.job_sheet import job_result
+from freecad.laywright.staleness import stale, why_stale
 from laywright.errors import InputError
 from laywright.files.paper import paper_of
 from laywright.job.outputs import files_of, write_files
@@ -38,11 +38,13 @@ def export_job(job, folder):
     sheet = stages.get("JobSheet")
     if sheet is None:
         raise InputError(job.Label, "no Job Sheet", "a Job Sheet", "add one to the job")
-    for obj in stages.values():
-        if not is_current(obj):
-            raise InputError(
-                obj.Label, "a result that is out of date", "one that is up to date", "recompute"
-            )
+    for obj in stale(stages.values()):
+        raise InputError(
+            obj.Label,
+            why_stale(obj) or "a result that is out of date",
+            "one that is up to date",
+            "bring the job up to date first",
+        )
     files = files_of(job_result(sheet), paper_of(sheet.Paper))
     written = write_files(files, Path(folder))
     sheet.Folder = str(folder)

@@ -5,18 +5,26 @@ import FreeCAD
 FreeCAD.__unit_test__ += ["freecad.laywright.selftest"]
 
 
-class _OpenedDocuments:
-    """Takes up objects that a FreeCAD without the workbench left without their proxy."""
+class _Documents:
+    """Watches documents; only those that hold objects of Laywright load any of it."""
 
     def slotActivateDocument(self, document):
-        """FreeCAD calls this when a document has been opened or is switched to."""
-        if any(
-            getattr(obj, "LaywrightKind", "") and getattr(obj, "Proxy", None) is None
-            for obj in document.Objects
-        ):
+        """Take up objects that a FreeCAD without the workbench left without their proxy."""
+        if any(_ours(obj) and getattr(obj, "Proxy", None) is None for obj in document.Objects):
             from freecad.laywright.objects.orphans import adopt
 
             adopt(document)
 
+    def slotRecomputedDocument(self, document):
+        """Say in the tree which results are out of date."""
+        if any(_ours(obj) for obj in document.Objects):
+            from freecad.laywright.staleness import mark
 
-FreeCAD.addDocumentObserver(_OpenedDocuments())
+            mark(document)
+
+
+def _ours(obj):
+    return bool(getattr(obj, "LaywrightKind", ""))
+
+
+FreeCAD.addDocumentObserver(_Documents())

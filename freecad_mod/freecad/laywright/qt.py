@@ -11,7 +11,10 @@ try:
 except ImportError:
     QtWidgets = QtGui
 
-__all__ = ["QtCore", "QtGui", "QtWidgets", "standard_buttons", "translate"]
+# Qt 6 has moved it.
+QAction = getattr(QtWidgets, "QAction", None) or QtGui.QAction
+
+__all__ = ["QAction", "QtCore", "QtGui", "QtWidgets", "standard_buttons", "translate"]
 
 
 def standard_buttons(*names):
