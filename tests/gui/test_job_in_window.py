@@ -247,7 +247,7 @@ def test_what_is_out_of_date_says_so_in_the_tree_until_it_is_mended(job):
     assert {obj.Label2 for obj in stages.values()} == {""}
     layup.Resin = "no such resin"
     document.recompute()
-    assert layup.Label2.startswith("out of date: resin 'no such resin'")
+    assert layup.Label2.startswith("out of date: resin: found 'no such resin'")
     assert stages["MouldBody"].Label2 == "out of date: waits for Layup"
     assert sheet.Label2.startswith("out of date: waits for")
     assert stages["ReleaseCheck"].Label2 == ""
