@@ -6,6 +6,7 @@ import numpy as np
 from manifold3d import triangulate
 
 from laywright.arrays import FloatArray, IntArray
+from laywright.mould.clipping import signed_areas
 from laywright.mould.run_off import Rays
 from laywright.surface.triangles import Surface
 
@@ -35,10 +36,20 @@ def with_run_off(
     )
     a, d = index[:-1].ravel(), index[1:].ravel()
     b, c = (np.roll(part, -1, axis=1).ravel() for part in (index[:-1], index[1:]))
-    triangles = np.concatenate([np.stack([b, a, d], axis=1)[a != b], np.stack([b, d, c], axis=1)])
+    points = np.concatenate([surface.vertices, rows.reshape(-1, 3)])
+    one = np.stack([np.stack([b, a, d], axis=1), np.stack([b, d, c], axis=1)], axis=1)
+    other = np.stack([np.stack([a, d, c], axis=1), np.stack([a, c, b], axis=1)], axis=1)
+    folded, open_ = (
+        signed_areas(points[pair.reshape(-1, 3)][..., :2]).reshape(-1, 2).min(axis=1)
+        for pair in (one, other)
+    )
+    better = (folded < 0.0) & (open_ > folded)
+    triangles = np.where(better[:, None, None], other, one).reshape(-1, 3)
+    x, y, z = triangles.T
+    triangles = triangles[(x != y) & (y != z) & (z != x)]
     return (
         Surface(
-            np.concatenate([surface.vertices, rows.reshape(-1, 3)]),
+            points,
             np.concatenate([surface.triangles, triangles]),
             np.concatenate([surface.patches, np.full(len(triangles), patch)]),
             surface.patch_names,

@@ -176,9 +176,13 @@ def build_body(
     solid = _body(top, rims[0], settings, number, ", ".join(working.patch_names))
     progress(0.5, "cutting the scribed line")
     if settings.scribe_depth > 0.0:
-        for rays in rims:
+        for loop, rays in zip(flat.boundary_loops, rims, strict=True):
             solid = solid - groove(
-                rays, settings.scribe_depth, settings.scribe_width, number["scribe line"]
+                rays,
+                flat.vertices[loop],
+                settings.scribe_depth,
+                settings.scribe_width,
+                number["scribe line"],
             )
     surface = from_manifold(solid, names)
     surface = surface.moved(surface.vertices @ turn)

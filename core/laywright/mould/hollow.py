@@ -20,7 +20,7 @@ from laywright.mould.divide import divided_outline
 from laywright.mould.run_off import Rays, rays_of, run_off_rows
 from laywright.surface.triangles import Surface
 
-__all__ = ["with_hollow_run_off"]
+__all__ = ["free_lengths", "with_hollow_run_off"]
 
 _SPACING = 2.0
 _BEFORE = 0.5
@@ -77,10 +77,19 @@ def with_hollow_run_off(surface: Surface, length: float, patch: int, where: str)
     )
 
 
-def _ended(lines: FloatArray, rays: Rays, outline: FloatArray) -> FloatArray:
-    """Return the rays (rows, k, 3) ended before another part of the outline comes nearer."""
-    steps = np.linalg.norm(np.diff(lines, axis=0), axis=2)
-    travelled = np.concatenate([np.zeros((1, lines.shape[1])), np.cumsum(steps, axis=0)])
+def free_lengths(lines: FloatArray, rays: Rays, outline: FloatArray) -> FloatArray:
+    """Return how far every ray goes before another part of the outline comes nearer: (k,) mm.
+
+    Parameters
+    ----------
+    lines : (rows, k, 3) float, mm
+        Points along the rays, the first row on the outline.
+    rays : Rays
+        The rays.
+    outline : (k, 3) float, mm
+        The closed outline that they leave.
+    """
+    travelled = _travelled(lines)
     whole = travelled[-1]
     ring = shapely.LinearRing(outline[:, :2])
     low, high = np.zeros(len(whole)), whole.copy()
@@ -90,9 +99,20 @@ def _ended(lines: FloatArray, rays: Rays, outline: FloatArray) -> FloatArray:
         own = np.einsum("ij,ij->i", tip - lines[0, :, :2], rays.outward)
         nearest = shapely.distance(ring, shapely.points(tip)) >= own - 1e-7
         low, high = np.where(nearest, middle, low), np.where(nearest, high, middle)
-    free = low > whole * (1.0 - 1e-9)
-    reach = np.where(free, whole, np.maximum(low - _BEFORE, 0.0))
+    return np.where(low > whole * (1.0 - 1e-9), whole, low)
+
+
+def _ended(lines: FloatArray, rays: Rays, outline: FloatArray) -> FloatArray:
+    """Return the rays (rows, k, 3) ended before another part of the outline comes nearer."""
+    travelled = _travelled(lines)
+    free = free_lengths(lines, rays, outline)
+    reach = np.where(free == travelled[-1], free, np.maximum(free - _BEFORE, 0.0))
     return np.stack([_at(lines, travelled, np.minimum(row, reach)) for row in travelled])
+
+
+def _travelled(lines: FloatArray) -> FloatArray:
+    steps = np.linalg.norm(np.diff(lines, axis=0), axis=2)
+    return np.concatenate([np.zeros((1, lines.shape[1])), np.cumsum(steps, axis=0)])
 
 
 def _at(lines: FloatArray, travelled: FloatArray, place: FloatArray) -> FloatArray:

@@ -10,6 +10,8 @@ from __future__ import annotations
 import numpy as np
 from manifold3d import Manifold
 
+from laywright.arrays import FloatArray
+from laywright.mould.hollow import free_lengths
 from laywright.mould.run_off import Rays
 from laywright.mould.solid import tube
 
@@ -17,15 +19,18 @@ __all__ = ["groove"]
 
 _GAP = 0.05
 _ABOVE = 0.3
+_LEAST = 0.02
 
 
-def groove(rays: Rays, depth: float, width: float, patch: int) -> Manifold:
+def groove(rays: Rays, outline: FloatArray, depth: float, width: float, patch: int) -> Manifold:
     """Return the solid that cuts the groove.
 
     Parameters
     ----------
     rays : Rays
         Rays that leave the trim edge.
+    outline : (k, 3) float, mm
+        That edge; where it comes back nearer than the groove is wide, the groove narrows.
     depth, width : float, mm
         Of the groove, measured square to the surface and along it.
     patch : int
@@ -37,8 +42,11 @@ def groove(rays: Rays, depth: float, width: float, patch: int) -> Manifold:
         A ring that starts 0.05 mm outside of the trim edge.
     """
     profile = ((0.0, _ABOVE), (0.0, 0.0), (0.5, -depth), (1.0, 0.0), (1.0, _ABOVE))
+    reach = _GAP + width
+    lines = np.stack([rays.start, rays.start + reach * rays.along])
+    scale = np.maximum(free_lengths(lines, rays, outline) / reach, _LEAST)[:, None]
     corners = [
-        rays.start + (_GAP + share * width) * rays.along + height * rays.normal
+        rays.start + scale * ((_GAP + share * width) * rays.along + height * rays.normal)
         for share, height in profile
     ]
     ring = tube(np.stack(corners, axis=1), patch)
