@@ -13,8 +13,10 @@ import shapes
 from laywright import values
 from laywright.errors import Cancelled, GeometryError, LimitError
 from laywright.mould.body import MouldBody, MouldSettings, build_body
+from laywright.mould.release import check_release
 from laywright.surface.distance import distances
 from laywright.surface.face import LaminateSide, MouldSide, take_face
+from laywright.surface.triangles import Surface
 
 UP, DOWN = (0.0, 0.0, 1.0), (0.0, 0.0, -1.0)
 PLUG, CAVITY = MouldSide.INSIDE, MouldSide.OUTSIDE
@@ -96,6 +98,36 @@ def test_steep_cups_as_cavity_and_plug(draft, way):
     low, high = body.solid.bounds
     if way > 0:
         assert (high - low)[0] / 2.0 - profile[-1, 0] > 8.0
+
+
+@pytest.mark.parametrize("way", [1.0, -1.0])
+def test_upright_walls_from_a_single_precision_file(way):
+    profile = np.array([[0, 0], [20, 0], [40, 0], [40, 30], [40, 60]]) * [1.0, way]
+    cup = shapes.dish(profile, 48)
+    noise = np.random.default_rng(0).uniform(-4e-6, 4e-6, cup.vertices.shape)
+    rough = cup.moved(cup.vertices.astype(np.float32).astype(float) + noise)
+    assert rough.normals[:, 2].min() < 0.0
+    face = take_face(rough, UP, mould_side=PLUG)
+    assert check_release(face).undercut_area == 0.0
+    body = build_body(face, 0.0)
+    assert body.solid.is_closed
+    assert body.solid.euler_characteristic == 2
+    assert body.volume == pytest.approx(build_body(take_face(cup, UP, mould_side=PLUG), 0.0).volume)
+
+
+def test_a_surface_that_passes_over_itself_is_refused():
+    turn = np.linspace(0.0, 2.5 * np.pi, 40)
+    inner = np.stack([20 * np.cos(turn), 20 * np.sin(turn), 3 * turn], axis=1)
+    outer = inner * np.array([2.0, 2.0, 1.0])
+    i = np.arange(39)
+    ramp = Surface.single(
+        np.concatenate([inner, outer]),
+        np.concatenate([np.stack([i, i + 40, i + 41], 1), np.stack([i, i + 41, i + 1], 1)]),
+        "Ramp",
+    )
+    with pytest.raises(GeometryError) as caught:
+        build_body(take_face(ramp, UP, mould_side=PLUG), 0.0)
+    assert caught.value.where == "Ramp"
 
 
 def test_holes_are_filled_and_scribed():

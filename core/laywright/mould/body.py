@@ -26,7 +26,7 @@ from laywright.mould.hollow import with_hollow_run_off
 from laywright.mould.run_off import Rays, rays_of, run_off_rows
 from laywright.mould.scribe import groove
 from laywright.mould.solid import from_manifold, to_manifold
-from laywright.mould.visibility import hidden_share, is_one_layer
+from laywright.mould.visibility import STANDING, hidden_share, is_one_layer
 from laywright.progress import Progress, silent
 from laywright.stage import stage
 from laywright.surface.distance import largest_distance
@@ -38,6 +38,7 @@ __all__ = ["MouldBody", "MouldSettings", "build_body"]
 
 _OWN = ("run-off", "filled hole", "sides", "base", "scribe line")
 _HELD = 1e-6
+_SLACK = 1e-5
 _UP = (0.0, 0.0, 1.0)
 
 
@@ -207,9 +208,9 @@ def _body(
 ) -> Manifold:
     rows = run_off_rows(rays, settings.run_off)
     upper, _ = with_run_off(top, rays, rows, number["run-off"])
-    if not is_one_layer(upper, _UP):
+    if not is_one_layer(upper, _UP, _SLACK):
         upper = with_hollow_run_off(top, settings.run_off, number["run-off"], where)
-    if not is_one_layer(upper, _UP):
+    if not is_one_layer(upper, _UP, _SLACK):
         raise GeometryError(
             where,
             f"a run-off of {settings.run_off:.3g} mm that folds over",
@@ -223,7 +224,7 @@ def _body(
 
 def _refuse_undercut(working: Surface, pull: Vector) -> None:
     tilt = working.normals @ np.array(pull)
-    held = np.where(tilt < -_HELD, 1.0, hidden_share(working, pull)) * working.areas
+    held = np.where(tilt < -STANDING, 1.0, hidden_share(working, pull)) * working.areas
     if held.sum() <= _HELD * working.area:
         return
     by_patch = np.bincount(working.patches, weights=held)

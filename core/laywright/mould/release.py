@@ -16,7 +16,7 @@ from laywright.arrays import Array, FloatArray, IntArray, Vector, floats, ints, 
 from laywright.errors import GeometryError, LimitError
 from laywright.mould.regions import UndercutRegion, regions_of
 from laywright.mould.smooth import corner_tilt, share_below
-from laywright.mould.visibility import hidden_share
+from laywright.mould.visibility import STANDING, hidden_share
 from laywright.progress import Progress, silent
 from laywright.stage import stage
 from laywright.surface.cap import smallest_cap
@@ -38,7 +38,6 @@ UNDERCUT = "undercut"
 BELOW_DRAFT = "below the wanted draft"
 GOOD = "good"
 
-_LEVEL = 1e-7
 _TRACE = 1e-6
 _STEPS = 3
 
@@ -120,7 +119,7 @@ class ReleaseReport:
 
         A facet that the edge of an undercut crosses counts where most of it lies.
         """
-        steep = np.where(self.draft < self.wanted_draft - _LEVEL, 1, 2)
+        steep = np.where(self.draft < self.wanted_draft - STANDING, 1, 2)
         return ints(np.where(self.undercut_share > 0.5, 0, steep), -1)
 
 
@@ -183,17 +182,17 @@ def release_of(
     progress(0.0, "measuring draft")
     tilt = surface.normals @ np.array(direction)
     draft = np.arcsin(np.clip(tilt, -1.0, 1.0))
-    facing_away = tilt < -_LEVEL
+    facing_away = tilt < -STANDING
     progress(0.2, "looking along the pull")
     hidden = hidden_share(surface, direction)
     progress(0.7, "adding up areas")
     corners = corner_tilt(surface, direction)
-    away_share = share_below(corners, -_LEVEL)
-    facing = tilt > _LEVEL
+    away_share = share_below(corners, -STANDING)
+    facing = tilt > STANDING
     turning = ~facing & (away_share > 0.0) & (away_share < 1.0)
     hanging = _from_beside(surface, hidden, turning, facing)
     undercut = np.clip(away_share + np.minimum(hanging, 1.0 - away_share), 0.0, 1.0)
-    steep = share_below(corners, math.sin(settings.least_draft) - _LEVEL) - away_share
+    steep = share_below(corners, math.sin(settings.least_draft) - STANDING) - away_share
     below = np.minimum(steep * (1.0 - hanging), 1.0 - undercut)
     areas = surface.areas
     by_class = (
@@ -256,13 +255,13 @@ def _remarks(
         rest = sum(region.area for region in regions[5:])
         remarks.append(f"{len(regions) - 5} more undercut places hold {rest:.3g} mm^2.")
     if below > _TRACE * surface.area:
-        steep = np.where(draft >= -_LEVEL, draft, math.inf)
+        steep = np.where(draft >= -STANDING, draft, math.inf)
         worst = int(np.argmin(np.where(surface.areas > 0.0, steep, math.inf)))
         remarks.append(
             f"{surface.patch_names[surface.patches[worst]]} has a draft of "
             f"{math.degrees(max(draft[worst], 0.0)):.1f} deg, wanted "
             f"{math.degrees(settings.least_draft):.1f} deg, over {below:.3g} mm^2 in all."
         )
-    if best < -_LEVEL:
+    if best < -STANDING:
         remarks.append("No single pull sees the whole surface: it needs a mould of several parts.")
     return tuple(remarks)

@@ -31,9 +31,15 @@ from laywright.mould.frame import upright
 from laywright.mould.standing import hidden_standing
 from laywright.surface.triangles import Surface
 
-__all__ = ["hidden_share", "is_one_layer"]
+__all__ = ["STANDING", "hidden_share", "is_one_layer"]
 
-_STANDING = 1e-7
+STANDING = 1e-5
+"""Sine of the draft below which a facet counts as standing along the pull.
+
+Single-precision files tilt upright walls by about a tenth of this.
+"""
+
+
 _CLOSE = 1e-9
 
 
@@ -87,7 +93,7 @@ def hidden_share(surface: Surface, pull: Vector) -> FloatArray:
     """
     tilt = surface.normals @ np.array(pull)
     share = np.zeros(len(tilt))
-    if len(tilt) == 0 or ((tilt > _STANDING).all() and is_one_layer(surface, pull)):
+    if len(tilt) == 0 or ((tilt > STANDING).all() and is_one_layer(surface, pull)):
         return share
     plan = _plan(surface, pull, tilt)
     crossed = _crossed(surface, plan)
@@ -102,11 +108,11 @@ def hidden_share(surface: Surface, pull: Vector) -> FloatArray:
     return share
 
 
-def is_one_layer(surface: Surface, pull: Vector) -> bool:
+def is_one_layer(surface: Surface, pull: Vector, slack: float = 1e-9) -> bool:
     """Whether the plan view along `pull` covers no point twice.
 
     True only where that is certain: the outline, with its holes, is a simple shape whose area
-    is the sum of the facets' plan areas.
+    is the sum of the facets' plan areas within the relative `slack`.
     """
     try:
         loops = surface.boundary_loops
@@ -117,14 +123,14 @@ def is_one_layer(surface: Surface, pull: Vector) -> bool:
     flat = surface.vertices @ upright(pull)[:2].T
     shape = shapely.Polygon(flat[loops[0]], [flat[loop] for loop in loops[1:]])
     covered = float(np.abs(surface.areas * (surface.normals @ np.array(pull))).sum())
-    return bool(shape.is_valid) and abs(shape.area - covered) <= 1e-9 * covered
+    return bool(shape.is_valid) and abs(shape.area - covered) <= slack * covered
 
 
 def _plan(surface: Surface, pull: Vector, tilt: FloatArray) -> _Plan:
     points = surface.vertices @ upright(pull).T
     corners = points[surface.triangles]
     corners[tilt < 0] = corners[tilt < 0][:, ::-1]
-    kind = np.where(tilt > _STANDING, 1, np.where(tilt < -_STANDING, -1, 0))
+    kind = np.where(tilt > STANDING, 1, np.where(tilt < -STANDING, -1, 0))
     blockers = np.flatnonzero(kind == -1 if surface.is_closed else kind != 0)
     low, high = corners[blockers].min(axis=1), corners[blockers].max(axis=1)
     tree = STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
