@@ -26,6 +26,7 @@ __all__ = [
     "face_table_to_text",
     "lines_from_outlines",
     "mesh_from_solids",
+    "placed_shape",
     "read_result",
     "scene_lists",
     "shape_of_faces",
@@ -71,6 +72,13 @@ def surface_from_shape(shape, names, chord, chord_angle):
         finer = 0.7 * chord * chord / deviation
         surface, deviation = _meshed(shape, names, finer, chord_angle)
     return surface, deviation
+
+
+def placed_shape(part):
+    """Return the shape of an object where it stands in the document, inside its containers."""
+    shape = part.Shape.copy()
+    shape.Placement = part.getGlobalPlacement()
+    return shape
 
 
 def shape_signature(shape, names, *settings):
@@ -144,9 +152,15 @@ def _deviation(face, corners):
 
 
 def face_table(shape):
-    """Return the fingerprint of every face of a part, named Face1, Face2, ..."""
-    names = [f"Face{number}" for number in range(1, len(shape.Faces) + 1)]
-    surface, _ = surface_from_shape(shape, names, 0.5, 0.5)
+    """Return the fingerprint of every face of a part, named Face1, Face2, ...
+
+    Taken in the part's own coordinates, so that a part which was only moved or turned keeps
+    its faces.
+    """
+    own = shape.copy()
+    own.Placement = FreeCAD.Placement()
+    names = [f"Face{number}" for number in range(1, len(own.Faces) + 1)]
+    surface, _ = surface_from_shape(own, names, 0.5, 0.5)
     return fingerprints(surface)
 
 

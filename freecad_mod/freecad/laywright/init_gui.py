@@ -2,7 +2,7 @@
 
 import FreeCADGui
 
-from freecad.laywright import ICONS
+from freecad.laywright import ICONS, PANELS, TRANSLATIONS
 
 
 class LaywrightWorkbench(FreeCADGui.Workbench):
@@ -33,3 +33,6 @@ class LaywrightWorkbench(FreeCADGui.Workbench):
 
 
 FreeCADGui.addWorkbench(LaywrightWorkbench())
+FreeCADGui.addIconPath(str(ICONS))
+FreeCADGui.addLanguagePath(str(TRANSLATIONS))
+FreeCADGui.addPreferencePage(str(PANELS / "preferences.ui"), "Laywright")

@@ -34,12 +34,15 @@ class Property:
         Tooltip: what it means, with its unit.
     default : object
         First value; for an Enumeration the list of choices, the first being the default.
+    choices : callable or None
+        Gives the texts that a task panel offers for a String.
     """
 
     name: str
     kind: str
     doc: str
     default: object = None
+    choices: object = None
 
 
 class StageObject:

@@ -1,5 +1,6 @@
 """The Job: a group that holds the stage objects of one part, linked to each other."""
 
+from freecad.laywright import preferences
 from freecad.laywright.objects.base import remember_kind
 from freecad.laywright.objects.cloth_patterns import ClothPatternsObject
 from freecad.laywright.objects.job_sheet import JobSheetObject
@@ -39,7 +40,6 @@ _LINKS = {
 
 _FIRST_PLIES = ("E-glass twill weave 200 g/m^2",) * 3
 _FIRST_ANGLES = (0.0, 45.0, 0.0)
-_FIRST_PRINTER = "Medium, 220 x 220 x 250 mm"
 _FIRST_RESIN = "Laminating epoxy, slow hardener"
 
 
@@ -146,9 +146,10 @@ def make_job(part, faces, name="Job"):
             obj.Angles = list(_FIRST_ANGLES)
             obj.Resin = _FIRST_RESIN
         elif kind == "PrintTiles":
-            obj.Printer = _FIRST_PRINTER
+            obj.Printer = preferences.first_printer()
         elif kind == "JobSheet":
             obj.Title = name
+            obj.Paper = preferences.paper()
         elif kind in _BESIDE:
             across, up = _BESIDE[kind]
             size = part.Shape.BoundBox

@@ -78,7 +78,7 @@ class MouldedFaceObject(StageObject):
         if before:
             taken = tuple(entry for entry in before if entry.name in names)
             match(taken, bridge.face_table(part.Shape), before)
-        surface, deviation = self._surface(obj, part.Shape, names)
+        surface, deviation = self._surface(obj, bridge.placed_shape(part), names)
         pull = None if obj.PullFrom == _BEST else (obj.Pull.x, obj.Pull.y, obj.Pull.z)
         return (
             surface,
@@ -98,7 +98,9 @@ class MouldedFaceObject(StageObject):
     @staticmethod
     def _signature(obj):
         part, names = obj.Faces
-        return bridge.shape_signature(part.Shape, names, obj.LargestChord.Value, _CHORD_ANGLE)
+        return bridge.shape_signature(
+            bridge.placed_shape(part), names, obj.LargestChord.Value, _CHORD_ANGLE
+        )
 
     def compute(self, obj, previous, inputs, progress):
         result = self.stage.renew(previous, *inputs)
@@ -110,7 +112,7 @@ class MouldedFaceObject(StageObject):
 
     def show(self, obj, result):
         part, names = obj.Faces
-        obj.Shape = bridge.shape_of_faces(part.Shape, names)
+        obj.Shape = bridge.shape_of_faces(bridge.placed_shape(part), names)
         obj.Area = result.surface.area
         obj.Deviation = result.deviation
         obj.PullUsed = bridge.vector(result.pull)

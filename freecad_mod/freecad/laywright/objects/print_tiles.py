@@ -1,9 +1,9 @@
 """Print Tiles: the body cut into pieces that fit the printer."""
 
-from freecad.laywright import bridge
+from freecad.laywright import bridge, preferences
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
+from laywright.errors import InputError
 from laywright.mould.exploded import exploded
-from laywright.mould.printer import load_printers
 from laywright.mould.tiles import TileSet, TileSettings, cut_tiles
 
 __all__ = ["PrintTilesObject"]
@@ -18,7 +18,7 @@ class PrintTilesObject(StageObject):
     icon = "print_tiles.svg"
     properties = (
         Property("Body", "Link", "The Mould Body that is cut"),
-        Property("Printer", "Enumeration", "Printer setting", list(load_printers())),
+        Property("Printer", "String", "Printer by its card", choices=preferences.printers),
         Property("DowelDiameter", "Length", "Diameter of the dowels (mm)", "6 mm"),
         Property("Clearance", "Length", "Clearance of the dowel holes per side (mm)", "0.15 mm"),
         Property("GlueGap", "Length", "Glue gap at each seam (mm)", "0.1 mm"),
@@ -41,7 +41,12 @@ class PrintTilesObject(StageObject):
             glue_gap=obj.GlueGap.Value,
             least_tile=obj.LeastTile.Value,
         )
-        return body, load_printers()[obj.Printer], settings
+        known = preferences.printers()
+        if obj.Printer not in known:
+            raise InputError(
+                "Printer", f"'{obj.Printer}'", f"one of {', '.join(known)}", "choose one"
+            )
+        return body, known[obj.Printer], settings
 
     def show(self, obj, result):
         obj.Mesh = bridge.mesh_from_solids(exploded(result, obj.ShownApart.Value))

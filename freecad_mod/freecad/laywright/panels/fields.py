@@ -9,7 +9,7 @@ import FreeCADGui
 from freecad.laywright import bridge
 from freecad.laywright.qt import QtWidgets
 
-__all__ = ["Field", "field_for", "shown_value", "spoken"]
+__all__ = ["Field", "field_for", "named", "shown_value", "spoken"]
 
 _LIST_HEIGHT = 110
 _UNIT = re.compile(r"\(([^()]*)\)\s*$")
@@ -28,6 +28,8 @@ def field_for(obj, prop):
     """Return the field of a property, None where it is not for editing."""
     if obj.getEditorMode(prop.name) or prop.kind not in _MAKERS:
         return None
+    if prop.choices is not None:
+        return named(list(prop.choices()), getattr(obj, prop.name))
     return _MAKERS[prop.kind](obj, prop, getattr(obj, prop.name))
 
 
@@ -57,14 +59,19 @@ def _quantity(obj, prop, value):
     return Field(widget, lambda: FreeCAD.Units.Quantity(widget.property("value")))
 
 
-def _choice(obj, prop, value):
+def named(names, value):
+    """Return a field that offers names; a value that is none of them stays to be seen."""
     widget = QtWidgets.QComboBox()
-    choices = obj.getEnumerationsOfProperty(prop.name)
-    widget.addItems(choices)
-    widget.setCurrentIndex(choices.index(value))
+    names = names if value in names else [value, *names]
+    widget.addItems(names)
+    widget.setCurrentIndex(names.index(value))
     widget.setSizeAdjustPolicy(QtWidgets.QComboBox.AdjustToMinimumContentsLengthWithIcon)
     widget.setMinimumContentsLength(8)
     return Field(widget, widget.currentText)
+
+
+def _choice(obj, prop, value):
+    return named(obj.getEnumerationsOfProperty(prop.name), value)
 
 
 def _real(obj, prop, value):

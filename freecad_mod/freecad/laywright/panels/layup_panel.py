@@ -3,7 +3,6 @@
 from freecad.laywright.panels import fields
 from freecad.laywright.panels.ply_table import PlyTable
 from freecad.laywright.panels.stage_panel import StagePanel
-from freecad.laywright.qt import QtWidgets
 from laywright.laminate.materials import load_materials
 
 __all__ = ["LayupPanel"]
@@ -30,16 +29,6 @@ class LayupPanel(StagePanel):
                 )
                 self.fields[prop.name] = column
             elif prop.name == "Resin":
-                self.add_field(prop, _named(list(materials.resin_names), self.obj.Resin))
+                self.add_field(prop, fields.named(list(materials.resin_names), self.obj.Resin))
             else:
                 self.add_field(prop, fields.field_for(self.obj, prop))
-
-
-def _named(names, value):
-    widget = QtWidgets.QComboBox()
-    names = names if value in names else [value, *names]
-    widget.addItems(names)
-    widget.setCurrentIndex(names.index(value))
-    widget.setSizeAdjustPolicy(QtWidgets.QComboBox.AdjustToMinimumContentsLengthWithIcon)
-    widget.setMinimumContentsLength(8)
-    return fields.Field(widget, widget.currentText)

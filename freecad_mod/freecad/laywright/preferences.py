@@ -1,0 +1,44 @@
+"""What a person set once for all jobs: folders with cards of one's own, printer, paper."""
+
+from pathlib import Path
+
+import FreeCAD
+
+from laywright.laminate.materials import load_materials
+from laywright.mould.printer import load_printers
+
+__all__ = ["GROUP", "first_printer", "materials", "paper", "printers"]
+
+GROUP = "User parameter:BaseApp/Preferences/Mod/Laywright"
+
+_PRINTER = "Medium, 220 x 220 x 250 mm"
+
+
+def materials():
+    """Return the material cards: those that come along and those of the person's folder."""
+    return load_materials(_folder("MaterialsFolder"))
+
+
+def printers():
+    """Return the printers by name, those of the person's folder among them."""
+    return load_printers(_folder("PrintersFolder"))
+
+
+def first_printer():
+    """Return the name of the printer that a new job takes."""
+    wanted = _texts().GetString("Printer", _PRINTER)
+    return wanted if wanted in printers() else _PRINTER
+
+
+def paper():
+    """Return the paper of new Job Sheets."""
+    return "Letter" if _texts().GetInt("Paper", 0) == 1 else "A4"
+
+
+def _texts():
+    return FreeCAD.ParamGet(GROUP)
+
+
+def _folder(name):
+    text = _texts().GetString(name, "")
+    return Path(text) if text and Path(text).is_dir() else None

@@ -1,0 +1,145 @@
+"""What people do with objects in a session: move, copy, delete, rename, drive by expressions."""
+
+import sys
+from pathlib import Path
+
+import FreeCAD
+import pytest
+
+sys.path.insert(0, str(Path(__file__).parent))
+from parts import bored_box, hatch_job
+
+from freecad.laywright import preferences
+from freecad.laywright.objects.job import add_stage
+from freecad.laywright.staleness import stale
+from laywright.stage import Stage
+
+pytestmark = pytest.mark.freecad
+
+
+@pytest.fixture
+def hatch():
+    document, job, stages = hatch_job("Session")
+    document.recompute()
+    yield document, job, stages
+    for name in list(FreeCAD.listDocuments()):
+        FreeCAD.closeDocument(name)
+
+
+def test_a_part_inside_a_moved_container_is_taken_where_it_stands(doc):
+    part, _ = bored_box(doc)
+    container = doc.addObject("App::Part", "Container")
+    container.addObject(part)
+    container.Placement = FreeCAD.Placement(
+        FreeCAD.Vector(100, 50, 10), FreeCAD.Rotation(FreeCAD.Vector(0, 0, 1), 90)
+    )
+    face = add_stage(doc, "MouldedFace")
+    top = next(
+        f"Face{number}"
+        for number, piece in enumerate(part.Shape.Faces, 1)
+        if abs(piece.CenterOfMass.z - 20) < 1e-6
+    )
+    face.Faces = (part, [top])
+    doc.recompute()
+    assert face.isValid(), face.Status
+    middle = face.Proxy.kept(face).surface.vertices.mean(axis=0)
+    assert middle == pytest.approx([100 - 20, 50 + 30, 30])
+    assert face.Shape.CenterOfMass.x == pytest.approx(80)
+
+    part.Placement.Base = FreeCAD.Vector(5, 0, 0)
+    doc.recompute()
+    assert face.isValid(), face.Status
+    assert face.Shape.CenterOfMass.y == pytest.approx(85)
+
+
+def test_a_copied_job_is_whole_and_goes_its_own_way(hatch, monkeypatch):
+    document, _, stages = hatch
+    copied = document.copyObject(list(stages.values()), False)
+    twins = {obj.LaywrightKind: obj for obj in copied if hasattr(obj, "LaywrightKind")}
+    assert len(twins) == len(stages)
+    for obj in stages.values():
+        assert twins[obj.LaywrightKind].Digest == obj.Digest
+
+    def never(self, *args, **kwargs):
+        raise AssertionError(f"{self.title} was computed again")
+
+    with monkeypatch.context() as patch:
+        patch.setattr(Stage, "__call__", never)
+        document.recompute()
+    for twin in twins.values():
+        assert twin.isValid()
+        assert twin.Proxy.kept(twin).digest == twin.Digest
+    twins["ClothPatternsObject"].Margin = "35 mm"
+    document.recompute()
+    assert twins["ClothPatternsObject"].Digest != stages["ClothPatterns"].Digest
+    assert stages["ClothPatterns"].Margin.Value == 20.0
+
+
+def test_a_deleted_stage_is_missed_by_name_and_the_rest_stays(hatch):
+    document, _, stages = hatch
+    sheet = stages["JobSheet"]
+    document.removeObject(stages["RollPlan"].Name)
+    document.recompute()
+    assert not sheet.isValid()
+    assert "found no link, needed a Roll Plan" in sheet.Status
+    assert stages["PrintTiles"].isValid()
+
+
+def test_messages_use_the_label_that_the_person_gave(hatch):
+    document, _, stages = hatch
+    stages["Layup"].Label = "Three thin plies"
+    stages["Layup"].Resin = "none such"
+    document.recompute()
+    assert stages["Layup"].getStatusString().startswith("Three thin plies, resin")
+    assert stages["MouldBody"].Label2 == "out of date: waits for Three thin plies"
+    assert next(obj.Label for obj in stale(stages.values())) == "Three thin plies"
+
+
+def test_inputs_follow_expressions_and_the_users_units(hatch):
+    document, _, stages = hatch
+    body = stages["MouldBody"]
+    volume = body.Volume.Value
+    body.setExpression("BaseHeight", "Dimensions.corner_radius / 5")
+    document.recompute()
+    assert body.BaseHeight.Value == pytest.approx(12.0)
+    assert body.Volume.Value > volume
+    schema = FreeCAD.Units.getSchema()
+    try:
+        FreeCAD.Units.setSchema(2)
+        body.setExpression("BaseHeight", None)
+        body.BaseHeight = "0.5 in"
+        document.recompute()
+        assert body.BaseHeight.Value == pytest.approx(12.7)
+        assert body.isValid()
+    finally:
+        FreeCAD.Units.setSchema(schema)
+
+
+def test_the_choices_made_once_go_into_new_jobs(tmp_path):
+    group = FreeCAD.ParamGet(preferences.GROUP)
+    card = next(
+        (Path(preferences.load_printers.__code__.co_filename).parent / "printers").glob("*.toml")
+    ).read_text(encoding="utf-8")
+    name = next(line for line in card.splitlines() if line.startswith("name")).split('"')[1]
+    (tmp_path / "mine.toml").write_text(card.replace(name, "The one in the shed"), "utf-8")
+    try:
+        group.SetString("PrintersFolder", str(tmp_path))
+        group.SetString("Printer", "The one in the shed")
+        group.SetInt("Paper", 1)
+        assert "The one in the shed" in preferences.printers()
+        document, _, stages = hatch_job("Preferred")
+        assert stages["PrintTiles"].Printer == "The one in the shed"
+        assert stages["JobSheet"].Paper == "Letter"
+        FreeCAD.closeDocument(document.Name)
+    finally:
+        for key in ("PrintersFolder", "Printer"):
+            group.RemString(key)
+        group.RemInt("Paper")
+    assert preferences.first_printer().startswith("Medium")
+
+
+def test_a_printer_that_is_not_there_is_said(hatch):
+    document, _, stages = hatch
+    stages["PrintTiles"].Printer = "gone"
+    document.recompute()
+    assert "found 'gone', needed one of" in stages["PrintTiles"].Status
