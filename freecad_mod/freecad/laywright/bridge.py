@@ -175,9 +175,13 @@ def face_table_from_text(text):
 
 
 def shape_of_faces(shape, names):
-    """Return the named faces as one shape, where they stand in the part."""
+    """Return the named faces as one shape, where they stand.
+
+    They lie inside a compound: FreeCAD replaces the placement of a shape by its object's, and
+    leaves alone what is inside.
+    """
     faces = [_face(shape, name) for name in names]
-    return faces[0].copy() if len(faces) == 1 else Part.makeShell(faces).copy()
+    return Part.makeCompound(faces if len(faces) == 1 else [Part.makeShell(faces)])
 
 
 def mesh_from_solids(surfaces):

@@ -22,7 +22,7 @@ class MouldedFaceObject(StageObject):
     host_type = "Part::FeaturePython"
     icon = "moulded_face.svg"
     properties = (
-        Property("Faces", "LinkSub", "The part and its faces that are moulded"),
+        Property("Faces", "LinkSubGlobal", "The part and its faces that are moulded"),
         Property("PullFrom", "Enumeration", "How the pull direction is chosen", [_BEST, _FIXED]),
         Property(
             "Pull",

@@ -157,5 +157,5 @@ _MAKERS = {
     "FloatList": _numbers,
     "String": _text,
     "Link": _link,
-    "LinkSub": _faces,
+    "LinkSubGlobal": _faces,
 }
