@@ -10,8 +10,10 @@ import shapes
 from laywright.files.drawing import Drawing, Line
 from laywright.files.projection import picture, picture_of_several
 from laywright.files.solid import Solid
-from laywright.shop.cure import CurePlan
-from laywright.shop.mix import Cup, MixPlan
+from laywright.laminate.materials import load_materials
+from laywright.shop.cure import plan_cure
+from laywright.shop.cure_settings import CureSettings
+from laywright.shop.mix import MixSettings, PlyCloth, plan_mix
 from laywright.shop.plan import ShopPlan
 from laywright.shop.traveller import (
     LaminateSummary,
@@ -45,36 +47,17 @@ def inputs(name: str = "Hatch cover") -> dict:
     plies = tuple(
         PlyLine(k + 1, "", cloths[k], math.radians(45.0 * k), 0.25 - 0.02 * k) for k in range(2)
     )
-    mix = MixPlan(
-        cloth_g=56.3,
-        ply_numbers=(1, 2),
-        ply_cloth_g=masses,
-        ply_resin_g=masses,
-        laminate_resin_g=56.3,
-        resin_g=46.0,
-        hardener_g=14.0,
-        mix_g=60.0,
-        resin_share=0.5,
-        ratio_texts=("50% resin", "100 parts to 100", "56 g for 56 g"),
-        cups=(Cup(1, (1, 2), 46.0, 14.0, 46.0, 60.0, 69.0, 0.04),),
-        steps=("Weigh at 21 degC.", "Stir."),
-        remarks=("4 g of the mix are meant for brush, cups and drips.",),
-        digest="mix",
+    resin = load_materials().resin("Laminating epoxy, slow hardener")
+    weights = (200.0, 160.0)
+    mix = plan_mix(
+        tuple(
+            PlyCloth(k + 1, cloths[k], 1e6 * masses[k] / weights[k], weights[k]) for k in range(2)
+        ),
+        resin,
+        0.5,
+        MixSettings(),
     )
-    cure = CurePlan(
-        temperature_c=21.0,
-        pot_life_minutes=69.0,
-        gel_hours=8.0,
-        trim_from_hours=8.0,
-        trim_until_hours=16.0,
-        demould_hours=30.0,
-        cure_hours=168.0,
-        glass_transition_c=55.0,
-        mould_limit_c=42.0,
-        steps=("Leave it alone for 8 hours.",),
-        warnings=("The part softens near 55 degC.",),
-        digest="cure",
-    )
+    cure = plan_cure(resin, CureSettings(mould_softening_c=70.0), 0.5)
     return {
         "name": name,
         "version": "1a2b3c4d",

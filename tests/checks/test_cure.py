@@ -7,7 +7,8 @@ import dataclasses
 from checks import reference
 from laywright.laminate.materials import load_materials
 from laywright.shop.cups import pot_life
-from laywright.shop.cure import CureSettings, Support, plan_cure
+from laywright.shop.cure import plan_cure
+from laywright.shop.cure_settings import CureSettings, Support
 from laywright.shop.growth import shrinkage_scale, thermal_growth
 from laywright.shop.kinetics import (
     activation_energy,
@@ -91,6 +92,7 @@ def test_mld_01_margin_to_the_softening_of_the_mould():
             plan_cure(
                 RESIN,
                 CureSettings(21.0, 55.0, post_cure, 8.0, Support.MOULD),
+                0.5,
             ),
         )
     }

@@ -35,4 +35,4 @@ def test_the_cure_station_shows_the_limit_of_the_mould(made):
     assert "the mould must stay below this" in {
         shape.text for shape in chart.shapes if hasattr(shape, "text")
     }
-    assert "42 °C" in " ".join(texts_on(station))
+    assert "60 °C" in " ".join(texts_on(station))

@@ -81,7 +81,7 @@ def test_every_number_has_a_unit(made):
             elif isinstance(block, (Note, Steps)):
                 for text in texts_on(block):
                     for tail in re.split(r"\d+\.\d+", text)[1:]:
-                        assert re.match(r"( to $| ?(mm|g|m|°|%|h|min)\b)", tail), text
+                        assert re.match(r"( to $| ?(mm|g|m|°|%|h|hours|days|min)\b)", tail), text
 
 
 def test_units_are_printed_as_people_write_them(made):

@@ -27,7 +27,7 @@ from laywright.mould.printer import Printer, load_printers
 from laywright.mould.release import ReleaseSettings
 from laywright.mould.tiles import TileSettings
 from laywright.quantities import magnitude
-from laywright.shop.cure import CureSettings, Support
+from laywright.shop.cure_settings import CureSettings, Support
 from laywright.shop.mix import MixSettings
 from laywright.shop.plan import ShopSettings
 from laywright.surface.face import LaminateSide, MouldSide

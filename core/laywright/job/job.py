@@ -12,7 +12,7 @@ from laywright.arrays import Vector
 from laywright.cloth.datum import Datum
 from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
 from laywright.cloth.roll import RollPlan, RollSettings, plan_roll
-from laywright.job.links import ply_cloths
+from laywright.job.links import ply_cloths, with_mould_of
 from laywright.job.sheet import make_job_sheet
 from laywright.laminate.laminate import Laminate, analyse
 from laywright.laminate.plies import Layup
@@ -162,7 +162,12 @@ def run(job: Job, earlier: JobResult | None = None, *, progress: Progress = sile
     roll = plan_roll.renew(
         known.get("roll"), patterns, job.roll, progress=part_of(progress, 0.7, 0.9)
     )
-    shop = plan_shop.renew(known.get("shop"), ply_cloths(patterns, laminate), laminate, job.shop)
+    shop = plan_shop.renew(
+        known.get("shop"),
+        ply_cloths(patterns, laminate),
+        laminate,
+        with_mould_of(job.shop, job.printer),
+    )
     sheet = make_job_sheet.renew(
         known.get("sheet"),
         job.name,

@@ -2,78 +2,50 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
-from enum import Enum
 
 from laywright.errors import InputError
 from laywright.laminate.materials import Resin
+from laywright.shop.course import CureCourse, cure_along, glass_transition_limit
 from laywright.shop.cups import pot_life
-from laywright.shop.kinetics import time_at
+from laywright.shop.cure_settings import MOULD_MARGIN, CureSettings, Support
+from laywright.shop.cure_words import cure_steps, cure_warnings
+from laywright.shop.kinetics import adiabatic_rise, laminate_heat
+from laywright.shop.profile import Profile, room_profile, with_post_cure
 from laywright.stage import stage
 
-__all__ = ["CurePlan", "CureSettings", "Support", "plan_cure"]
-
-_MARGIN = 10.0
-_RULE_SPAN = 15.0
-_COLD = 15.0
-_POST_CURE_GAIN = 15.0
-_RAMP = 10.0
-
-
-class Support(Enum):
-    """What holds the part during a post-cure."""
-
-    MOULD = "the mould"
-    CRADLE = "a cradle"
+__all__ = ["CureEvent", "CurePlan", "plan_cure"]
 
 
 @dataclass(frozen=True)
-class CureSettings:
-    """How the part is cured.
+class CureEvent:
+    """A moment of the cure.
 
     Attributes
     ----------
-    temperature_c : float, degC
-        Of the shop while the part stands.
-    mould_softening_c : float, degC
-        Where the mould begins to give way under load (heat deflection at 0.45 MPa, ISO 75).
-    post_cure_c : float or None, degC
-        Temperature of a post-cure; None for none.
-    post_cure_hours : float, hours
-        Its length at that temperature.
-    post_cure_support : Support
-        What holds the part meanwhile.
+    what : str
+    hours : float, hours
+        From the first stir.
+    cure : float or None
+        Degree of cure, where the resin's card tells how it runs.
+    glass_transition_c : float or None, degC
+        Where the resin softens then.
     """
 
-    temperature_c: float = 21.0
-    mould_softening_c: float = 52.0
-    post_cure_c: float | None = None
-    post_cure_hours: float = 8.0
-    post_cure_support: Support = Support.CRADLE
-
-    def __post_init__(self) -> None:
-        bounds = (
-            ("shop temperature", self.temperature_c, 5.0, 45.0, "degC"),
-            ("softening temperature of the mould", self.mould_softening_c, 35.0, 300.0, "degC"),
-            ("post-cure temperature", self.post_cure_c, 30.0, 150.0, "degC"),
-            ("length of the post-cure", self.post_cure_hours, 0.0, 100.0, "hours"),
-        )
-        for where, number, low, high, unit in bounds:
-            if number is not None and not (math.isfinite(number) and low <= number <= high):
-                raise InputError(
-                    where, f"{number:g} {unit}", f"{low:g} to {high:g} {unit}", "correct it"
-                )
+    what: str
+    hours: float
+    cure: float | None
+    glass_transition_c: float | None
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class CurePlan:
-    """Times from the first stir, at the temperature of the shop.
+    """Times from the first stir, along the temperature of shop and post-cure.
 
     Attributes
     ----------
     temperature_c : float, degC
-        For which the times hold.
+        Of the shop.
     pot_life_minutes : float, minutes
         In the cup.
     gel_hours : float, hours
@@ -82,12 +54,24 @@ class CurePlan:
         While a knife cuts the edge cleanly: from gel until it is too hard.
     demould_hours : float, hours
         Before this the part stays on the mould.
+    post_cure_start, post_cure_end : float or None, hours
+        From the first warming until it is cold again.
     cure_hours : float, hours
         Until full cure.
     glass_transition_c : float, degC
         Where the cured resin softens, after the post-cure if there is one.
-    mould_limit_c : float, degC
-        Hottest that the mould may get: 10 degC below its softening.
+    mould_softening_c, mould_limit_c : float, degC
+        Where the mould's plastic softens, and the hottest that the mould may get: 10 degC less.
+    mould_peak_c : float, degC
+        Hottest that shop or oven get while the part is on the mould.
+    cup_bound_c, laminate_bound_c : float, degC
+        What a cup and a thick laminate would reach if no heat got out: upper bounds.
+    profile : Profile
+        Temperature of shop and post-cure.
+    course : CureCourse or None
+        Degree of cure along it; None where the resin's card has no activation energy.
+    events : tuple of CureEvent
+        In the order of time.
     steps : tuple of str
         What to do, in order.
     warnings : tuple of str
@@ -102,122 +86,138 @@ class CurePlan:
     trim_from_hours: float
     trim_until_hours: float
     demould_hours: float
+    post_cure_start: float | None
+    post_cure_end: float | None
     cure_hours: float
     glass_transition_c: float
+    mould_softening_c: float
     mould_limit_c: float
+    mould_peak_c: float
+    cup_bound_c: float
+    laminate_bound_c: float
+    profile: Profile
+    course: CureCourse | None
+    events: tuple[CureEvent, ...]
     steps: tuple[str, ...]
     warnings: tuple[str, ...]
     digest: str = ""
 
+    @property
+    def finish_hours(self) -> float:
+        """When the part may be used or machined, hours."""
+        return self.cure_hours if self.post_cure_end is None else self.post_cure_end
 
-@stage("Cure Plan", version=1)
-def plan_cure(resin: Resin, settings: CureSettings) -> CurePlan:
+
+@stage("Cure Plan", version=2)
+def plan_cure(resin: Resin, settings: CureSettings, resin_share: float) -> CurePlan:
     """Return the times of the cure and what speaks against it.
-
-    All times follow from the resin's card by the rule that 10 degC more halve them.
 
     Parameters
     ----------
     resin : Resin
     settings : CureSettings
+        With the softening temperature of the mould.
+    resin_share : float
+        Share of resin in the mass of the laminate, for the heat that it sets free.
+
+    Raises
+    ------
+    InputError
+        If nothing says where the mould softens, or the rule needs an activation energy that
+        the resin's card does not have.
     """
-    temperature = settings.temperature_c
-    gel, trim_end, demould, cure = (
-        time_at(hours, resin.cure_temperature_c, temperature)
-        for hours in (
-            resin.gel_hours,
-            resin.trim_end_hours,
-            resin.demould_hours,
-            resin.cure_hours,
+    softening = settings.mould_softening_c
+    if softening is None:
+        raise InputError(
+            "softening temperature of the mould",
+            "nothing",
+            "a temperature",
+            "take it from the data sheet of the plastic",
         )
+    profile, warm, cold = _profile(resin, settings)
+    gel, trim_end, demould, cure = (
+        profile.reached(hours, resin, settings.rule)
+        for hours in (resin.gel_hours, resin.trim_end_hours, resin.demould_hours, resin.cure_hours)
     )
-    softening = resin.glass_transition_c
-    if settings.post_cure_c is not None and settings.post_cure_hours > 0.0:
-        reached = min(resin.glass_transition_full_c, settings.post_cure_c + _POST_CURE_GAIN)
-        softening = max(softening, reached)
-    plan = CurePlan(
-        temperature_c=temperature,
-        pot_life_minutes=pot_life(resin, temperature),
+    end = max(demould, cure, cold or 0.0)
+    course = (
+        None if resin.activation_energy is None else cure_along(resin, profile, end, settings.rule)
+    )
+    glass = _final_glass(resin, settings) if course is None else course.at(end)[1]
+    on_mould = cold is not None and settings.post_cure_support is Support.MOULD
+    demould = cold if on_mould and cold is not None else demould
+    room = settings.temperature_c
+    return CurePlan(
+        temperature_c=room,
+        pot_life_minutes=pot_life(resin, room),
         gel_hours=gel,
         trim_from_hours=gel,
         trim_until_hours=trim_end,
         demould_hours=demould,
+        post_cure_start=warm,
+        post_cure_end=cold,
         cure_hours=cure,
-        glass_transition_c=softening,
-        mould_limit_c=settings.mould_softening_c - _MARGIN,
-        steps=(
-            f"Leave the part alone until it gels, about {_spoken(gel)} after the first stir.",
-            f"Cut the surplus with a knife between {_spoken(gel)} and {_spoken(trim_end)}: it is "
-            "firm but not yet hard. Wear gloves, it is not cured.",
-            f"Demould after {_spoken(demould)} at the earliest.",
-            *_post_cure_steps(settings),
-            f"Full strength after {_spoken(cure)} at {temperature:g} degC. Sand and machine only "
-            "then, with dust mask and extraction: dust of half-cured resin sensitises the skin "
-            "for good.",
+        glass_transition_c=glass,
+        mould_softening_c=softening,
+        mould_limit_c=softening - MOULD_MARGIN,
+        mould_peak_c=float(profile.temperature_c.max()) if on_mould else room,
+        cup_bound_c=room + adiabatic_rise(resin.heat_of_cure, resin.heat_capacity),
+        laminate_bound_c=room
+        + adiabatic_rise(
+            *laminate_heat(resin.heat_of_cure, resin.heat_capacity, 1.0 - resin_share)
         ),
-        warnings=_warnings(resin, settings, softening),
-    )
-    return plan
-
-
-def _spoken(hours: float) -> str:
-    if hours < 48.0:
-        return f"{hours:.1f} hours" if hours < 10.0 else f"{hours:.0f} hours"
-    return f"{hours / 24.0:.1f} days"
-
-
-def _post_cure_steps(settings: CureSettings) -> tuple[str, ...]:
-    if settings.post_cure_c is None:
-        return ()
-    return (
-        f"Post-cure on {settings.post_cure_support.value}: warm by at most {_RAMP:.0f} degC an "
-        f"hour to {settings.post_cure_c:g} degC, hold for {settings.post_cure_hours:g} hours, "
-        "cool as slowly, and take the support away only when it is cold.",
+        profile=profile,
+        course=course,
+        events=_events(gel, trim_end, demould, cure, warm, profile, course),
+        steps=cure_steps(settings, gel, trim_end, demould, max(cure, cold or 0.0)),
+        warnings=cure_warnings(resin, settings, softening, glass, warm, course),
     )
 
 
-def _warnings(resin: Resin, settings: CureSettings, softening: float) -> tuple[str, ...]:
-    warnings = []
-    limit = settings.mould_softening_c - _MARGIN
-    if settings.temperature_c > limit:
-        warnings.append(
-            f"The shop is at {settings.temperature_c:g} degC, but the mould softens at "
-            f"{settings.mould_softening_c:g} degC and should stay below {limit:g} degC."
-        )
-    if settings.post_cure_c is not None:
-        if settings.post_cure_support is Support.MOULD and settings.post_cure_c > limit:
-            warnings.append(
-                f"A post-cure at {settings.post_cure_c:g} degC is too hot for the mould, which "
-                f"softens at {settings.mould_softening_c:g} degC: take the part off and hold it "
-                "in a cradle, or post-cure cooler for longer."
-            )
-        if settings.post_cure_c > resin.glass_transition_full_c:
-            warnings.append(
-                f"A post-cure above {resin.glass_transition_full_c:g} degC gains nothing with "
-                "this resin and lets the part sag."
-            )
-        elif settings.post_cure_c > resin.glass_transition_c:
-            warnings.append(
-                f"The part itself softens near {resin.glass_transition_c:g} degC until it is "
-                "post-cured: warm it slowly and support it all over."
-            )
-    if settings.temperature_c < _COLD:
-        warnings.append(
-            f"At {settings.temperature_c:g} degC resin is thick, the layup gets heavy and many "
-            f"resins never cure fully: warm the shop above {_COLD:g} degC."
-        )
-    if abs(settings.temperature_c - resin.cure_temperature_c) > _RULE_SPAN:
-        warnings.append(
-            f"{settings.temperature_c:g} degC is far from the {resin.cure_temperature_c:g} degC "
-            "of the data sheet: times by the 10 degC rule are rough here."
-        )
-    if softening < settings.mould_softening_c:
-        warnings.append(
-            f"The part softens near {softening:g} degC: keep it out of the sun and out of hot "
-            "cars, dark parts above all."
-        )
-    warnings.append(
-        "Resin that collects in corners gets much hotter than the skin: brush it out before it "
-        "gels. A test piece on the same mould material tells more than any number here."
+def _profile(resin: Resin, settings: CureSettings) -> tuple[Profile, float | None, float | None]:
+    """Return the profile, and when the post-cure begins and ends."""
+    room = room_profile(settings.temperature_c)
+    if settings.post_cure_c is None or settings.post_cure_hours <= 0.0:
+        return room, None, None
+    start = room.reached(resin.demould_hours, resin, settings.rule)
+    profile = with_post_cure(
+        settings.temperature_c, start, settings.post_cure_c, settings.post_cure_hours, settings.ramp
     )
-    return tuple(warnings)
+    return profile, start, float(profile.hours[-1])
+
+
+def _final_glass(resin: Resin, settings: CureSettings) -> float:
+    """Return where the cured resin softens when its card does not tell how the cure runs."""
+    if settings.post_cure_c is None or settings.post_cure_hours <= 0.0:
+        return resin.glass_transition_c
+    return max(resin.glass_transition_c, glass_transition_limit(resin, settings.post_cure_c))
+
+
+def _events(
+    gel: float,
+    trim_end: float,
+    demould: float,
+    cure: float,
+    warm: float | None,
+    profile: Profile,
+    course: CureCourse | None,
+) -> tuple[CureEvent, ...]:
+    moments = [
+        ("Gelled: the knife may cut the edge", gel),
+        ("Too hard for a knife", trim_end),
+        ("May leave the mould", demould),
+        ("Fully cured", cure),
+    ]
+    if warm is not None:
+        up, hold, down = profile.hours[-3:].tolist()
+        moments += [
+            ("Post-cure: begin to warm", warm),
+            ("Post-cure: hold", up),
+            ("Post-cure: begin to cool", hold),
+            ("Post-cure: cold again", down),
+        ]
+    found = []
+    for what, hours in sorted(moments, key=lambda moment: round(moment[1], 6)):
+        degree, glass = (None, None) if course is None else course.at(hours)
+        found.append(CureEvent(what, hours, degree, glass))
+    return tuple(found)

@@ -1,102 +1,26 @@
 """The mixing plan: how much cloth, resin and hardener, in which cups, in which order.
 
-Everything is by mass.  A cup belongs to plies, never weighs more than the limit, and its two
-scale readings are whole steps of the scale.
+Everything is by mass.  A cup belongs to plies or coats, never weighs more than the limit, lasts
+as long as hands need for it where that can be had, and its two scale readings are whole steps
+of the scale.
 """
 
 from __future__ import annotations
 
+import dataclasses
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from laywright.errors import InputError
 from laywright.laminate.materials import Resin
-from laywright.shop.cups import Cup, fill_cups
+from laywright.shop.cups import Cup, Need, fill_cups
+from laywright.shop.kinetics import time_at
+from laywright.shop.mix_settings import MixSettings, PlyCloth, check_setting
+from laywright.shop.mix_words import mixing_remarks, mixing_steps, ratio_texts
 from laywright.stage import stage
 
 __all__ = ["Cup", "MixPlan", "MixSettings", "PlyCloth", "plan_mix"]
-
-_RULE_SPAN = 15.0
-_COARSE_SCALE = 0.05
-_LARGE_CUP = 240.0
-_MIXING_MINUTES = 8.0
-
-
-@dataclass(frozen=True)
-class MixSettings:
-    """How the mixing is to be planned.
-
-    Attributes
-    ----------
-    extra_share : float
-        Resin mixed beyond what the cloth holds, as a share of it.
-    fixed_loss_g : float, g
-        What stays in brush, roller and cups, once for the job.
-    cup_limit_g : float, g
-        Most mix in one cup.
-    scale_resolution_g : float, g
-        Smallest step of the scale.
-    temperature_c : float, degC
-        Of shop, resin and hardener.
-    """
-
-    extra_share: float = 0.05
-    fixed_loss_g: float = 0.0
-    cup_limit_g: float = 100.0
-    scale_resolution_g: float = 1.0
-    temperature_c: float = 21.0
-
-    def __post_init__(self) -> None:
-        _check("extra share", self.extra_share, 0.0, 2.0, "")
-        _check("fixed loss", self.fixed_loss_g, 0.0, 5000.0, " g")
-        _check("cup limit", self.cup_limit_g, 5.0, 5000.0, " g")
-        _check("scale resolution", self.scale_resolution_g, 0.001, 100.0, " g")
-        _check("shop temperature", self.temperature_c, 5.0, 45.0, " degC")
-        if self.cup_limit_g < 10.0 * self.scale_resolution_g:
-            raise InputError(
-                "cup limit",
-                f"{self.cup_limit_g:g} g on a scale that shows steps of "
-                f"{self.scale_resolution_g:g} g",
-                "at least ten steps of the scale",
-                "use a finer scale or larger cups",
-            )
-
-
-def _check(where: str, number: float, low: float, high: float, unit: str) -> None:
-    if not (math.isfinite(number) and low <= number <= high):
-        raise InputError(
-            where, f"{number:g}{unit}", f"{low:g} to {high:g}{unit}", "correct the setting"
-        )
-
-
-@dataclass(frozen=True)
-class PlyCloth:
-    """The cloth of one ply, or of one piece of it, as it is laid.
-
-    Attributes
-    ----------
-    ply : int
-        Number of the ply, 1 touches the mould; pieces of one ply share the number.
-    cloth : str
-        Name of the cloth.
-    area_mm2 : float, mm^2
-        Area of dry flat cloth.
-    areal_weight : float, g/m^2
-        Of the dry cloth.
-    resin_share : float or None
-        Share of resin in the mass of this ply, where it differs from that of the job.
-    """
-
-    ply: int
-    cloth: str
-    area_mm2: float
-    areal_weight: float
-    resin_share: float | None = None
-
-    @property
-    def mass_g(self) -> float:
-        """Mass of the dry cloth, g."""
-        return self.area_mm2 * 1e-6 * self.areal_weight
 
 
 @dataclass(frozen=True)
@@ -111,12 +35,18 @@ class MixPlan:
         The plies, in the order of laying.
     ply_cloth_g, ply_resin_g : tuple of float, g
         Dry cloth of each ply, and the mix that it shall hold.
+    ply_minutes : tuple of float, minutes
+        That hands take to lay each ply.
     laminate_resin_g : float, g
-        Mix that the laminate shall hold.
+        Mix that the laminate shall hold, without coats.
+    coats_g : float, g
+        Mix that seal and fill coats shall hold.
     resin_g, hardener_g, mix_g : float, g
         To be weighed, all cups together.
     resin_share : float
-        Share of mix in the mass of the laminate.
+        Share of mix in the mass of the laminate, without coats.
+    laying_minutes : float, minutes
+        From the first stir until the last ply lies.
     ratio_texts : tuple of str
         The same ratio in three ways: percent of the laminate, parts per 100 parts of cloth,
         grams.
@@ -134,19 +64,27 @@ class MixPlan:
     ply_numbers: tuple[int, ...]
     ply_cloth_g: tuple[float, ...]
     ply_resin_g: tuple[float, ...]
+    ply_minutes: tuple[float, ...]
     laminate_resin_g: float
+    coats_g: float
     resin_g: float
     hardener_g: float
     mix_g: float
     resin_share: float
+    laying_minutes: float
     ratio_texts: tuple[str, str, str]
     cups: tuple[Cup, ...]
     steps: tuple[str, ...]
     remarks: tuple[str, ...]
     digest: str = ""
 
+    @property
+    def untrimmed_g(self) -> float:
+        """Mass of the part before it is trimmed, g."""
+        return self.cloth_g + self.laminate_resin_g + self.coats_g
 
-@stage("Mix Plan", version=1)
+
+@stage("Mix Plan", version=2)
 def plan_mix(
     plies: tuple[PlyCloth, ...], resin: Resin, resin_share: float, settings: MixSettings
 ) -> MixPlan:
@@ -169,119 +107,116 @@ def plan_mix(
     Raises
     ------
     InputError
-        If there is no cloth, or a share that is none.
+        If there is no cloth, a share that is none, a cup that gels before it is mixed, or a
+        scale that is too coarse for the smallest cup.
     """
-    cloth, needs = _needs(plies, resin_share)
-    held = math.fsum(needs.values())
+    pieces = _checked(plies, resin_share)
+    numbers = tuple(dict.fromkeys(piece.ply for piece in pieces))
+    cloth = {n: math.fsum(p.mass_g for p in pieces if p.ply == n) for n in numbers}
+    resins = {n: math.fsum(_resin(p) for p in pieces if p.ply == n) for n in numbers}
+    minutes = {n: math.fsum(_hands(p, settings) for p in pieces if p.ply == n) for n in numbers}
+    laid = [Need(f"ply {n}", n, resins[n], minutes[n]) for n in numbers]
+    seals, fills = _coats(pieces, settings)
+    held = math.fsum(need.mass_g for need in (*seals, *laid, *fills))
     total = held * (1.0 + settings.extra_share) + settings.fixed_loss_g
-    wanted = {number: need * total / held for number, need in needs.items()}
-    filled = fill_cups(
-        wanted,
-        resin,
-        settings.cup_limit_g,
-        settings.scale_resolution_g,
-        settings.temperature_c,
-    )
-    cloth_g = math.fsum(cloth.values())
-    resin_g = math.fsum(cup.resin_g for cup in filled)
-    hardener_g = math.fsum(cup.hardener_g for cup in filled)
-    share = held / (held + cloth_g)
+    cups = _all_cups((*seals, *laid), fills, total / held, resin, settings)
+    last = max(cup.number for cup in cups if cup.plies)
+    laying = math.fsum(cup.hands_minutes for cup in cups[:last])
+    cloth_g, laminate_g = math.fsum(cloth.values()), math.fsum(resins.values())
+    resin_g = math.fsum(cup.resin_g for cup in cups)
+    hardener_g = math.fsum(cup.hardener_g for cup in cups)
     return MixPlan(
         cloth_g=cloth_g,
-        ply_numbers=tuple(cloth),
+        ply_numbers=numbers,
         ply_cloth_g=tuple(cloth.values()),
-        ply_resin_g=tuple(needs.values()),
-        laminate_resin_g=held,
+        ply_resin_g=tuple(resins.values()),
+        ply_minutes=tuple(minutes.values()),
+        laminate_resin_g=laminate_g,
+        coats_g=held - laminate_g,
         resin_g=resin_g,
         hardener_g=hardener_g,
         mix_g=math.fsum((resin_g, hardener_g)),
-        resin_share=share,
-        ratio_texts=(
-            f"{share:.0%} resin and {1.0 - share:.0%} cloth, by mass of the laminate",
-            f"{100.0 * held / cloth_g:.1f} parts of resin to 100 parts of cloth, by mass",
-            f"{held:.0f} g of resin for {cloth_g:.0f} g of cloth",
+        resin_share=laminate_g / (laminate_g + cloth_g),
+        laying_minutes=laying,
+        ratio_texts=ratio_texts(cloth_g, laminate_g),
+        cups=cups,
+        steps=mixing_steps(resin),
+        remarks=mixing_remarks(
+            cups,
+            resin,
+            settings.scale_resolution_g,
+            settings.temperature_c,
+            total - held,
+            laying,
         ),
-        cups=filled,
-        steps=_steps(filled, resin),
-        remarks=_remarks(filled, resin, settings, total - held),
     )
 
 
-def _needs(
-    plies: tuple[PlyCloth, ...], resin_share: float
-) -> tuple[dict[int, float], dict[int, float]]:
+def _checked(plies: tuple[PlyCloth, ...], resin_share: float) -> list[PlyCloth]:
+    """Return the pieces in the order of laying, each with its own resin share."""
     if not plies:
         raise InputError("mixing plan", "no ply", "at least one", "add plies to the layup")
-    cloth: dict[int, float] = {}
-    needs: dict[int, float] = {}
+    pieces = []
     for piece in sorted(plies, key=lambda piece: piece.ply):
         name = f"ply {piece.ply}"
-        _check(f"{name}: area", piece.area_mm2, 1.0, 1e9, " mm^2")
-        _check(f"{name}: areal weight", piece.areal_weight, 5.0, 3000.0, " g/m^2")
         share = resin_share if piece.resin_share is None else piece.resin_share
-        _check(f"{name}: resin share", share, 0.05, 0.95, "")
-        cloth[piece.ply] = cloth.get(piece.ply, 0.0) + piece.mass_g
-        needs[piece.ply] = needs.get(piece.ply, 0.0) + piece.mass_g * share / (1.0 - share)
-    return cloth, needs
-
-
-def _steps(cups: tuple[Cup, ...], resin: Resin) -> tuple[str, ...]:
-    steps = [
-        "Gloves, sleeves and eye protection on; windows open. Read the data sheet of the resin.",
-        "Weigh the cut cloth and compare it with the plan before any resin is poured.",
-        "Set out cups, sticks, brush, roller and the plies in the order of laying.",
-    ]
-    for cup in cups:
-        plies = ", ".join(str(number) for number in cup.plies)
-        minutes = math.floor(cup.use_by_minutes)
-        steps.append(
-            f"Cup {cup.number}, for ply {plies}: empty cup on the scale, set to zero; resin to "
-            f"{cup.scale_after_resin:g} g, then hardener to {cup.scale_after_hardener:g} g. Mix it "
-            f"only when its ply is next, and use it up within {minutes} minutes of the first stir."
+        check_setting(f"{name}: area", piece.area_mm2, 1.0, 1e9, " mm^2")
+        check_setting(
+            f"{name}: covered area", piece.covered_mm2, 0.0, piece.area_mm2 * 1.5, " mm^2"
         )
-    steps.append(
-        "Mixing: stir for four minutes, scraping wall and bottom; pour into a second cup and stir "
-        "for another four. Spread it out early rather than late."
+        check_setting(f"{name}: areal weight", piece.areal_weight, 5.0, 3000.0, " g/m^2")
+        check_setting(f"{name}: resin share", share, 0.05, 0.95, "")
+        pieces.append(dataclasses.replace(piece, resin_share=share))
+    return pieces
+
+
+def _resin(piece: PlyCloth) -> float:
+    share = piece.resin_share or 0.0
+    return piece.mass_g * share / (1.0 - share)
+
+
+def _hands(piece: PlyCloth, settings: MixSettings) -> float:
+    return settings.ply_minutes + settings.square_metre_minutes * piece.area_mm2 * 1e-6
+
+
+def _coats(pieces: Sequence[PlyCloth], settings: MixSettings) -> tuple[list[Need], list[Need]]:
+    """Return the needs of seal coats and of fill coats."""
+
+    def coats(name: str, count: int, weight: float, ply: int) -> list[Need]:
+        area = math.fsum(p.covered_mm2 for p in pieces if p.ply == ply) * 1e-6
+        minutes = settings.square_metre_minutes * area / 2.0
+        names = [name if count == 1 else f"{name} {k}" for k in range(1, count + 1)]
+        return [Need(each, None, weight * area, minutes) for each in names]
+
+    first, last = pieces[0].ply, pieces[-1].ply
+    return (
+        coats("seal coat", settings.seal_coats, settings.seal_coat_weight, first),
+        coats("fill coat", settings.fill_coats, settings.fill_coat_weight, last),
     )
-    steps.append(
-        f"Never add hardener to make it faster: {resin.hardener_ratio:g} parts to 100 parts of "
-        "resin is the only right ratio. Left-overs go outdoors, spread flat, until they are hard."
-    )
-    return tuple(steps)
 
 
-def _remarks(
-    cups: tuple[Cup, ...], resin: Resin, settings: MixSettings, extra: float
-) -> tuple[str, ...]:
-    remarks = [f"{extra:.0f} g of the mix are meant for brush, cups and drips."]
-    worst = max(cups, key=lambda cup: cup.hardener_error)
-    if worst.hardener_error > _COARSE_SCALE:
-        remarks.append(
-            f"The scale is too coarse for cup {worst.number}: in steps of "
-            f"{settings.scale_resolution_g:g} g the hardener can be off by "
-            f"{worst.hardener_error:.0%}. Use a finer scale, or fewer and larger cups."
+def _all_cups(
+    laid: Sequence[Need],
+    fills: Sequence[Need],
+    growth: float,
+    resin: Resin,
+    settings: MixSettings,
+) -> tuple[Cup, ...]:
+    """Return all cups; a fill coat waits until what lies below it has gelled."""
+    gel = 60.0 * time_at(resin.gel_hours, resin.cure_temperature_c, settings.temperature_c)
+    cups: list[Cup] = []
+    for run in (laid, *([fill] for fill in fills)):
+        start = cups[-1].stir_at_minutes + cups[-1].hands_minutes + gel if cups else 0.0
+        filled = fill_cups(
+            [dataclasses.replace(need, mass_g=need.mass_g * growth) for need in run],
+            resin,
+            settings.cup_limit_g,
+            settings.scale_resolution_g,
+            settings.temperature_c,
+            start,
         )
-    heaviest = max(cups, key=lambda cup: cup.scale_after_hardener)
-    if heaviest.scale_after_hardener > resin.pot_life_mass_g:
-        remarks.append(
-            f"Cup {heaviest.number} holds {heaviest.scale_after_hardener:g} g, but the pot life "
-            f"is known for {resin.pot_life_mass_g:g} g: a fuller cup sets sooner and runs hotter. "
-            "Use smaller cups or pour it into a flat tray at once."
-        )
-    if heaviest.scale_after_hardener >= _LARGE_CUP:
-        remarks.append(
-            "A cup of this size can get hot enough to smoke, melt and burn. Move a hot cup "
-            "outdoors; do not hold it."
-        )
-    if abs(settings.temperature_c - resin.pot_life_temperature_c) > _RULE_SPAN:
-        remarks.append(
-            f"{settings.temperature_c:g} degC is far from the {resin.pot_life_temperature_c:g} "
-            "degC of the data sheet: times by the 10 degC rule are rough here."
-        )
-    if heaviest.use_by_minutes < 2.0 * _MIXING_MINUTES:
-        remarks.append(
-            f"Mixing alone takes {_MIXING_MINUTES:.0f} minutes of the "
-            f"{heaviest.use_by_minutes:.0f} that a cup lasts: take a slower hardener or a cooler "
-            "shop."
-        )
-    return tuple(remarks)
+        cups += [
+            dataclasses.replace(cup, number=len(cups) + place)
+            for place, cup in enumerate(filled, start=1)
+        ]
+    return tuple(cups)

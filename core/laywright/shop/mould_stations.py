@@ -79,13 +79,23 @@ def print_station(tiles: TileSummary, cure: CurePlan) -> Station:
         for tile in tiles.tiles
     )
     total = math.fsum(tile.mass for tile in tiles.tiles)
-    columns = ("Tile", "Row, column, layer", "Size on the printer, mm", "Mass with infill, about, g", "Done")
+    columns = (
+        "Tile",
+        "Row, column, layer",
+        "Size on the printer, mm",
+        "Mass with infill, about, g",
+        "Done",
+    )
     return Station(
         "Print",
         cautions.PRINT,
         (
             *pictured("The tiles pulled apart", tiles.picture, 65.0),
-            Table(f"{len(rows)} tiles on {tiles.printer}, about {total:.0f} g with infill", columns, rows),
+            Table(
+                f"{len(rows)} tiles on {tiles.printer}, about {total:.0f} g with infill",
+                columns,
+                rows,
+            ),
             Note(
                 f"The mould must stay below {cure.mould_limit_c:.0f} °C in use. Choose its plastic "
                 "and keep it out of the sun accordingly."

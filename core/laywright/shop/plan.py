@@ -7,7 +7,8 @@ from dataclasses import dataclass, field
 
 from laywright.errors import InputError
 from laywright.laminate.laminate import Laminate
-from laywright.shop.cure import CurePlan, CureSettings, plan_cure
+from laywright.shop.cure import CurePlan, plan_cure
+from laywright.shop.cure_settings import CureSettings
 from laywright.shop.mix import MixPlan, MixSettings, PlyCloth, plan_mix
 from laywright.stage import stage
 
@@ -28,7 +29,7 @@ class ShopSettings:
     cure: CureSettings = field(default_factory=CureSettings)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class ShopPlan:
     """The mixing and the curing of one job.
 
@@ -45,7 +46,7 @@ class ShopPlan:
     digest: str = ""
 
 
-@stage("Mix & Cure Plan", version=1)
+@stage("Mix & Cure Plan", version=2)
 def plan_shop(plies: tuple[PlyCloth, ...], laminate: Laminate, settings: ShopSettings) -> ShopPlan:
     """Return the mixing and the curing for the plies of a laminate.
 
@@ -60,7 +61,7 @@ def plan_shop(plies: tuple[PlyCloth, ...], laminate: Laminate, settings: ShopSet
     Raises
     ------
     InputError
-        If a ply is not in the layup.
+        If a ply is not in the layup, or nothing says where the mould softens.
     """
     layup = laminate.layup
     for piece in plies:
@@ -79,5 +80,5 @@ def plan_shop(plies: tuple[PlyCloth, ...], laminate: Laminate, settings: ShopSet
     )
     return ShopPlan(
         plan_mix(shared, layup.resin, laminate.resin_share, settings.mix),
-        plan_cure(layup.resin, settings.cure),
+        plan_cure(layup.resin, settings.cure, laminate.resin_share),
     )

@@ -1,10 +1,12 @@
 """Mix & Cure Plan: grams in cups, and hours at a temperature."""
 
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
-from laywright.job.links import ply_cloths
-from laywright.shop.cure import CureSettings
+from laywright.job.links import ply_cloths, with_mould_of
+from laywright.mould.printer import load_printers
+from laywright.shop.cure_settings import CureSettings, Support
 from laywright.shop.mix import MixSettings
 from laywright.shop.plan import ShopPlan, ShopSettings, plan_shop
+from laywright.shop.profile import TimeRule
 
 __all__ = ["MixCurePlanObject"]
 
@@ -18,17 +20,46 @@ class MixCurePlanObject(StageObject):
     properties = (
         Property("Patterns", "Link", "The Cloth Patterns whose cloth is wetted"),
         Property("Layup", "Link", "The Layup with its resin"),
+        Property("Tiles", "Link", "The Print Tiles whose plastic the mould is made of"),
         Property("Temperature", "Float", "Temperature of the shop (°C)", 21.0),
         Property("ExtraShare", "Percent", "Extra for cups and brush (%)", 5),
         Property("FixedLoss", "Float", "Loss that does not grow with the part (g)", 0.0),
         Property("CupLimit", "Float", "Most that is mixed in one cup (g)", 100.0),
         Property("ScaleStep", "Float", "Smallest step of the scale (g)", 1.0),
-        Property("MouldSoftening", "Float", "Softening of the mould's plastic (°C)", 52.0),
+        Property("SealCoats", "Integer", "Coats of mix on the mould before ply 1", 0),
+        Property("SealCoatWeight", "Float", "Mix in one seal coat (g/m²)", 60.0),
+        Property("FillCoats", "Integer", "Coats of mix over the last ply, to fill the weave", 0),
+        Property("FillCoatWeight", "Float", "Mix in one fill coat (g/m²)", 90.0),
+        Property("LayingTime", "Float", "Hands lay and wet out a square metre in (min)", 60.0),
+        Property("PlyTime", "Float", "Every piece of cloth takes besides (min)", 5.0),
+        Property(
+            "MouldSoftening",
+            "Float",
+            "Where the mould's plastic softens, 0 for that of the printer's card (°C)",
+            0.0,
+        ),
+        Property("PostCure", "Float", "Temperature of a post-cure, 0 for none (°C)", 0.0),
+        Property("PostCureTime", "Float", "How long it is held (h)", 8.0),
+        Property("Ramp", "Float", "Warming and cooling in an hour (°C)", 10.0),
+        Property(
+            "PostCureOn",
+            "Enumeration",
+            "What holds the part during the post-cure",
+            [kind.value for kind in (Support.CRADLE, Support.MOULD)],
+        ),
+        Property(
+            "TimeRule",
+            "Enumeration",
+            "How times are taken to another temperature",
+            [kind.value for kind in TimeRule],
+        ),
     )
     reports = (
         Property("ClothMass", "Float", "Cloth (g)"),
         Property("ResinMass", "Float", "Resin without hardener (g)"),
         Property("HardenerMass", "Float", "Hardener (g)"),
+        Property("LayingHours", "Float", "From the first stir until the last ply lies (h)"),
+        Property("GlassTransition", "Float", "Where the cured part softens (°C)"),
         Property("Cups", "StringList", "Cups in order, with readings of the scale"),
         Property("Cure", "StringList", "Times at the shop's temperature"),
         Property("Remarks", "StringList", "What to watch"),
@@ -43,9 +74,26 @@ class MixCurePlanObject(StageObject):
             cup_limit_g=obj.CupLimit,
             scale_resolution_g=obj.ScaleStep,
             temperature_c=obj.Temperature,
+            seal_coats=obj.SealCoats,
+            seal_coat_weight=obj.SealCoatWeight,
+            fill_coats=obj.FillCoats,
+            fill_coat_weight=obj.FillCoatWeight,
+            square_metre_minutes=obj.LayingTime,
+            ply_minutes=obj.PlyTime,
         )
-        cure = CureSettings(temperature_c=obj.Temperature, mould_softening_c=obj.MouldSoftening)
-        return ply_cloths(patterns, laminate), laminate, ShopSettings(mix, cure)
+        cure = CureSettings(
+            temperature_c=obj.Temperature,
+            mould_softening_c=obj.MouldSoftening or None,
+            post_cure_c=obj.PostCure or None,
+            post_cure_hours=obj.PostCureTime,
+            post_cure_support=Support(obj.PostCureOn),
+            ramp=obj.Ramp,
+            rule=TimeRule(obj.TimeRule),
+        )
+        settings = ShopSettings(mix, cure)
+        if obj.Tiles is not None:
+            settings = with_mould_of(settings, load_printers()[obj.Tiles.Printer])
+        return ply_cloths(patterns, laminate), laminate, settings
 
     def compute(self, obj, previous, inputs, progress):
         return self.stage.renew(previous, *inputs)
@@ -55,8 +103,10 @@ class MixCurePlanObject(StageObject):
         obj.ClothMass = mix.cloth_g
         obj.ResinMass = mix.resin_g
         obj.HardenerMass = mix.hardener_g
+        obj.LayingHours = mix.laying_minutes / 60.0
+        obj.GlassTransition = cure.glass_transition_c
         obj.Cups = [
-            f"cup {cup.number} for ply {', '.join(str(ply) for ply in cup.plies)}: "
+            f"cup {cup.number} for {', '.join(cup.uses)}: stir at {cup.stir_at_minutes:.0f} min, "
             f"resin to {cup.scale_after_resin:g} g, hardener to {cup.scale_after_hardener:g} g, "
             f"use within {cup.use_by_minutes:.0f} min"
             for cup in mix.cups
