@@ -39,6 +39,7 @@ __all__ = ["MouldBody", "MouldSettings", "build_body"]
 _OWN = ("run-off", "filled hole", "sides", "base", "scribe line")
 _HELD = 1e-6
 _SLACK = 1e-5
+_CRUMB = 1e-3
 _UP = (0.0, 0.0, 1.0)
 
 
@@ -185,7 +186,8 @@ def build_body(
                 settings.scribe_width,
                 number["scribe line"],
             )
-    surface = from_manifold(solid, names)
+    whole = [part for part in solid.decompose() if part.volume() > _CRUMB]
+    surface = from_manifold(Manifold.compose(whole), names)
     surface = surface.moved(surface.vertices @ turn)
     progress(0.7, "measuring the working area")
     _check_closed(surface)

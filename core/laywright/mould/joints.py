@@ -2,7 +2,8 @@
 
 A round hole fixes the place; a slot along the line between the two fixes the turn without
 forcing both distances to agree.  The dowels are loose rods, glued in.  Holes are placed as far
-apart as the seam's section allows with a wall left on every side, at every depth of the hole.
+apart as the seam's section allows with a wall left on every side and at their ends, measured
+on nine sections from end to end.
 """
 
 from __future__ import annotations
@@ -24,7 +25,7 @@ __all__ = ["Joint", "Place", "hole", "joints_of", "sections"]
 Place = tuple[int, int, int]
 
 _SIDES = 48
-_LEVELS = (-1.0, -0.5, 0.0, 0.5, 1.0)
+_LEVELS = 4
 
 
 @dataclass(frozen=True)
@@ -94,8 +95,9 @@ def joints_of(
     margin = wall + diameter / 2.0 + slot
     for axis in range(3):
         for index, cut in enumerate(plan.cuts[axis]):
-            levels = sections(body, axis, [cut + depth * level for level in _LEVELS])
-            solid = levels[len(_LEVELS) // 2]
+            reach = (depth + wall) * np.arange(-_LEVELS, _LEVELS + 1) / _LEVELS
+            levels = sections(body, axis, (cut + reach).tolist())
+            solid = levels[_LEVELS]
             total += solid.area
             free = shapely.intersection_all(np.array(levels)).buffer(-margin)
             for lower in _cells(plan, axis, index):

@@ -19,7 +19,7 @@ __all__ = ["groove"]
 
 _GAP = 0.05
 _ABOVE = 0.3
-_LEAST = 0.02
+_LEAST = 0.005
 
 
 def groove(rays: Rays, outline: FloatArray, depth: float, width: float, patch: int) -> Manifold:

@@ -1,5 +1,8 @@
 """The body cut into tiles that fit the printer, with dowel holes and marks.
 
+The mark on a tile's underside is its name and an arrow, read from below with the arrow up; the
+arrow points from row A towards row B, so that all arrows of a mould point the same way.
+
 Every tile is a closed solid.  The account is kept: the tiles, and what the dowel holes, the
 marks and the glue gaps took away, add up to the body.
 """
