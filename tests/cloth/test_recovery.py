@@ -20,6 +20,10 @@ def uneven_plate(cells, seed=0):
     return plate.moved(points)
 
 
+def missed_of(surface, uv):
+    return (Recovery(surface).missed @ uv).reshape(-1, 2, 2).transpose(0, 2, 1)
+
+
 def test_gradients_of_quadratic_fields_are_exact():
     plate = uneven_plate(8)
     x, y = plate.vertices[:, 0], plate.vertices[:, 1]
@@ -37,7 +41,7 @@ def test_facets_with_what_they_miss_are_exact_for_quadratic_maps():
     plate = uneven_plate(8)
     x, y = plate.vertices[:, 0], plate.vertices[:, 1]
     uv = np.stack([x + 0.01 * x * y, y + 0.02 * x * x - 0.01 * y * y], axis=1)
-    strain = strain_from(jacobians(plate, uv) + Recovery(plate).missed(uv))
+    strain = strain_from(jacobians(plate, uv) + missed_of(plate, uv))
     cx, cy = plate.centroids[:, 0], plate.centroids[:, 1]
     exact = strain_from(
         np.stack(
@@ -76,7 +80,27 @@ def test_beside_a_sharp_edge_nothing_is_added():
     ridge = shapes.graph(lambda x, y: -np.abs(x), (-10, 10), (-10, 10), (10, 10))
     uv = ridge.vertices[:, :2] * [math.sqrt(2.0), 1.0]
     uv = uv + 0.01 * uv**2
-    missed = Recovery(ridge).missed(uv)
+    missed = missed_of(ridge, uv)
     beside = np.abs(ridge.centroids[:, 0]) < 2.0
     assert (missed[beside] == 0.0).all()
     assert (np.abs(missed[~beside]).max(axis=(1, 2)) > 0.0).all()
+
+
+def test_normals_of_a_sphere_are_right_in_the_second_order_also_at_the_edge():
+    errors = []
+    for rings in (10, 20, 40):
+        cap = shapes.cap(100, 1.0, rings)
+        exact = cap.vertices / 100.0
+        errors.append(np.linalg.norm(Recovery(cap).normals - exact, axis=1).max())
+    assert errors[0] / errors[1] > 3.0
+    assert errors[1] / errors[2] > 3.0
+
+
+def test_unrolled_length_has_the_same_gradient_everywhere_on_a_cylinder():
+    """Arc length around a cylinder, at the rim too: neighbours count at their true distance."""
+    radius = 50.0
+    cylinder = shapes.cylinder_patch(radius, 2.0, 120, (24, 12))
+    arc = radius * np.arctan2(cylinder.vertices[:, 0], cylinder.vertices[:, 2])
+    recovery = Recovery(cylinder)
+    gradient = recovery.gradients(arc[:, None])[:, 0]
+    assert np.linalg.norm(gradient, axis=1) == pytest.approx(1.0, abs=2e-4)

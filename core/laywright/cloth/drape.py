@@ -7,19 +7,19 @@ else settles where the cloth needs the least force.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 
 from laywright.arrays import FloatArray, Vector
 from laywright.cloth.datum import Datum, start_place, warp_direction
-from laywright.cloth.energy import Energy, Sheet
+from laywright.cloth.energy import Sheet
 from laywright.cloth.fabric import Fabric, Start
 from laywright.cloth.flatten import flatten
 from laywright.cloth.hold import Held, first_threads, hold_points, hold_start
 from laywright.cloth.place import Place
-from laywright.cloth.solver import REST, ROUGHLY, Settled, settle
-from laywright.cloth.strain import image_of, jacobians, strain_from, turned_over
+from laywright.cloth.solver import settle
+from laywright.cloth.strain import image_of, strain_from, turned_over
 from laywright.errors import GeometryError
 from laywright.progress import Progress, part_of, silent
 from laywright.surface.triangles import Surface
@@ -115,17 +115,20 @@ def drape(
     place = start_place(used, datum)
     warp = warp_direction(used, datum, angle)
     inner = part_of(progress, 0.2, 1.0)
+    sheet = Sheet(used)
     if held is not None:
-        settled = settle(
-            Energy(Sheet(used), fabric, hold_points(used, held)), _moved_to(first, held), inner
-        )
+        rows = hold_points(used, held)
+        settled = settle(sheet, fabric, (rows, rows), _moved_to(first, held), inner)
+        uv = settled.uv
     else:
-        settled = _lay(used, fabric, place, warp, start or fabric.start, first, inner)
-    uv = settled.uv
-    if held is None:
-        uv = uv - place.value(used, uv)
+        threads = first_threads(used, place, warp, sheet.recovery.normals)
+        ways = (Start.CROSS, start or fabric.start)
+        straight, wanted = (hold_start(used, threads, way, fabric.shear) for way in ways)
+        turned = _turned_to(used, first, place, warp)
+        settled = settle(sheet, fabric, (straight, wanted), turned, inner)
+        uv = settled.uv - place.value(used, settled.uv)
     progress(1.0)
-    strain = strain_from(jacobians(used, uv) + settled.missed)
+    strain = strain_from(settled.jacobians)
     share = used.areas / used.area
     yarns = fabric.warp * strain.warp**2 + fabric.weft * strain.weft**2
     stretch = np.sqrt(share @ yarns / (fabric.warp + fabric.weft))
@@ -137,39 +140,9 @@ def drape(
         float(share[np.abs(strain.shear) > fabric.locking_angle].sum()),
         float(np.abs(strain.shear).max()),
         float(stretch),
-        settled.iterations,
+        settled.steps,
         settled.at_rest,
     )
-
-
-def _lay(
-    surface: Surface,
-    fabric: Fabric,
-    place: Place,
-    warp: Vector,
-    start: Start,
-    first: FloatArray,
-    progress: Progress,
-) -> Settled:
-    """Lay the cloth with both threads straight, then let go of what the start lets go of."""
-    stages = [Start.CROSS] if start is Start.CROSS else [Start.CROSS, Start.EASED]
-    if start is Start.POINT:
-        stages.append(Start.POINT)
-    sheet = Sheet(surface)
-    threads = first_threads(surface, place, warp, sheet.recovery.normals)
-    settled: Settled | None = None
-    steps = 0
-    for index, stage in enumerate(stages):
-        energy = Energy(sheet, fabric, hold_start(surface, threads, stage, fabric.shear))
-        inner = part_of(progress, index / len(stages), (index + 1) / len(stages))
-        rest = REST if stage is start else ROUGHLY
-        if settled is None:
-            settled = settle(energy, _turned_to(surface, first, place, warp), inner, rest=rest)
-        else:
-            settled = settle(energy, settled.uv, inner, missed=settled.missed, rest=rest)
-        steps += settled.iterations
-    assert settled is not None
-    return replace(settled, iterations=steps)
 
 
 def _without_thin(surface: Surface) -> Surface:

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
-from scipy.sparse import csc_matrix, csr_matrix
+from scipy.sparse import csc_matrix, csr_matrix, diags
 from scipy.sparse.linalg import splu
 
 from laywright.arrays import Array, FloatArray, IntArray
@@ -26,6 +26,7 @@ from laywright.surface.triangles import Surface
 __all__ = ["Energy", "Factors", "Sheet"]
 
 _RESIDUALS = 4
+_LARGEST_MISS = 0.3
 
 
 @dataclass(frozen=True, eq=False)
@@ -84,7 +85,7 @@ class Sheet:
         return distinct, place.ravel()
 
     @cached_property
-    def _linear(self) -> csr_matrix:
+    def facets(self) -> csr_matrix:
         """Matrix from values at the vertices to the gradients of the facets: (2 m, n)."""
         triangles = self.surface.triangles
         down = np.repeat(np.arange(2 * len(triangles)), 3)
@@ -92,10 +93,19 @@ class Sheet:
         shape = (2 * len(triangles), len(self.surface.vertices))
         return csr_matrix((self.gradients.ravel(), (down, across)), shape=shape)
 
-    def jacobians(self, uv: FloatArray) -> FloatArray:
-        """Return d(u, v)/d(x, y) of every facet: (m, 2, 2) float."""
-        jacobians: FloatArray = (self._linear @ uv).reshape(-1, 2, 2).transpose(0, 2, 1)
-        return jacobians
+    def rounded(self, uv: FloatArray) -> csr_matrix:
+        """Return the same with what facets miss of curved maps added back: (2 m, n).
+
+        Triangles so coarse that this would come near to crushing them at `uv` go without.
+        """
+        facets = _read(self.facets, uv)
+        missed = _read(self.recovery.missed, uv)
+        squares = (facets**2).sum(axis=(1, 2))
+        twice = 2.0 * (facets[:, 0, 0] * facets[:, 1, 1] - facets[:, 0, 1] * facets[:, 1, 0])
+        least = (np.sqrt(squares + twice) - np.sqrt(np.maximum(squares - twice, 0.0))) / 2.0
+        fine = np.sqrt((missed**2).sum(axis=(1, 2))) < _LARGEST_MISS * least
+        kept = diags(np.repeat(fine.astype(float), 2))
+        return (self.facets + kept @ self.recovery.missed).tocsr()
 
 
 class Factors:
@@ -107,11 +117,11 @@ class Factors:
             matrix, permc_spec="NATURAL", diag_pivot_thresh=0.0, options={"SymmetricMode": True}
         )
 
-    def step(self, slope: FloatArray) -> FloatArray:
-        """Return the step down a slope: (n, 2) float."""
-        step = np.empty_like(slope)
-        step[self._elimination] = -self._factors.solve(slope[self._elimination])
-        return step.reshape(-1, 2)
+    def divide(self, slope: FloatArray) -> FloatArray:
+        """Return a slope divided by the matrix: (2 n,) float, both by vertices."""
+        divided = np.empty_like(slope)
+        divided[self._elimination] = self._factors.solve(slope[self._elimination])
+        return divided
 
 
 class Energy:
@@ -125,15 +135,25 @@ class Energy:
         The stiffnesses.
     rows : Rows
         What holds the cloth.
+    reading : (2 m, n) sparse, optional
+        Matrix that reads the gradients of a field in the triangles: `Sheet.facets` without
+        it, `Sheet.rounded` for strain that is right in the second order.
     """
 
-    def __init__(self, sheet: Sheet, fabric: Fabric, rows: Rows) -> None:
+    def __init__(
+        self, sheet: Sheet, fabric: Fabric, rows: Rows, reading: csr_matrix | None = None
+    ) -> None:
         self.sheet = sheet
         self._rows = rows
+        self._reading = sheet.facets if reading is None else reading
         self._locking = fabric.locking_angle
         share = np.sqrt(sheet.surface.areas / sheet.surface.area)
         stiffness = np.sqrt([fabric.warp, fabric.weft, fabric.shear, fabric.locked])
         self._weights = share[:, None] * stiffness
+
+    @cached_property
+    def _gather(self) -> csr_matrix:
+        return self._reading.T.tocsr()
 
     @cached_property
     def _pattern(self) -> tuple[Array, Array, Array, Array]:
@@ -150,81 +170,68 @@ class Energy:
         starts = np.searchsorted(keys, np.arange(size + 1) * size)
         return keys % size, starts, np.searchsorted(keys, filled)[place], fixed
 
-    def _lack(self, uv: FloatArray) -> FloatArray:
+    def jacobians(self, uv: FloatArray) -> FloatArray:
+        """Return d(u, v)/d(x, y) in every triangle, as this energy reads it: (m, 2, 2) float."""
+        return _read(self._reading, uv)
+
+    def value_and_slope(self, uv: FloatArray) -> tuple[float, FloatArray]:
+        """Return the energy and half its gradient, (2 n,) float.
+
+        The energy is infinite where a triangle is turned over, read either way.
+        """
+        strain = _Strained(self.jacobians(uv), self._locking)
+        facets = strain if self._reading is self.sheet.facets else None
+        flat = facets or _Strained(_read(self.sheet.facets, uv), self._locking)
+        if strain.det.min() <= 0.0 or flat.det.min() <= 0.0:
+            return np.inf, np.zeros(uv.size)
+        weighted = strain.residual * self._weights
         lack: FloatArray = self._rows.matrix @ uv.ravel() - self._rows.targets
-        return lack
+        pull = np.einsum("mr,mrwx->mwx", weighted * self._weights, strain.derivatives)
+        slope = (self._gather @ pull.transpose(0, 2, 1).reshape(-1, 2)).ravel()
+        value = float((weighted**2).sum() + lack @ lack)
+        return value, slope + self._rows.matrix.T @ lack
 
-    def _beyond(self, shear: FloatArray) -> FloatArray:
-        past: FloatArray = np.sign(shear) * np.maximum(np.abs(shear) - self._locking, 0.0)
-        return past
-
-    def value(self, uv: FloatArray, missed: FloatArray | float = 0.0) -> float:
-        """Return the energy; infinite where a triangle is turned over.
-
-        Parameters
-        ----------
-        uv : (n, 2) float, mm
-            Flat coordinates.
-        missed : (m, 2, 2) float
-            What is added to the gradients of the facets.
-        """
-        facets = self.sheet.jacobians(uv)
-        u, v, det = _split(facets + missed)
-        if det.min() <= 0.0 or _split(facets)[2].min() <= 0.0:
-            return np.inf
-        shear = np.arctan2(-_dot(u, v), det)
-        residual = np.stack(
-            [
-                np.sqrt(_dot(v, v)) / det - 1.0,
-                np.sqrt(_dot(u, u)) / det - 1.0,
-                shear,
-                self._beyond(shear),
-            ],
-            axis=1,
-        )
-        held = self._lack(uv)
-        return float(((residual * self._weights) ** 2).sum() + held @ held)
-
-    def slope(self, uv: FloatArray, missed: FloatArray | float = 0.0) -> FloatArray:
-        """Return half the gradient of the energy: (2 n,) float."""
-        return self._gathered(uv, *self._linearised(uv, missed))
-
-    def slope_and_curvature(
-        self, uv: FloatArray, missed: FloatArray | float = 0.0
-    ) -> tuple[FloatArray, csc_matrix]:
-        """Return half the gradient and the Gauss-Newton matrix.
-
-        The matrix stands in the order of `Sheet.elimination`.
-        """
-        local, residual = self._linearised(uv, missed)
+    def matrix(self, uv: FloatArray) -> csc_matrix:
+        """Return the Gauss-Newton matrix of the facets, in the order of `Sheet.elimination`."""
+        strain = _Strained(_read(self.sheet.facets, uv), self._locking)
+        by = strain.derivatives * self._weights[:, :, None, None]
+        local = np.matmul(by, self.sheet.gradients[:, None])  # (m, residual, u or v, corner)
+        local = local.transpose(0, 1, 3, 2).reshape(-1, _RESIDUALS, 6)
         down, starts, place, fixed = self._pattern
         block = np.matmul(local.transpose(0, 2, 1), local)
         entries = fixed + np.bincount(place, weights=block.ravel(), minlength=len(down))
-        matrix = csc_matrix((entries, down, starts), shape=(uv.size, uv.size))
-        return self._gathered(uv, local, residual), matrix
+        return csc_matrix((entries, down, starts), shape=(uv.size, uv.size))
 
-    def _gathered(self, uv: FloatArray, local: FloatArray, residual: FloatArray) -> FloatArray:
-        slope: Array = np.bincount(
-            self.sheet.unknowns.ravel(),
-            weights=np.matmul(residual[:, None], local).ravel(),
-            minlength=uv.size,
-        )
-        total: FloatArray = slope + self._rows.matrix.T @ self._lack(uv)
-        return total
 
-    def _linearised(
-        self, uv: FloatArray, missed: FloatArray | float
-    ) -> tuple[FloatArray, FloatArray]:
-        """Return the weighted residuals, (m, 4), and their derivatives, (m, 4, 6)."""
-        u, v, det = _split(self.sheet.jacobians(uv) + missed)
-        length_u = np.sqrt(_dot(u, u))
-        length_v = np.sqrt(_dot(v, v))
-        dot = _dot(u, v)
-        shear = np.arctan2(-dot, det)
+class _Strained:
+    """Residuals of the strain, (m, 4): warp, weft, shear, shear past locking."""
+
+    def __init__(self, jacobians: FloatArray, locking: float) -> None:
+        self._u, self._v = jacobians[:, 0], jacobians[:, 1]
+        u, v = self._u, self._v
+        self.det = u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]
+        self._locking = locking
+
+    @cached_property
+    def _lengths(self) -> tuple[FloatArray, FloatArray, FloatArray]:
+        u, v = self._u, self._v
+        return np.sqrt((u * u).sum(axis=1)), np.sqrt((v * v).sum(axis=1)), (u * v).sum(axis=1)
+
+    @cached_property
+    def residual(self) -> FloatArray:
+        length_u, length_v, dot = self._lengths
+        shear = np.arctan2(-dot, self.det)
+        past = np.sign(shear) * np.maximum(np.abs(shear) - self._locking, 0.0)
+        return np.stack([length_v / self.det - 1.0, length_u / self.det - 1.0, shear, past], axis=1)
+
+    @property
+    def derivatives(self) -> FloatArray:
+        """Derivatives by d(u, v)/d(x, y): (m, 4, 2, 2) float."""
+        u, v, det = self._u, self._v, self.det
+        length_u, length_v, dot = self._lengths
         det_by_u = np.stack([v[:, 1], -v[:, 0]], axis=1)
         det_by_v = np.stack([-u[:, 1], u[:, 0]], axis=1)
         warp, weft = length_v / det, length_u / det
-        residual = np.stack([warp - 1.0, weft - 1.0, shear, self._beyond(shear)], axis=1)
         by = np.zeros((len(det), _RESIDUALS, 2, 2))
         by[:, 0, 0] = -(warp / det)[:, None] * det_by_u
         by[:, 0, 1] = v / (length_v * det)[:, None] - (warp / det)[:, None] * det_by_v
@@ -233,17 +240,10 @@ class Energy:
         squared = (length_u * length_v) ** 2
         by[:, 2, 0] = (dot[:, None] * det_by_u - det[:, None] * v) / squared[:, None]
         by[:, 2, 1] = (dot[:, None] * det_by_v - det[:, None] * u) / squared[:, None]
-        by[:, 3] = by[:, 2] * (residual[:, 3] != 0.0)[:, None, None]
-        by *= self._weights[:, :, None, None]
-        local = np.matmul(by, self.sheet.gradients[:, None])  # (m, residual, u or v, corner)
-        return local.transpose(0, 1, 3, 2).reshape(-1, _RESIDUALS, 6), residual * self._weights
+        by[:, 3] = by[:, 2] * (self.residual[:, 3] != 0.0)[:, None, None]
+        return by
 
 
-def _split(jacobians: FloatArray) -> tuple[FloatArray, FloatArray, FloatArray]:
-    """Return the gradients of u and v, (m, 2) float each, and their determinant."""
-    u, v = jacobians[:, 0], jacobians[:, 1]
-    return u, v, u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]
-
-
-def _dot(u: FloatArray, v: FloatArray) -> FloatArray:
-    return np.asarray(u[:, 0] * v[:, 0] + u[:, 1] * v[:, 1], dtype=np.float64)
+def _read(reading: csr_matrix, uv: FloatArray) -> FloatArray:
+    jacobians: FloatArray = (reading @ uv).reshape(-1, 2, 2).transpose(0, 2, 1)
+    return jacobians

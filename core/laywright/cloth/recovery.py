@@ -122,8 +122,14 @@ class Recovery:
         return gradients
 
     @cached_property
-    def _missed(self) -> csr_matrix:
-        """Matrix from values at the vertices to what the facets miss: (2 m, n)."""
+    def missed(self) -> csr_matrix:
+        """Matrix from values at the vertices to what facets miss of the gradients: (2 m, n).
+
+        Row 2 t and 2 t + 1 belong to the middle of triangle t, in its axes, and are zero
+        beside sharp edges.  With the second derivatives ``H`` of a field and the corners at
+        ``x_k`` from the middle, the facet's gradient is wrong by the sum of
+        ``grad(hat_k) (x_k . H x_k) / 2``.
+        """
         surface = self.surface
         both = np.stack(facet_axes(surface), axis=1)
         arms = surface.corners - surface.centroids[:, None]
@@ -142,27 +148,6 @@ class Recovery:
             for weights, along in zip(from_gradients, self._along, strict=True)
         ]
         return (parts[0] + parts[1]).tocsr()
-
-    def missed(self, uv: FloatArray) -> FloatArray:
-        """Return what the facets miss of the gradients of a map at their middles.
-
-        Parameters
-        ----------
-        uv : (n, 2) float, mm
-            The map.
-
-        Returns
-        -------
-        (m, 2, 2) float
-            To be added to d(u, v)/d(x, y) in the axes of each facet; zero beside sharp edges.
-
-        Notes
-        -----
-        With the second derivatives ``H`` in a facet and its corners at ``x_k`` from its middle,
-        the facet's gradient is wrong by the sum of ``grad(hat_k) (x_k . H x_k) / 2``.
-        """
-        missed: FloatArray = (self._missed @ uv).reshape(-1, 2, 2).transpose(0, 2, 1)
-        return missed
 
 
 def _rowdot(a: FloatArray, b: FloatArray) -> FloatArray:
