@@ -17,6 +17,7 @@ __all__ = ["fits", "search"]
 
 _ROUNDING = 1e-3
 _CHECK_EVERY = 0.1
+_TIGHT = 0.95
 
 
 def search(
@@ -47,8 +48,11 @@ def search(
     -------
     list of Spot or None
         In the order of the outlines; None where the packing library is not installed or
-        found nothing.
+        found nothing.  A piece nearly as wide as the strip is not tried: the library gives up
+        on it, and it leaves nothing beside it to gain.
     """
+    if max(float(np.ptp(outline[:, 1])) for outline in outlines) > _TIGHT * width:
+        return None
     try:
         import spyrrow  # noqa: PLC0415 - optional: without it the simple packing stands
     except ImportError:
@@ -66,10 +70,11 @@ def search(
     found: list[Any] = []
 
     def work() -> None:
-        instance = spyrrow.StripPackingInstance("roll", width, items)
+        # the library keeps half the gap to the edges of its strip as well
+        instance = spyrrow.StripPackingInstance("roll", width + gap, items)
         try:
             found.append(instance.solve(config))
-        except (ValueError, RuntimeError):
+        except BaseException:  # a panic of the library is no Exception
             return
 
     worker = threading.Thread(target=work, daemon=True)
@@ -85,7 +90,7 @@ def search(
     for item in found[0].placed_items:
         turned = abs((item.rotation % 360.0) - 180.0) < 90.0
         x, y = item.translation
-        spots[int(item.id)] = Spot(float(x), float(y), turned)
+        spots[int(item.id)] = Spot(float(x), float(y) - gap / 2.0, turned)
     if len(spots) != len(outlines):
         return None
     return _from_zero(outlines, [spots[index] for index in range(len(outlines))])

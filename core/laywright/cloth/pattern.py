@@ -22,6 +22,7 @@ from laywright.cloth.place import nearest_place
 from laywright.cloth.strain import image_of
 from laywright.errors import InputError
 from laywright.laminate.laminate import Laminate
+from laywright.laminate.materials import Weave
 from laywright.laminate.plies import Ply
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
@@ -33,6 +34,7 @@ from laywright.tolerances import TOLERANCES
 __all__ = ["DrapedPly", "Pattern", "PatternSet", "PatternSettings", "make_patterns"]
 
 _VISIBLE_STRETCH = 0.005
+_LOOSE = 0.05
 _FEWEST = 200
 _MESHING = 0.2
 
@@ -247,8 +249,8 @@ def make_patterns(
         patterns.append(_pattern(index + 1, name, ply, surface, result, datum, settings))
     remarks = [
         remark
-        for pattern, ply in zip(patterns, draped, strict=True)
-        for remark in _remarks(pattern, ply)
+        for pattern, ply, lies in zip(patterns, plies, draped, strict=True)
+        for remark in _remarks(pattern, ply.cloth.weave, lies)
     ]
     return PatternSet(tuple(patterns), tuple(draped), tuple(remarks))
 
@@ -290,7 +292,7 @@ def _pattern(
     )
 
 
-def _remarks(pattern: Pattern, ply: DrapedPly) -> list[str]:
+def _remarks(pattern: Pattern, weave: Weave, ply: DrapedPly) -> list[str]:
     """Return what a maker should know about one pattern, in plain words."""
     remarks = []
     degrees = math.degrees(pattern.angle)
@@ -305,7 +307,7 @@ def _remarks(pattern: Pattern, ply: DrapedPly) -> list[str]:
             "the cloth will wrinkle there. Darts and splices are not proposed yet: cut and lap "
             "it by hand, turn the ply, move the start point or take a looser cloth."
         )
-    if ply.drape.yarn_stretch > _VISIBLE_STRETCH:
+    if ply.drape.yarn_stretch > (_LOOSE if weave is Weave.MAT else _VISIBLE_STRETCH):
         remarks.append(
             f"{head}: the cloth would have to stretch or gather by "
             f"{100.0 * ply.drape.yarn_stretch:.1f} % on average; make a trial in cheap cloth "

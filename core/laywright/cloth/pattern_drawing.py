@@ -25,7 +25,6 @@ _STYLES = {
     "label": Style(0.25),
     "check bar": Style(0.25, (), (0.4, 0.4, 0.4)),
     "roll": Style(0.5),
-    "unused edge": Style(0.18, (2.0, 2.0)),
 }
 _SPACING = 1.7
 
@@ -133,7 +132,7 @@ def _cross(layer: str, at: FloatArray, size: float) -> list[Line | Label]:
 
 
 def _label(pattern: Pattern, job: str, size: float) -> list[Line | Label]:
-    """Return the lines of the label below the datum, with the warp arrow."""
+    """Return the lines of the label with the warp arrow, on the side the datum arrow leaves."""
     degrees = math.degrees(pattern.angle)
     texts = [
         *([job] if job else []),
@@ -147,12 +146,13 @@ def _label(pattern: Pattern, job: str, size: float) -> list[Line | Label]:
     longest = max(len(text) for text in texts)
     height = float(np.clip(1.2 * np.ptp(pattern.trim[:, 0]) / longest / 2.0, 2.5, 8.0))
     x, y = pattern.datum.tolist()
-    shapes: list[Line | Label] = []
-    for line, text in enumerate(texts):
-        shapes.append(
-            Label("label", text, (x, y - 0.3 * size - _SPACING * height * (line + 1)), height)
-        )
-    low = np.array([x - 0.5 * size, y - 0.3 * size - _SPACING * height * (len(texts) + 1)])
+    tall = _SPACING * height * (len(texts) + 1)
+    top = y + 0.3 * size + tall if pattern.datum_direction[1] < 0.0 else y - 0.3 * size
+    shapes: list[Line | Label] = [
+        Label("label", text, (x, top - _SPACING * height * (line + 1)), height)
+        for line, text in enumerate(texts)
+    ]
+    low = np.array([x - 0.5 * size, top - tall])
     shapes += _arrow("label", low, np.array([1.0, 0.0]), size)
     return shapes
 
