@@ -15,9 +15,10 @@ from laywright.laminate.criteria import (
     tsai_hill_factor,
     tsai_wu_factor,
 )
-from laywright.laminate.lamina import Lamina, Strengths, reduced_stiffness, stress_rotation
+from laywright.laminate.failure import StrengthPly, first_failure, last_failure, ply_factors
+from laywright.laminate.lamina import Lamina, Strengths, reduced_stiffness
+from laywright.laminate.rotation import stress_rotation
 from laywright.laminate.stiffness import laminate_stiffness, response
-from laywright.laminate.strength import StrengthPly, first_failure, last_failure, ply_factors
 
 CARBON = Lamina(181e3, 10.3e3, 0.28, 7.17e3)
 STRENGTHS = Strengths(1500.0, 1500.0, 40.0, 246.0, 68.0)

@@ -9,17 +9,20 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from laminate.stacks import CARBON, GLASS, MAT, RESIN, TAPE
-from laywright.laminate.cloth_ply import Yarns, blend, cloth_ply, cloth_strengths, crimped, yarns
-from laywright.laminate.lamina import (
-    Lamina,
-    invariants,
-    reduced_stiffness,
-    rotated_stiffness,
-    stress_rotation,
+from laywright.laminate.cloth_ply import (
+    Yarns,
+    blend,
+    cloth_plies,
+    cloth_ply,
+    cloth_strengths,
+    crimped,
+    yarns,
 )
+from laywright.laminate.lamina import Lamina, reduced_stiffness
 from laywright.laminate.materials import Weave
-from laywright.laminate.micromechanics import unidirectional
-from laywright.laminate.stiffness import laminate_stiffness, response, thermal_resultants
+from laywright.laminate.micromechanics import constituents_of, unidirectional
+from laywright.laminate.rotation import invariants, rotated_stiffness, stress_rotation
+from laywright.laminate.stiffness import free_resultants, laminate_stiffness, response
 
 STRAIGHT = unidirectional(CARBON.fibre, RESIN, 0.4)
 
@@ -41,8 +44,28 @@ def test_cross_ply_is_the_laminate_of_its_yarns(share):
     stack = laminate_stiffness(plies, angles, thicknesses)
     assert np.allclose(reduced_stiffness(ply), stack.a, rtol=1e-9, atol=1e-6)
     own = [(STRAIGHT.expansion_1, STRAIGHT.expansion_2, 0.0)] * 3
-    strain, _ = response(stack, *thermal_resultants(plies, own, angles, thicknesses))
+    strain, _ = response(stack, *free_resultants(plies, own, angles, thicknesses))
     assert (ply.expansion_1, ply.expansion_2) == pytest.approx(strain[:2].tolist(), rel=1e-9)
+    wet = [(STRAIGHT.swelling_1, STRAIGHT.swelling_2, 0.0)] * 3
+    strain, _ = response(stack, *free_resultants(plies, wet, angles, thicknesses))
+    assert (ply.swelling_1, ply.swelling_2) == pytest.approx(strain[:2].tolist(), rel=1e-9)
+
+
+@pytest.mark.parametrize("cloth", [CARBON, TAPE, MAT], ids=lambda cloth: cloth.name)
+@given(st.floats(0.1, 0.6), st.floats(0.0, 0.1))
+def test_many_plies_at_once_are_each_the_single_ply(cloth, fraction, void):
+    many = cloth_plies(
+        cloth, constituents_of(cloth.fibre, RESIN), np.array([fraction, 0.2]), np.array([void, 0.0])
+    )
+    for found, single in zip(many, ((fraction, void), (0.2, 0.0)), strict=True):
+        ply = cloth_ply(cloth, RESIN, *single)
+        assert np.allclose(found, reduced_stiffness(ply), rtol=1e-9, atol=1e-9 * found[0, 0])
+
+
+def test_shear_through_a_balanced_cloth_is_the_mean_of_its_yarns():
+    ply = cloth_ply(CARBON, RESIN, 0.4)
+    mean = (STRAIGHT.shear_13 + STRAIGHT.shear_23) / 2.0
+    assert (ply.shear_13, ply.shear_23) == pytest.approx((mean, mean), rel=1e-12)
 
 
 def test_balanced_cloth_is_the_same_along_warp_and_weft():

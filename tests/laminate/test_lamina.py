@@ -8,12 +8,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from laywright.errors import LimitError
-from laywright.laminate.lamina import (
-    Lamina,
+from laywright.laminate.lamina import Lamina, lamina_of_stiffness, reduced_stiffness
+from laywright.laminate.rotation import (
     at_angles,
     invariants,
-    lamina_of_stiffness,
-    reduced_stiffness,
     rotated_expansion,
     rotated_stiffness,
     strain_rotation,

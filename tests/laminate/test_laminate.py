@@ -10,7 +10,8 @@ from hypothesis import strategies as st
 
 from laminate.stacks import CARBON, GLASS, MAT, MATERIALS, RESIN, TAPE, layup
 from laywright.errors import LimitError
-from laywright.laminate.laminate import Laminate, analyse, laminae
+from laywright.laminate.laminate import Laminate, analyse
+from laywright.laminate.layers import laminae
 from laywright.laminate.plies import Layup, Ply, Process
 from laywright.values import pack, unpack
 
@@ -92,13 +93,22 @@ def test_symmetric_balanced_layup_is_not_remarked_on():
     assert np.abs(made.warp).max() < 1e-15
 
 
-def test_unsymmetric_tape_is_said_to_warp():
+def test_unsymmetric_tape_is_said_to_curl():
     made = analyse(layup(TAPE, 0, 90))
     (remark,) = made.remarks
-    assert "will warp when it cools" in remark
+    assert "it will curl when it cools from cure" in remark
     rise = abs(made.warp[0]) * 10.0 * 300.0**2 / 8.0
     assert f"about {rise:.1f} mm" in remark
     assert made.warp[0] == pytest.approx(-made.warp[1], rel=1e-9)
+
+
+def test_unsymmetric_angles_are_said_to_twist():
+    made = analyse(layup(TAPE, 45, -45))
+    (remark,) = made.remarks
+    assert "it will twist when it cools from cure" in remark
+    assert "curl" not in remark
+    lift = abs(made.warp[2]) * 10.0 * 300.0**2 / 2.0
+    assert f"lifts a corner by about {lift:.1f} mm" in remark
 
 
 def test_unsymmetric_balanced_cloth_twists_but_hardly_warps():

@@ -3,6 +3,7 @@ from __future__ import annotations
 import dataclasses
 import math
 
+import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -13,6 +14,7 @@ from laywright.laminate.lamina import Lamina
 from laywright.laminate.micromechanics import (
     HEXAGONAL_PACKING,
     check_fraction,
+    constituents_of,
     fibre_mass_fraction,
     fibre_volume_fraction,
     halpin_tsai,
@@ -20,6 +22,7 @@ from laywright.laminate.micromechanics import (
     mixture,
     mixture_density,
     ply_thickness,
+    straight_plies,
     unidirectional,
 )
 
@@ -63,9 +66,32 @@ def test_fibre_like_the_resin_makes_a_ply_like_the_resin(share):
         expansion_transverse=RESIN.expansion,
     )
     ply = unidirectional(same, RESIN, share)
-    even = Lamina(RESIN.modulus, RESIN.modulus, RESIN.poisson, shear, 60e-6, 60e-6)
+    resin = (RESIN.modulus, RESIN.modulus, RESIN.poisson, shear, 60e-6, 60e-6)
+    even = Lamina(*resin, shear_13=shear, shear_23=shear)
     for field in dataclasses.fields(Lamina):
-        assert getattr(ply, field.name) == pytest.approx(getattr(even, field.name), rel=1e-9)
+        if not field.name.startswith("swelling"):
+            assert getattr(ply, field.name) == pytest.approx(getattr(even, field.name), rel=1e-9)
+
+
+@given(shares)
+def test_swelling_balances_the_forces(share):
+    """Along the fibres the swelling resin and the dry fibre hold each other."""
+    fibre = CARBON.fibre
+    ply = unidirectional(fibre, RESIN, share)
+    force = share * fibre.axial_modulus * ply.swelling_1
+    force += (1.0 - share) * RESIN.modulus * (ply.swelling_1 - RESIN.swelling)
+    assert abs(force) < 1e-9 * RESIN.modulus
+    assert ply.swelling_2 > ply.swelling_1
+
+
+@given(shares, st.floats(0.0, 0.05))
+def test_many_plies_at_once_are_each_the_single_ply(share, void):
+    fractions = np.array([share, 0.5 * share, 0.3])
+    many = straight_plies(constituents_of(CARBON.fibre, RESIN), fractions, void)
+    for number, fraction in enumerate(fractions.tolist()):
+        one = unidirectional(CARBON.fibre, RESIN, fraction, void)
+        for name in ("modulus_1", "modulus_2", "poisson_12", "shear_12"):
+            assert getattr(many, name)[number] == pytest.approx(getattr(one, name), rel=1e-12)
 
 
 @given(shares)

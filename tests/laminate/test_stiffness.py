@@ -7,17 +7,18 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from laywright.laminate.lamina import Lamina, reduced_stiffness, stress_rotation
+from laywright.laminate.lamina import Lamina, reduced_stiffness
+from laywright.laminate.rotation import stress_rotation
 from laywright.laminate.stiffness import (
     Stiffness,
     bending_moduli,
+    free_resultants,
     in_plane_moduli,
     laminate_stiffness,
     ply_bounds,
     ply_strains,
     ply_stresses,
     response,
-    thermal_resultants,
 )
 
 STIFF = reduced_stiffness(Lamina(140e3, 9e3, 0.3, 5e3))
@@ -110,7 +111,7 @@ def test_ply_stresses_add_up_to_the_load(stack, load):
 def test_a_free_laminate_carries_no_load_when_it_cools(stack, change):
     matrices, angles, thicknesses = parts(stack)
     own = np.array([EXPANSION[kind] for kind, *_ in stack])
-    force, moment = thermal_resultants(matrices, own, angles, thicknesses)
+    force, moment = free_resultants(matrices, own, angles, thicknesses)
     strain, curvature = response(
         laminate_stiffness(matrices, angles, thicknesses), change * force, change * moment
     )

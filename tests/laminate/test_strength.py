@@ -9,25 +9,29 @@ import pytest
 from laminate.stacks import CARBON, TAPE, layup
 from laywright.errors import InputError, MaterialError
 from laywright.laminate.criteria import Criterion
+from laywright.laminate.failure import StrengthPly, first_failure, last_failure
+from laywright.laminate.knock_downs import KnockDowns, usual_knock_downs
 from laywright.laminate.lamina import Lamina, Strengths
 from laywright.laminate.laminate import analyse
+from laywright.laminate.modes import Mode
+from laywright.laminate.plies import Process
 from laywright.laminate.strength import (
     Border,
     LoadCase,
-    StrengthPly,
+    StrainCase,
     StrengthReport,
     check_strength,
-    first_failure,
-    last_failure,
 )
 from laywright.values import pack, unpack
+
+WHOLE = KnockDowns()
 
 PULL = LoadCase((10.0, 0.0, 0.0))
 
 
 def test_one_tape_fails_at_its_strength_times_its_thickness():
     made = analyse(layup(TAPE, 0))
-    report = check_strength(made, PULL)
+    report = check_strength(made, PULL, knock_downs=WHOLE)
     fraction = made.fibre_volume_fraction
     strength = TAPE.strengths.tension_1 * fraction / TAPE.strength_fibre_fraction
     assert report.first_factor == pytest.approx(strength * made.thickness / 10.0, rel=1e-9)
@@ -52,7 +56,9 @@ def test_cross_plies_fail_first_and_the_others_carry_on(criterion):
 
 
 def test_bending_fails_the_outer_ply_on_its_outer_face():
-    report = check_strength(analyse(layup(CARBON, 0, 0, 0)), LoadCase(moment=(1.0, 0.0, 0.0)))
+    report = check_strength(
+        analyse(layup(CARBON, 0, 0, 0)), LoadCase(moment=(1.0, 0.0, 0.0)), knock_downs=WHOLE
+    )
     factors = [margin.factor for margin in report.margins]
     assert report.margins[0].border is Border.MOULD_SIDE
     assert report.margins[2].border is Border.FAR_SIDE
@@ -63,7 +69,7 @@ def test_bending_fails_the_outer_ply_on_its_outer_face():
 
 def test_bending_of_an_even_plate_is_the_beam_formula():
     made = analyse(layup(CARBON, 0, 0))
-    report = check_strength(made, LoadCase(moment=(1.0, 0.0, 0.0)))
+    report = check_strength(made, LoadCase(moment=(1.0, 0.0, 0.0)), knock_downs=WHOLE)
     strength = CARBON.strengths.compression_1 * made.fibre_volume_fraction / 0.42
     assert report.first_factor == pytest.approx(strength * made.thickness**2 / 6.0, rel=1e-9)
 
@@ -99,6 +105,76 @@ def test_report_survives_storage_and_promises_nothing():
     assert report.criterion is Criterion.MAX_STRESS
 
 
+@pytest.mark.parametrize("process", Process)
+def test_knock_downs_of_the_process_are_stated_and_taken(process):
+    made = analyse(layup(CARBON, 0, 90, process=process))
+    usual = usual_knock_downs(process)
+    report, whole = check_strength(made, PULL), check_strength(made, PULL, knock_downs=WHOLE)
+    assert report.knock_downs == usual
+    assert report.first_factor == pytest.approx(usual.tension * whole.first_factor, rel=1e-9)
+    own = KnockDowns(tension=0.5)
+    assert check_strength(made, PULL, knock_downs=own).first_factor == pytest.approx(
+        0.5 * whole.first_factor, rel=1e-9
+    )
+
+
+@pytest.mark.parametrize(
+    ("force", "mode"),
+    [
+        ((10.0, 0.0, 0.0), Mode.TENSION_1),
+        ((-10.0, 0.0, 0.0), Mode.COMPRESSION_1),
+        ((0.0, 10.0, 0.0), Mode.TENSION_2),
+        ((0.0, -10.0, 0.0), Mode.COMPRESSION_2),
+        ((0.0, 0.0, 10.0), Mode.SHEAR),
+    ],
+)
+def test_the_mode_of_a_single_load_is_named(force, mode):
+    made = analyse(layup(TAPE, 0, 0))
+    report = check_strength(made, LoadCase(force))
+    margin = report.margins[0]
+    assert margin.mode is mode
+    assert margin.by_mode[tuple(Mode).index(mode)] == margin.factor
+    assert sum(factor < 1e9 * margin.factor for factor in margin.by_mode) == 1
+    assert mode.value in report.finding
+    assert f"at {report.first_factor:.2f} times" in report.finding
+
+
+@pytest.mark.parametrize(
+    "criterion", [Criterion.MAX_STRESS, Criterion.MAX_STRAIN, Criterion.HASHIN]
+)
+def test_the_least_mode_is_the_margin_where_modes_are_judged_alone(criterion):
+    rng = np.random.default_rng(4)
+    for _ in range(10):
+        made = analyse(layup(TAPE, *rng.uniform(-90.0, 90.0, 3)))
+        load = LoadCase(tuple(rng.uniform(-20.0, 20.0, 3)), tuple(rng.uniform(-5.0, 5.0, 3)))
+        for margin in check_strength(made, load, criterion).margins:
+            assert min(margin.by_mode) == pytest.approx(margin.factor, rel=1e-12)
+
+
+@pytest.mark.parametrize("criterion", Criterion)
+def test_strains_that_a_load_makes_give_the_margins_of_that_load(criterion):
+    made = analyse(layup(TAPE, 0, 60, -60))
+    load = LoadCase((10.0, 4.0, 3.0), (0.5, 0.2, -0.3))
+    answer = np.linalg.solve(made.stiffness.matrix(), [*load.force, *load.moment])
+    strains = StrainCase(tuple(answer[:3].tolist()), tuple(answer[3:].tolist()))
+    by_load, by_strain = (check_strength(made, case, criterion) for case in (load, strains))
+    for first, second in zip(by_load.margins, by_strain.margins, strict=True):
+        assert first.by_mode == pytest.approx(second.by_mode, rel=1e-9)
+        assert first.factor == pytest.approx(second.factor, rel=1e-9)
+    # strains do not move from a failed ply to the others
+    assert by_strain.last_factor == max(margin.factor for margin in by_strain.margins)
+
+
+def test_voids_weaken_shear():
+    sound, porous = (
+        check_strength(analyse(layup(TAPE, 0, void_share=void)), LoadCase((0.0, 0.0, 1.0)))
+        for void in (0.0, 0.03)
+    )
+    assert porous.first_factor / sound.first_factor == pytest.approx(
+        0.79 / 0.97, rel=1e-9
+    )  # the ply is also thicker by its voids
+
+
 def test_a_cloth_without_strengths_is_named():
     cloth = dataclasses.replace(CARBON, strengths=None)
     with pytest.raises(MaterialError) as caught:
@@ -119,3 +195,9 @@ def test_kernels_take_plies_alone():
     )
     assert first_failure((ply,), (1.0, 0.0, 0.0)) == pytest.approx(125.0, rel=1e-9)
     assert last_failure((ply, ply), (1.0, 0.0, 0.0)) == pytest.approx(250.0, rel=1e-9)
+
+
+@pytest.mark.parametrize("share", [0.0, 1.1, math.nan])
+def test_a_knock_down_is_a_share(share):
+    with pytest.raises(InputError, match="knock-down in shear"):
+        KnockDowns(shear=share)

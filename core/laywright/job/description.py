@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import dataclasses
 import tomllib
-from collections.abc import Mapping
 from enum import Enum
 from pathlib import Path
 from typing import Any, TypeVar
@@ -20,8 +19,9 @@ from laywright.cloth.pattern import PatternSettings
 from laywright.cloth.roll import RollSettings
 from laywright.errors import FileError, InputError
 from laywright.job.job import Job
-from laywright.laminate.materials import Materials, load_materials
-from laywright.laminate.plies import Layup, Ply, Process
+from laywright.job.layup_section import read_layup
+from laywright.job.sections import Section, choice, only, text_of
+from laywright.laminate.materials import load_materials
 from laywright.mould.body import MouldSettings
 from laywright.mould.printer import Printer, load_printers
 from laywright.mould.release import ReleaseSettings
@@ -36,8 +36,6 @@ from laywright.surface.read import read_surface
 __all__ = ["read_job"]
 
 T = TypeVar("T")
-E = TypeVar("E", bound=Enum)
-Section = Mapping[str, Any]
 
 _LARGEST_FILE = 1_000_000
 _BEST_PULL = "largest least draft"
@@ -94,11 +92,11 @@ def read_job(path: Path, materials_folder: Path | None = None) -> Job:
     """
     table = _toml(path)
     known = {"name", "part", "layup", "printer", "release", "mould", "tiles", "patterns"}
-    _only(table, known | {"datum", "roll", "mix", "cure"}, str(path))
+    only(table, known | {"datum", "roll", "mix", "cure"}, str(path))
     part = _section(table, "part", required=True)
-    _only(part, {"mesh", "unit", "faces", "pull", "laminate_side", "mould_side"}, "[part]")
+    only(part, {"mesh", "unit", "faces", "pull", "laminate_side", "mould_side"}, "[part]")
     surface = read_surface(
-        path.parent / _text(part, "mesh", "[part]"), _text(part, "unit", "[part]")
+        path.parent / text_of(part, "mesh", "[part]"), text_of(part, "unit", "[part]")
     )
     shop = _section(table, "mix")
     temperature = shop.get("temperature", "21 degC")
@@ -106,13 +104,13 @@ def read_job(path: Path, materials_folder: Path | None = None) -> Job:
     mix = _settings(MixSettings, {k: v for k, v in shop.items() if k != "temperature"}, "mix")
     cure = _settings(CureSettings, _section(table, "cure"), "cure")
     return Job(
-        name=_text(table, "name", str(path)),
+        name=text_of(table, "name", str(path)),
         surface=surface,
         pull=_pull(part.get("pull", _BEST_PULL)),
-        layup=_layup(_section(table, "layup", required=True), load_materials(materials_folder)),
+        layup=read_layup(_section(table, "layup", required=True), load_materials(materials_folder)),
         printer=_printer(_section(table, "printer", required=True)),
-        laminate_side=_choice(LaminateSide, part.get("laminate_side"), "[part] laminate_side"),
-        mould_side=_choice(MouldSide, part.get("mould_side"), "[part] mould_side"),
+        laminate_side=choice(LaminateSide, part.get("laminate_side"), "[part] laminate_side"),
+        mould_side=choice(MouldSide, part.get("mould_side"), "[part] mould_side"),
         datum=_datum(table.get("datum")),
         release=_settings(ReleaseSettings, _section(table, "release"), "release"),
         mould=_settings(MouldSettings, _section(table, "mould"), "mould"),
@@ -165,38 +163,15 @@ def _section(table: Section, name: str, *, required: bool = False) -> Section:
     return section
 
 
-def _only(section: Section, known: set[str], where: str) -> None:
-    unknown = sorted(set(section) - known)
-    if unknown:
-        raise InputError(
-            where,
-            f"the key '{unknown[0]}'",
-            f"one of {', '.join(sorted(known))}",
-            "correct the key",
-        )
-
-
-def _text(section: Section, key: str, where: str) -> str:
-    value = section.get(key)
-    if not isinstance(value, str) or not value.strip():
-        raise InputError(
-            f"{where} {key}",
-            "nothing" if value is None else repr(value),
-            "a text in quotes",
-            f'add {key} = "..."',
-        )
-    return value
-
-
 def _settings(kind: type[T], section: Section, name: str) -> T:
     units = _UNITS[kind]
     allowed = {f.name for f in dataclasses.fields(kind)} & (set(units) | set(_CHOICES))  # type: ignore[arg-type]
-    _only(section, allowed, f"[{name}]")
+    only(section, allowed, f"[{name}]")
     values: dict[str, Any] = {}
     for key, value in section.items():
         where = f"[{name}] {key}"
         if key in _CHOICES:
-            values[key] = _choice(_CHOICES[key], value, where)
+            values[key] = choice(_CHOICES[key], value, where)
         elif isinstance(value, list):
             values[key] = tuple(magnitude(item, units[key], where) for item in value)
         elif isinstance(value, dict):
@@ -210,21 +185,6 @@ def _settings(kind: type[T], section: Section, name: str) -> T:
                 where, repr(value), "a number with its unit in quotes", f'write "{value} unit"'
             )
     return kind(**values)
-
-
-def _choice(kind: type[E], value: object, where: str) -> E:
-    options = list(kind)
-    if value is None:
-        return options[0]
-    for option in options:
-        if option.value == value:
-            return option
-    raise InputError(
-        where,
-        repr(value),
-        " or ".join(f"'{option.value}'" for option in options),
-        "choose one of them",
-    )
 
 
 def _vector(value: object, where: str) -> Vector:
@@ -247,49 +207,17 @@ def _datum(section: object) -> Datum | None:
         return None
     if not isinstance(section, dict):
         raise InputError("[datum]", repr(section), "a section with point and direction", "add it")
-    _only(section, {"point", "direction"}, "[datum]")
+    only(section, {"point", "direction"}, "[datum]")
     return Datum(
         _vector(section.get("point"), "[datum] point"),
         _vector(section.get("direction"), "[datum] direction"),
     )
 
 
-def _layup(section: Section, materials: Materials) -> Layup:
-    _only(section, {"resin", "process", "resin_share", "void_share", "plies"}, "[layup]")
-    plies = section.get("plies")
-    if not isinstance(plies, list) or not plies:
-        raise InputError(
-            "[layup] plies",
-            "no ply" if not plies else repr(plies),
-            'a list such as [{ cloth = "...", angle = "45 deg" }]',
-            "add the plies, the one that touches the mould first",
-        )
-    laid = []
-    for number, ply in enumerate(plies, 1):
-        where = f"[layup] ply {number}"
-        if not isinstance(ply, dict):
-            raise InputError(where, repr(ply), "cloth and angle", "correct the ply")
-        _only(ply, {"cloth", "angle", "name"}, where)
-        angle = magnitude(_text(ply, "angle", where), "radian", f"{where} angle")
-        laid.append(Ply(materials.cloth(_text(ply, "cloth", where)), angle, ply.get("name", "")))
-    shares = {
-        key: magnitude(_text(section, key, "[layup]"), "1", f"[layup] {key}")
-        for key in ("resin_share", "void_share")
-        if key in section
-    }
-    return Layup(
-        tuple(laid),
-        materials.resin(_text(section, "resin", "[layup]")),
-        _choice(Process, section.get("process"), "[layup] process"),
-        shares.get("resin_share"),
-        shares.get("void_share", 0.0),
-    )
-
-
 def _printer(section: Section) -> Printer:
-    _only(section, {"use"}, "[printer]")
+    only(section, {"use"}, "[printer]")
     printers = load_printers()
-    name = _text(section, "use", "[printer]")
+    name = text_of(section, "use", "[printer]")
     if name not in printers:
         raise InputError(
             "[printer] use", f"'{name}'", " or ".join(f"'{key}'" for key in printers), "choose one"

@@ -6,6 +6,7 @@ import dataclasses
 
 from laywright.cloth.pattern import PatternSet
 from laywright.laminate.laminate import Laminate
+from laywright.laminate.plies import Layup
 from laywright.mould.printer import Printer
 from laywright.shop.mix import PlyCloth
 from laywright.shop.plan import ShopSettings
@@ -14,7 +15,10 @@ __all__ = ["ply_cloths", "with_mould_of"]
 
 
 def ply_cloths(patterns: PatternSet, laminate: Laminate) -> tuple[PlyCloth, ...]:
-    """Return the cloth of every pattern as the shop needs it: by its real cut area."""
+    """Return the cloth of every pattern as the shop needs it: by its real cut area.
+
+    The two plies on a core hold the resin that bonds it as well.
+    """
     layup = laminate.layup
     return tuple(
         PlyCloth(
@@ -22,11 +26,20 @@ def ply_cloths(patterns: PatternSet, laminate: Laminate) -> tuple[PlyCloth, ...]
             pattern.cloth,
             pattern.area,
             layup.plies[pattern.ply - 1].cloth.areal_weight,
-            layup.ply_resin_share(pattern.ply),
+            _resin_share(layup, pattern.ply),
             pattern.net_area,
         )
         for pattern in patterns.patterns
     )
+
+
+def _resin_share(layup: Layup, ply: int) -> float:
+    share = layup.ply_resin_share(ply)
+    if layup.core is None or ply - layup.core.after not in (0, 1):
+        return share
+    cloth = layup.plies[ply - 1].cloth.areal_weight
+    resin = cloth * share / (1.0 - share) + layup.core.sheet.bond_resin
+    return resin / (cloth + resin)
 
 
 def with_mould_of(settings: ShopSettings, printer: Printer) -> ShopSettings:

@@ -41,6 +41,7 @@ __all__ = [
     "card_text",
     "convert",
     "corrected",
+    "parse_card",
     "read_cards",
     "write_card",
 ]
@@ -121,10 +122,34 @@ def read_cards(folder: Path) -> Iterator[Card]:
 
 def _read(path: Path) -> Card:
     try:
-        tree = tomllib.loads(path.read_text(encoding="utf-8"))
-    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError) as problem:
+        return parse_card(path.read_text(encoding="utf-8"), path.name)
+    except (OSError, UnicodeDecodeError) as problem:
+        if isinstance(problem, LaywrightError):
+            raise
         raise MaterialError(
             path.name, f"a file that cannot be read ({problem})", "a card in TOML", "correct it"
+        ) from problem
+
+
+def parse_card(text: str, file: str) -> Card:
+    """Return the card that a TOML text describes.
+
+    Parameters
+    ----------
+    text : str
+    file : str
+        Name of its file, for messages.
+
+    Raises
+    ------
+    MaterialError
+        If the text is no card; the message names the file and the field.
+    """
+    try:
+        tree = tomllib.loads(text)
+    except tomllib.TOMLDecodeError as problem:
+        raise MaterialError(
+            file, f"a text that cannot be read ({problem})", "a card in TOML", "correct it"
         ) from problem
     texts: dict[str, str] = {}
     values: dict[str, CardValue] = {}
@@ -133,13 +158,13 @@ def _read(path: Path) -> Card:
             texts[field] = entry
         elif isinstance(entry, dict) and entry and not set(entry) & _KEYS:
             for inner, inner_entry in entry.items():
-                values[f"{field}.{inner}"] = _value(inner_entry, f"{path.name}: {field}.{inner}")
+                values[f"{field}.{inner}"] = _value(inner_entry, f"{file}: {field}.{inner}")
         else:
-            values[field] = _value(entry, f"{path.name}: {field}")
+            values[field] = _value(entry, f"{file}: {field}")
     for needed in ("card", "name"):
         if needed not in texts:
-            raise MaterialError(f"{path.name}: {needed}", "nothing", "a text", "add the line")
-    return Card(path.name, texts.pop("card"), texts.pop("name"), texts, values)
+            raise MaterialError(f"{file}: {needed}", "nothing", "a text", "add the line")
+    return Card(file, texts.pop("card"), texts.pop("name"), texts, values)
 
 
 def _value(entry: Any, where: str) -> CardValue:

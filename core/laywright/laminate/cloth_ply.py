@@ -22,19 +22,32 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import ArrayLike
 
+from laywright.arrays import FloatArray
+from laywright.laminate.constituents import Cloth, Resin, Weave
 from laywright.laminate.lamina import (
     Lamina,
+    LaminaArrays,
     Strengths,
+    free_strains,
     lamina_of_stiffness,
     reduced_stiffness,
-    rotated_expansion,
-    rotated_stiffness,
 )
-from laywright.laminate.materials import Cloth, Resin, Weave
-from laywright.laminate.micromechanics import unidirectional
+from laywright.laminate.micromechanics import Constituents, straight_plies, unidirectional
+from laywright.laminate.rotation import at_angles, rotated_expansion, rotated_stiffness
+from laywright.laminate.transverse import through_moduli
 
-__all__ = ["Yarns", "blend", "cloth_ply", "cloth_strengths", "crimped", "yarns"]
+__all__ = [
+    "Yarns",
+    "blend",
+    "cloth_plies",
+    "cloth_ply",
+    "cloth_strengths",
+    "crimped",
+    "crimped_plies",
+    "yarns",
+]
 
 _WAVE_POINTS = 64
 
@@ -58,29 +71,42 @@ class Yarns:
     share: float
 
 
-def crimped(lamina: Lamina, slope: float) -> Lamina:
-    """Return a ply whose fibres run in a sine wave out of the plane.
+def crimped_plies(ply: LaminaArrays, slope: float) -> LaminaArrays:
+    """Return plies whose fibres run in a sine wave out of the plane.
 
     Parameters
     ----------
-    lamina : Lamina
-        The straight ply.
+    ply : LaminaArrays
+        The straight plies.
     slope : float, radians
         Steepest angle of a fibre to the plane.
     """
     if slope == 0.0:
-        return lamina
+        return ply
     phase = (np.arange(_WAVE_POINTS) + 0.5) * (2.0 * np.pi / _WAVE_POINTS)
     square = np.cos(np.arctan(np.tan(slope) * np.cos(phase))) ** 2
-    mixed = 1.0 / lamina.shear_12 - 2.0 * lamina.poisson_12 / lamina.modulus_1
-    compliance = (
-        square**2 / lamina.modulus_1
-        + mixed * square * (1.0 - square)
-        + (1.0 - square) ** 2 / lamina.modulus_2
+    mixed = 1.0 / ply.shear_12 - 2.0 * ply.poisson_12 / ply.modulus_1
+    modulus = 1.0 / (
+        (square**2).mean() / ply.modulus_1
+        + mixed * (square * (1.0 - square)).mean()
+        + ((1.0 - square) ** 2).mean() / ply.modulus_2
     )
-    modulus = float(1.0 / compliance.mean())
-    poisson = lamina.poisson_12 * modulus / lamina.modulus_1
-    return dataclasses.replace(lamina, modulus_1=modulus, poisson_12=poisson)
+    poisson = ply.poisson_12 * modulus / ply.modulus_1
+    return LaminaArrays(modulus, ply.modulus_2, poisson, ply.shear_12)
+
+
+def crimped(lamina: Lamina, slope: float) -> Lamina:
+    """Return one ply whose fibres run in a sine wave out of the plane; see `crimped_plies`."""
+    straight = LaminaArrays(
+        *(
+            np.array(value)
+            for value in (lamina.modulus_1, lamina.modulus_2, lamina.poisson_12, lamina.shear_12)
+        )
+    )
+    wavy = crimped_plies(straight, slope)
+    return dataclasses.replace(
+        lamina, modulus_1=float(wavy.modulus_1), poisson_12=float(wavy.poisson_12)
+    )
 
 
 def yarns(
@@ -113,14 +139,22 @@ def blend(directions: Sequence[Yarns]) -> Lamina:
     Their mixture must be orthotropic about the warp; what little coupling of stretch and shear
     rounding leaves is dropped.
     """
-    stiffness, force = np.zeros((3, 3)), np.zeros(3)
+    stiffness = np.zeros((3, 3))
+    forces = np.zeros((2, 3))
+    through = np.zeros(2)
     for part in directions:
         own = part.share * rotated_stiffness(reduced_stiffness(part.lamina), part.angle)
-        expansion = (part.lamina.expansion_1, part.lamina.expansion_2, 0.0)
         stiffness += own
-        force += own @ rotated_expansion(expansion, part.angle)
-    first, second = np.linalg.solve(stiffness[:2, :2], force[:2]).tolist()
-    return lamina_of_stiffness(stiffness, (first, second))
+        forces += rotated_expansion(free_strains(part.lamina), part.angle) @ own
+        square = math.cos(part.angle) ** 2
+        g13, g23 = through_moduli(part.lamina)
+        through += part.share * np.array(
+            [square * g13 + (1.0 - square) * g23, (1.0 - square) * g13 + square * g23]
+        )
+    expansion, swelling = (
+        tuple(np.linalg.solve(stiffness[:2, :2], force[:2]).tolist()) for force in forces
+    )
+    return lamina_of_stiffness(stiffness, expansion, swelling, tuple(through.tolist()))
 
 
 def cloth_ply(
@@ -128,6 +162,37 @@ def cloth_ply(
 ) -> Lamina:
     """Return one ply of a cloth, axis 1 along the warp; see `yarns` for the parameters."""
     return blend(yarns(cloth, resin, volume_fraction, void_share))
+
+
+def cloth_plies(
+    cloth: Cloth, parts: Constituents, volume_fraction: ArrayLike, void_share: ArrayLike = 0.0
+) -> FloatArray:
+    """Return the stiffness of many plies of one cloth, axis 1 along the warp.
+
+    The same as `cloth_ply` for each of them.
+
+    Parameters
+    ----------
+    cloth : Cloth
+        Weave, warp share and crimp; its fibre is not looked at.
+    parts : Constituents
+        Moduli of fibre and resin.
+    volume_fraction, void_share : (...) array_like
+        Fibre and air over laminate volume.
+
+    Returns
+    -------
+    numpy.ndarray
+        (..., 3, 3) float, MPa.
+    """
+    straight = straight_plies(parts, volume_fraction, void_share)
+    if cloth.weave is Weave.MAT:
+        even = reduced_stiffness(straight)
+        turned = [at_angles(even, i * math.pi / 4.0) for i in range(4)]
+        return np.asarray(sum(turned) / 4.0)
+    warp = reduced_stiffness(crimped_plies(straight, cloth.crimp_angle))
+    weft = warp[..., (1, 0, 2), :][..., (1, 0, 2)]
+    return np.asarray(cloth.warp_share * warp + (1.0 - cloth.warp_share) * weft)
 
 
 def cloth_strengths(cloth: Cloth, volume_fraction: float) -> Strengths | None:

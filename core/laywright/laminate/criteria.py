@@ -2,8 +2,9 @@
 
 Stresses are ``(..., 3)`` arrays ``(s1, s2, s12)`` in MPa in the ply's own axes.  A factor of 2
 means that failure comes at twice the stress, of 1 that it comes now; an unstressed ply has an
-infinite factor.  The criteria speak of one ply in plane stress, not of delamination, holes,
-impact, fatigue or damp.
+infinite factor.  Strengths and constants of many laminae at once may be given as arrays that
+broadcast with the stresses.  The criteria speak of one ply in plane stress, not of delamination,
+holes, impact, fatigue or damp.
 """
 
 from __future__ import annotations
@@ -15,7 +16,13 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from laywright.arrays import FloatArray
-from laywright.laminate.lamina import Lamina, Strengths, reduced_stiffness
+from laywright.laminate.lamina import (
+    Lamina,
+    LaminaArrays,
+    StrengthArrays,
+    Strengths,
+    reduced_stiffness,
+)
 
 __all__ = [
     "Criterion",
@@ -23,12 +30,17 @@ __all__ = [
     "HillStrengths",
     "hashin_factor",
     "hashin_indices",
+    "hashin_modes",
     "max_strain_factor",
     "max_stress_factor",
     "strength_factor",
     "tsai_hill_factor",
     "tsai_wu_factor",
 ]
+
+
+Limits = Strengths | StrengthArrays
+Number = float | FloatArray
 
 
 class Criterion(Enum):
@@ -68,7 +80,7 @@ def _parts(stress: ArrayLike) -> tuple[FloatArray, FloatArray, FloatArray]:
     return array[..., 0], array[..., 1], array[..., 2]
 
 
-def _by_sign(stress: FloatArray, tension: float, compression: float) -> FloatArray:
+def _by_sign(stress: FloatArray, tension: Number, compression: Number) -> FloatArray:
     return np.where(stress < 0.0, compression, tension)
 
 
@@ -83,7 +95,7 @@ def _root(square: FloatArray, linear: FloatArray) -> FloatArray:
         return np.asarray(2.0 / (linear + np.sqrt(linear**2 + 4.0 * square)))
 
 
-def max_stress_factor(stress: ArrayLike, strengths: Strengths) -> FloatArray:
+def max_stress_factor(stress: ArrayLike, strengths: Limits) -> FloatArray:
     """Return the factor by the criterion of maximum stress, (...) float."""
     s1, s2, s12 = _parts(stress)
     loads = (
@@ -94,13 +106,16 @@ def max_stress_factor(stress: ArrayLike, strengths: Strengths) -> FloatArray:
     return _inverse(np.maximum.reduce(loads))
 
 
-def max_strain_factor(stress: ArrayLike, strengths: Strengths, lamina: Lamina) -> FloatArray:
+def max_strain_factor(
+    stress: ArrayLike, strengths: Limits, lamina: Lamina | LaminaArrays
+) -> FloatArray:
     """Return the factor by the criterion of maximum strain, (...) float.
 
     The limits are the strengths over the moduli of the lamina, which stays linear to failure.
     """
     compliance = np.linalg.inv(reduced_stiffness(lamina))
-    e1, e2, g12 = _parts(np.asarray(stress, dtype=np.float64) @ compliance)
+    column = np.asarray(stress, dtype=np.float64)[..., None]
+    e1, e2, g12 = _parts((compliance @ column)[..., 0])
     loads = (
         np.abs(e1) * lamina.modulus_1 / _by_sign(e1, strengths.tension_1, strengths.compression_1),
         np.abs(e2) * lamina.modulus_2 / _by_sign(e2, strengths.tension_2, strengths.compression_2),
@@ -110,7 +125,7 @@ def max_strain_factor(stress: ArrayLike, strengths: Strengths, lamina: Lamina) -
 
 
 def tsai_hill_factor(
-    stress: ArrayLike, strengths: Strengths, which: HillStrengths = HillStrengths.BY_SIGN
+    stress: ArrayLike, strengths: Limits, which: HillStrengths = HillStrengths.BY_SIGN
 ) -> FloatArray:
     """Return the factor by the criterion of Tsai and Hill, (...) float.
 
@@ -119,8 +134,8 @@ def tsai_hill_factor(
     """
     s1, s2, s12 = _parts(stress)
     if which is HillStrengths.TENSILE:
-        along = along_2 = np.full_like(s1, strengths.tension_1)
-        across = np.full_like(s1, strengths.tension_2)
+        along = along_2 = np.broadcast_to(strengths.tension_1, s1.shape)
+        across = np.broadcast_to(strengths.tension_2, s1.shape)
     else:
         along = _by_sign(s1, strengths.tension_1, strengths.compression_1)
         along_2 = _by_sign(s2, strengths.tension_1, strengths.compression_1)
@@ -134,9 +149,7 @@ def tsai_hill_factor(
     return _inverse(np.sqrt(index))
 
 
-def tsai_wu_factor(
-    stress: ArrayLike, strengths: Strengths, interaction: float = -0.5
-) -> FloatArray:
+def tsai_wu_factor(stress: ArrayLike, strengths: Limits, interaction: float = -0.5) -> FloatArray:
     """Return the factor by the criterion of Tsai and Wu, (...) float.
 
     Parameters
@@ -159,7 +172,7 @@ def tsai_wu_factor(
 
 
 def hashin_indices(
-    stress: ArrayLike, strengths: Strengths, transverse_shear: float | None = None
+    stress: ArrayLike, strengths: Limits, transverse_shear: float | None = None
 ) -> HashinIndices:
     """Return the indices of Hashin (1980) in plane stress.
 
@@ -188,23 +201,30 @@ def hashin_indices(
     )
 
 
-def hashin_factor(
-    stress: ArrayLike, strengths: Strengths, transverse_shear: float | None = None
+def hashin_modes(
+    stress: ArrayLike, strengths: Limits, transverse_shear: float | None = None
 ) -> FloatArray:
-    """Return the factor by the first of Hashin's modes to come, (...) float."""
+    """Return the factor of each of Hashin's modes, (..., 4) float, in the order of the indices."""
     _, s2, s12 = _parts(stress)
-    modes = hashin_indices(stress, strengths, transverse_shear)
-    simple = np.maximum.reduce([modes.fibre_tension, modes.fibre_compression, modes.matrix_tension])
+    found = hashin_indices(stress, strengths, transverse_shear)
+    simple = np.stack([found.fibre_tension, found.fibre_compression, found.matrix_tension], axis=-1)
     across = strengths.compression_2 / 2.0 if transverse_shear is None else transverse_shear
     pressed = np.minimum(s2, 0.0)
     linear = ((strengths.compression_2 / (2.0 * across)) ** 2 - 1.0) / strengths.compression_2
     square = (pressed / (2.0 * across)) ** 2 + (s12 / strengths.shear) ** 2
     compression = np.where(s2 < 0.0, _root(square, linear * pressed), np.inf)
-    return np.minimum(_inverse(np.sqrt(simple)), compression)
+    return np.concatenate([_inverse(np.sqrt(simple)), compression[..., None]], axis=-1)
+
+
+def hashin_factor(
+    stress: ArrayLike, strengths: Limits, transverse_shear: float | None = None
+) -> FloatArray:
+    """Return the factor by the first of Hashin's modes to come, (...) float."""
+    return np.asarray(hashin_modes(stress, strengths, transverse_shear).min(axis=-1))
 
 
 def strength_factor(
-    criterion: Criterion, stress: ArrayLike, strengths: Strengths, lamina: Lamina
+    criterion: Criterion, stress: ArrayLike, strengths: Limits, lamina: Lamina | LaminaArrays
 ) -> FloatArray:
     """Return the factor by any of the criteria in its usual form, (...) float."""
     if criterion is Criterion.MAX_STRESS:

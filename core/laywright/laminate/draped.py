@@ -13,9 +13,10 @@ from numpy.typing import ArrayLike
 from laywright.arrays import FloatArray
 from laywright.errors import InputError
 from laywright.laminate.cloth_ply import yarns
-from laywright.laminate.lamina import at_angles, reduced_stiffness
+from laywright.laminate.constituents import Weave
+from laywright.laminate.lamina import reduced_stiffness
 from laywright.laminate.laminate import Laminate
-from laywright.laminate.materials import Weave
+from laywright.laminate.rotation import at_angles
 from laywright.laminate.stiffness import Stiffness, integrated
 
 __all__ = ["draped_stiffness", "draped_thickness"]

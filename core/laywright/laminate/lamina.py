@@ -1,8 +1,9 @@
-"""One lamina: stiffness in its own axes, rotation, invariants.
+"""One lamina: its constants and its stiffness in its own axes.
 
 Axis 1 lies along the fibres (or the warp), axis 2 across them in the plane.  Stresses and
 strains are written as ``(1, 2, 12)`` or ``(x, y, xy)`` with engineering shear strain.
-All functions take leading axes, so one call serves many laminae.
+All functions take leading axes, so one call serves many laminae; the constants of many at once
+stand in `LaminaArrays` and `StrengthArrays`, in place of `Lamina` and `Strengths`.
 """
 
 from __future__ import annotations
@@ -19,20 +20,18 @@ from laywright.laminate.limits import Limits, check_limits
 
 __all__ = [
     "Lamina",
+    "LaminaArrays",
+    "StrengthArrays",
     "Strengths",
-    "at_angles",
-    "invariants",
+    "free_strains",
     "lamina_of_stiffness",
     "reduced_stiffness",
-    "rotated_expansion",
-    "rotated_stiffness",
-    "strain_rotation",
-    "stress_rotation",
 ]
 
 Modulus = Annotated[float, Limits("MPa", 1.0, 1e6)]
 Strength = Annotated[float, Limits("MPa", 1.0, 9e3)]
 Expansion = Annotated[float, Limits("1/K", -2e-5, 5e-4)]
+Swelling = Annotated[float, Limits("1", -0.05, 2.0)]
 
 
 @dataclass(frozen=True)
@@ -59,9 +58,25 @@ class Strengths:
         check_limits(self, "strengths")
 
 
+@dataclass(frozen=True, eq=False)
+class StrengthArrays:
+    """Strengths of many laminae; see `Strengths`.
+
+    Attributes
+    ----------
+    tension_1, compression_1, tension_2, compression_2, shear : (...) float, MPa
+    """
+
+    tension_1: FloatArray
+    compression_1: FloatArray
+    tension_2: FloatArray
+    compression_2: FloatArray
+    shear: FloatArray
+
+
 @dataclass(frozen=True)
 class Lamina:
-    """Elastic constants and thermal expansion of an orthotropic lamina in plane stress.
+    """Elastic constants and free strains of an orthotropic lamina in plane stress.
 
     Attributes
     ----------
@@ -73,6 +88,11 @@ class Lamina:
         Shear modulus in the plane.
     expansion_1, expansion_2 : float, 1/K
         Thermal expansion along axes 1 and 2.
+    swelling_1, swelling_2 : float
+        Strain along axes 1 and 2 for each unit of water in the mass of the resin.
+    shear_13, shear_23 : float or None, MPa
+        Shear moduli through the thickness; None takes those of a ply that is the same in every
+        direction across axis 1, see `laywright.laminate.transverse.through_moduli`.
 
     Raises
     ------
@@ -86,6 +106,10 @@ class Lamina:
     shear_12: Modulus
     expansion_1: Expansion = 0.0
     expansion_2: Expansion = 0.0
+    swelling_1: Swelling = 0.0
+    swelling_2: Swelling = 0.0
+    shear_13: Modulus | None = None
+    shear_23: Modulus | None = None
 
     def __post_init__(self) -> None:
         check_limits(self, "lamina")
@@ -99,33 +123,51 @@ class Lamina:
             )
 
 
-def reduced_stiffness(lamina: Lamina) -> FloatArray:
+@dataclass(frozen=True, eq=False)
+class LaminaArrays:
+    """Elastic constants of many laminae; see `Lamina`.
+
+    Attributes
+    ----------
+    modulus_1, modulus_2, poisson_12, shear_12 : (...) float, MPa, 1, MPa
+    """
+
+    modulus_1: FloatArray
+    modulus_2: FloatArray
+    poisson_12: FloatArray
+    shear_12: FloatArray
+
+
+def reduced_stiffness(lamina: Lamina | LaminaArrays) -> FloatArray:
     """Return the plane-stress stiffness Q of a lamina in its own axes.
 
     Returns
     -------
     numpy.ndarray
-        (3, 3) float, MPa.  Jones 1975, eq. 2.61.
+        (..., 3, 3) float, MPa.  Jones 1975, eq. 2.61.
 
     Examples
     --------
     >>> reduced_stiffness(Lamina(70e3, 70e3, 0.0, 35e3)).diagonal().tolist()
     [70000.0, 70000.0, 35000.0]
     """
-    poisson_21 = lamina.poisson_12 * lamina.modulus_2 / lamina.modulus_1
-    share = 1.0 / (1.0 - lamina.poisson_12 * poisson_21)
-    q12 = share * lamina.poisson_12 * lamina.modulus_2
-    return np.array(
-        [
-            [share * lamina.modulus_1, q12, 0.0],
-            [q12, share * lamina.modulus_2, 0.0],
-            [0.0, 0.0, lamina.shear_12],
-        ]
+    e1, e2, nu, g = np.broadcast_arrays(
+        lamina.modulus_1, lamina.modulus_2, lamina.poisson_12, lamina.shear_12
     )
+    share = 1.0 / (1.0 - nu * nu * e2 / e1)
+    q = np.zeros((*e1.shape, 3, 3))
+    q[..., 0, 0] = share * e1
+    q[..., 1, 1] = share * e2
+    q[..., 0, 1] = q[..., 1, 0] = share * nu * e2
+    q[..., 2, 2] = g
+    return q
 
 
 def lamina_of_stiffness(
-    stiffness: ArrayLike, expansion: tuple[float, float] = (0.0, 0.0)
+    stiffness: ArrayLike,
+    expansion: tuple[float, float] = (0.0, 0.0),
+    swelling: tuple[float, float] = (0.0, 0.0),
+    through: tuple[float, float] | None = None,
 ) -> Lamina:
     """Return the lamina whose stiffness in its own axes is given.
 
@@ -133,8 +175,10 @@ def lamina_of_stiffness(
     ----------
     stiffness : (3, 3) array_like, MPa
         Orthotropic in these axes: no coupling of stretch and shear.
-    expansion : tuple of two float, 1/K
-        Thermal expansion along axes 1 and 2.
+    expansion, swelling : tuple of two float, 1/K and 1
+        Free strains along axes 1 and 2.
+    through : tuple of two float, MPa, optional
+        Shear moduli 13 and 23.
     """
     compliance = np.linalg.inv(np.asarray(stiffness, dtype=np.float64))
     return Lamina(
@@ -142,142 +186,23 @@ def lamina_of_stiffness(
         float(1.0 / compliance[1, 1]),
         float(-compliance[0, 1] / compliance[0, 0]),
         float(1.0 / compliance[2, 2]),
-        float(expansion[0]),
-        float(expansion[1]),
+        *expansion,
+        *swelling,
+        *(through or (None, None)),
     )
 
 
-def stress_rotation(angle: ArrayLike) -> FloatArray:
-    """Return T with ``(s1, s2, s12) = T (sx, sy, sxy)`` for a lamina at `angle`.
-
-    Parameters
-    ----------
-    angle : (...) array_like, radians
-        From x to axis 1, counter-clockwise.
+def free_strains(lamina: Lamina) -> FloatArray:
+    """Return what a free lamina does by itself, in its own axes.
 
     Returns
     -------
     numpy.ndarray
-        (..., 3, 3) float.  Jones 1975, eq. 2.76.
+        (2, 3) float: thermal strain per kelvin, strain per unit of water in the resin.
     """
-    angle = np.asarray(angle, dtype=np.float64)
-    c, s = np.cos(angle), np.sin(angle)
-    return _matrix([[c * c, s * s, 2 * c * s], [s * s, c * c, -2 * c * s], _shear_row(c, s, 1.0)])
-
-
-def strain_rotation(angle: ArrayLike) -> FloatArray:
-    """Return T with ``(e1, e2, g12) = T (ex, ey, gxy)``, engineering shear.
-
-    See Also
-    --------
-    stress_rotation : parameters and shape.
-    """
-    angle = np.asarray(angle, dtype=np.float64)
-    c, s = np.cos(angle), np.sin(angle)
-    return _matrix([[c * c, s * s, c * s], [s * s, c * c, -c * s], _shear_row(c, s, 2.0)])
-
-
-def _shear_row(c: FloatArray, s: FloatArray, factor: float) -> list[FloatArray]:
-    return [-factor * c * s, factor * c * s, c * c - s * s]
-
-
-def _matrix(rows: list[list[FloatArray]]) -> FloatArray:
-    return np.stack([np.stack(row, axis=-1) for row in rows], axis=-2)
-
-
-def rotated_stiffness(stiffness: ArrayLike, angle: ArrayLike) -> FloatArray:
-    """Return the stiffness of a lamina at `angle`, in the axes x, y.
-
-    Parameters
-    ----------
-    stiffness : (..., 3, 3) array_like, MPa
-        In the lamina's own axes.
-    angle : (...) array_like, radians
-
-    Returns
-    -------
-    numpy.ndarray
-        (..., 3, 3) float, MPa; Q-bar of Jones 1975, eq. 2.85.
-    """
-    turn = strain_rotation(angle)
-    return np.swapaxes(turn, -1, -2) @ np.asarray(stiffness, dtype=np.float64) @ turn
-
-
-def rotated_expansion(expansion: ArrayLike, angle: ArrayLike) -> FloatArray:
-    """Return the thermal strain per kelvin of a lamina at `angle`, in the axes x, y.
-
-    Parameters
-    ----------
-    expansion : (..., 3) array_like, 1/K
-        In the lamina's own axes; the third is engineering shear, zero for a lamina.
-    angle : (...) array_like, radians
-
-    Returns
-    -------
-    numpy.ndarray
-        (..., 3) float, 1/K, engineering shear.
-    """
-    back = strain_rotation(-np.asarray(angle, dtype=np.float64))
-    return np.asarray((back @ np.asarray(expansion, dtype=np.float64)[..., None])[..., 0])
-
-
-def invariants(stiffness: ArrayLike) -> FloatArray:
-    """Return U1 to U5 of a lamina: what does not change when it is turned.
-
-    Parameters
-    ----------
-    stiffness : (..., 3, 3) array_like, MPa
-
-    Returns
-    -------
-    numpy.ndarray
-        (..., 5) float, MPa.  Tsai and Pagano 1968; Tsai and Hahn 1980, ch. 3.
-    """
-    q = np.asarray(stiffness, dtype=np.float64)
-    total = 3.0 * (q[..., 0, 0] + q[..., 1, 1])
-    cross, shear = 2.0 * q[..., 0, 1], 4.0 * q[..., 2, 2]
-    return np.stack(
+    return np.array(
         [
-            (total + cross + shear) / 8.0,
-            (q[..., 0, 0] - q[..., 1, 1]) / 2.0,
-            (total / 3.0 - cross - shear) / 8.0,
-            (total / 3.0 + 3.0 * cross - shear) / 8.0,
-            (total / 3.0 - cross + shear) / 8.0,
-        ],
-        axis=-1,
-    )
-
-
-def at_angles(stiffness: ArrayLike, angles: ArrayLike) -> FloatArray:
-    """Return the stiffness of one orthotropic lamina at many angles; fast for very many.
-
-    The same as `rotated_stiffness`, written in multiples of the angle by the invariants
-    (Tsai and Pagano 1968).
-
-    Parameters
-    ----------
-    stiffness : (3, 3) array_like, MPa
-        In the lamina's own axes, without coupling of stretch and shear.
-    angles : (...) array_like, radians
-
-    Returns
-    -------
-    numpy.ndarray
-        (..., 3, 3) float, MPa.
-    """
-    u1, u2, u3, u4, u5 = invariants(stiffness).tolist()
-    waves = np.array(
-        [
-            [[u1, u4, 0.0], [u4, u1, 0.0], [0.0, 0.0, u5]],
-            [[u2, 0.0, 0.0], [0.0, -u2, 0.0], [0.0, 0.0, 0.0]],
-            [[0.0, 0.0, u2 / 2.0], [0.0, 0.0, u2 / 2.0], [u2 / 2.0, u2 / 2.0, 0.0]],
-            [[u3, -u3, 0.0], [-u3, u3, 0.0], [0.0, 0.0, -u3]],
-            [[0.0, 0.0, u3], [0.0, 0.0, -u3], [u3, -u3, 0.0]],
+            [lamina.expansion_1, lamina.expansion_2, 0.0],
+            [lamina.swelling_1, lamina.swelling_2, 0.0],
         ]
     )
-    twice = 2.0 * np.asarray(angles, dtype=np.float64)
-    multiples = np.stack(
-        [np.ones_like(twice), np.cos(twice), np.sin(twice), np.cos(2 * twice), np.sin(2 * twice)],
-        axis=-1,
-    )
-    return np.asarray((multiples @ waves.reshape(5, 9)).reshape(*twice.shape, 3, 3))

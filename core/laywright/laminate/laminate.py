@@ -8,28 +8,24 @@ from dataclasses import dataclass
 import numpy as np
 
 from laywright.arrays import FloatArray, floats
-from laywright.laminate.cloth_ply import cloth_ply
-from laywright.laminate.lamina import Lamina, reduced_stiffness
-from laywright.laminate.materials import Weave
-from laywright.laminate.micromechanics import (
-    check_fraction,
-    fibre_volume_fraction,
-    mixture,
-    ply_thickness,
-)
+from laywright.laminate.constituents import Weave
+from laywright.laminate.coupling import State, coupling_words, free_shape_words, state_of
+from laywright.laminate.layers import Layer, layers, ply_fraction, stack_of
+from laywright.laminate.micromechanics import mixture
 from laywright.laminate.plies import Layup, Process
 from laywright.laminate.stiffness import (
     Moduli,
     Stiffness,
     bending_moduli,
+    free_resultants,
     in_plane_moduli,
     laminate_stiffness,
     response,
-    thermal_resultants,
 )
+from laywright.laminate.transverse import transverse_stiffness
 from laywright.stage import stage
 
-__all__ = ["Laminate", "analyse", "laminae"]
+__all__ = ["Laminate", "analyse"]
 
 _USUAL_FRACTION = {
     Process.HAND: (0.25, 0.55),
@@ -37,10 +33,6 @@ _USUAL_FRACTION = {
     Process.INFUSED: (0.40, 0.65),
 }
 _USUAL_MAT_FRACTION = (0.10, 0.30)
-_EVEN = 1e-6
-_SAMPLE_LENGTH = 300.0
-_SAMPLE_COOLING = 10.0
-_VISIBLE_RISE = 0.05
 
 
 @dataclass(frozen=True, eq=False)
@@ -56,19 +48,27 @@ class Laminate:
     ply_fibre_fractions : (k,) float
         Fibre volume over laminate volume, of each ply.
     thickness : float, mm
-        Of the whole.
-    areal_mass, cloth_areal, resin_areal : float, g/m^2
-        Mass per area of the whole, of its dry cloth and of its resin.
+        Of the whole, core included.
+    areal_mass, cloth_areal, resin_areal, core_areal : float, g/m^2
+        Mass per area of the whole, of its dry cloth, of its resin and of its core; the resin
+        includes what bonds the core.
     fibre_volume_fraction : float
-        Fibre volume over laminate volume, of the whole.
+        Fibre volume over laminate volume, of all plies together; the core is not counted.
     a, b, d : (3, 3) float, N/mm, N, N mm
         Stiffness about the middle, in the axes of the layup.
     in_plane, bending : Moduli
         Engineering constants when pulled and when bent.
-    expansion : (3,) float, 1/K
-        Strain of the middle per kelvin.
-    warp : (3,) float, 1/(mm K)
-        Curvature of a free piece per kelvin; zero for a symmetric layup.
+    shear : (2,) float, N/mm
+        Transverse shear stiffness when bent along the datum arrow and across it.
+    expansion, swelling : (3,) float, 1/K and 1
+        Strain of the middle per kelvin, and for each unit of water in the mass of the resin.
+    warp, swell_warp : (3,) float, 1/(mm K) and 1/mm
+        Curvature of a free piece per kelvin, and for each unit of water in the mass of the
+        resin; zero for a symmetric layup.
+    state : State
+        Whether it is symmetric and balanced.
+    couplings : tuple of str
+        What else happens when it is pulled or bent.
     remarks : tuple of str
         What a maker should know about it.
     digest : str
@@ -82,14 +82,20 @@ class Laminate:
     areal_mass: float
     cloth_areal: float
     resin_areal: float
+    core_areal: float
     fibre_volume_fraction: float
     a: FloatArray
     b: FloatArray
     d: FloatArray
     in_plane: Moduli
     bending: Moduli
+    shear: FloatArray
     expansion: FloatArray
+    swelling: FloatArray
     warp: FloatArray
+    swell_warp: FloatArray
+    state: State
+    couplings: tuple[str, ...]
     remarks: tuple[str, ...]
     digest: str = ""
 
@@ -97,6 +103,9 @@ class Laminate:
     def ply_heights(self) -> FloatArray:
         """Height of the middle of each ply above the mould, (k,) float, mm."""
         tops = np.cumsum(self.ply_thicknesses)
+        core = self.layup.core
+        if core is not None:
+            tops[core.after :] += core.thickness
         return floats(tops - self.ply_thicknesses / 2.0, -1)
 
     @property
@@ -106,27 +115,11 @@ class Laminate:
 
     @property
     def resin_share(self) -> float:
-        """Share of resin in the mass."""
-        return self.resin_areal / self.areal_mass
+        """Share of resin in the mass of cloth and resin."""
+        return self.resin_areal / (self.cloth_areal + self.resin_areal)
 
 
-def laminae(layup: Layup) -> tuple[Lamina, ...]:
-    """Return the elastic constants of each ply of a layup, axis 1 along its warp."""
-    return tuple(
-        cloth_ply(ply.cloth, layup.resin, _fraction(layup, number), layup.void_share)
-        for number, ply in enumerate(layup.plies, start=1)
-    )
-
-
-def _fraction(layup: Layup, number: int) -> float:
-    fibre = layup.plies[number - 1].cloth.fibre
-    fraction = fibre_volume_fraction(
-        1.0 - layup.ply_resin_share(number), fibre.density, layup.resin.density, layup.void_share
-    )
-    return check_fraction(fraction, layup.ply_name(number))
-
-
-@stage("Layup", version=1)
+@stage("Layup", version=2)
 def analyse(layup: Layup) -> Laminate:
     """Return the laminate that a layup makes.
 
@@ -146,66 +139,80 @@ def analyse(layup: Layup) -> Laminate:
     LimitError
         If a ply would hold more fibre than can be packed.
     """
-    numbers = range(1, len(layup.plies) + 1)
-    fractions = [_fraction(layup, number) for number in numbers]
-    thicknesses = [
-        ply_thickness(ply.cloth.areal_weight, ply.cloth.fibre.density, fraction)
-        for ply, fraction in zip(layup.plies, fractions, strict=True)
-    ]
-    cloth = [ply.cloth.areal_weight for ply in layup.plies]
-    shares = [layup.ply_resin_share(number) for number in numbers]
-    resin = [mass * share / (1.0 - share) for mass, share in zip(cloth, shares, strict=True)]
-    thickness = math.fsum(thicknesses)
+    found = layers(layup)
+    stack = stack_of(found)
+    plies = [layer.thickness for layer in found if layer.ply is not None]
+    fractions = [ply_fraction(layup, number) for number in range(1, len(plies) + 1)]
+    thickness = math.fsum(stack.thicknesses.tolist())
+    cloth = math.fsum(ply.cloth.areal_weight for ply in layup.plies)
+    resin, core = _resin_and_core(layup)
 
-    plies = laminae(layup)
-    angles = [ply.angle for ply in layup.plies]
-    stiffness_of_plies = np.stack([reduced_stiffness(lamina) for lamina in plies])
-    expansions = [(lamina.expansion_1, lamina.expansion_2, 0.0) for lamina in plies]
-    stiffness = laminate_stiffness(stiffness_of_plies, angles, thicknesses)
-    expansion, warp = response(
-        stiffness, *thermal_resultants(stiffness_of_plies, expansions, angles, thicknesses)
-    )
+    order = (stack.stiffness, stack.angles, stack.thicknesses)
+    stiffness = laminate_stiffness(*order)
+    free = [
+        response(stiffness, *free_resultants(order[0], strains, *order[1:]))
+        for strains in stack.free
+    ]
+    (expansion, warp), (swelling, swell_warp) = free
+    state = state_of(stiffness, thickness)
     return Laminate(
         layup=layup,
-        ply_thicknesses=floats(thicknesses, -1),
+        ply_thicknesses=floats(plies, -1),
         ply_fibre_fractions=floats(fractions, -1),
         thickness=thickness,
-        areal_mass=math.fsum(cloth) + math.fsum(resin),
-        cloth_areal=math.fsum(cloth),
-        resin_areal=math.fsum(resin),
-        fibre_volume_fraction=mixture(fractions, [t / thickness for t in thicknesses]),
+        areal_mass=cloth + resin + core,
+        cloth_areal=cloth,
+        resin_areal=resin,
+        core_areal=core,
+        fibre_volume_fraction=mixture(fractions, [t / math.fsum(plies) for t in plies]),
         a=floats(stiffness.a, 3, 3),
         b=floats(stiffness.b, 3, 3),
         d=floats(stiffness.d, 3, 3),
         in_plane=in_plane_moduli(stiffness, thickness),
         bending=bending_moduli(stiffness, thickness),
+        shear=floats(
+            [
+                transverse_stiffness(*order, stack.through, direction)
+                for direction in (0.0, math.pi / 2.0)
+            ],
+            2,
+        ),
         expansion=floats(expansion, 3),
+        swelling=floats(swelling, 3),
         warp=floats(warp, 3),
+        swell_warp=floats(swell_warp, 3),
+        state=state,
+        couplings=coupling_words(stiffness),
         remarks=(
-            *_symmetry_remarks(stiffness, thickness, warp),
-            *_fraction_remarks(layup, fractions),
+            *_evenness_remarks(state, warp, swell_warp),
+            *_fraction_remarks(layup, found, fractions),
         ),
     )
 
 
-def _symmetry_remarks(stiffness: Stiffness, thickness: float, warp: FloatArray) -> list[str]:
+def _resin_and_core(layup: Layup) -> tuple[float, float]:
+    """Return the resin and the core in a laminate, g/m^2."""
+    held = []
+    for number, ply in enumerate(layup.plies, start=1):
+        share = layup.ply_resin_share(number)
+        held.append(ply.cloth.areal_weight * share / (1.0 - share))
+    if layup.core is None:
+        return math.fsum(held), 0.0
+    sheet = layup.core.sheet
+    return math.fsum(held) + 2.0 * sheet.bond_resin, 1000.0 * sheet.density * layup.core.thickness
+
+
+def _evenness_remarks(state: State, warp: FloatArray, swell_warp: FloatArray) -> list[str]:
     remarks = []
-    scale = float(np.abs(stiffness.a).max())
-    if float(np.abs(stiffness.b).max()) > _EVEN * scale * thickness:
-        rise = float(np.abs(warp).max()) * _SAMPLE_COOLING * _SAMPLE_LENGTH**2 / 8.0
-        trouble = (
-            "the part will warp when it cools from cure, a flat strip of "
-            f"{_SAMPLE_LENGTH:.0f} mm rises by about {rise:.1f} mm for each "
-            f"{_SAMPLE_COOLING:.0f} degC"
-            if rise > _VISIBLE_RISE
-            else "the part bends or twists when it is pulled"
+    if not state.symmetric:
+        trouble = free_shape_words(warp, swell_warp) or (
+            "the part bends or twists when it is pulled",
         )
         remarks.append(
-            f"The plies are not symmetric about the middle: {trouble}. Mirror the plies about "
-            "the middle to avoid it."
+            f"The plies are not symmetric about the middle: {'; '.join(trouble)}. Mirror the plies "
+            "about the middle to avoid it."
         )
-    coupling = max(abs(stiffness.a[0, 2]), abs(stiffness.a[1, 2]))
-    if coupling > _EVEN * scale:
+    if not state.balanced:
         remarks.append(
             "The angles are not balanced: pulled along the datum arrow the laminate also shears. "
             "Give each angled ply a partner at the opposite angle to avoid it."
@@ -213,16 +220,17 @@ def _symmetry_remarks(stiffness: Stiffness, thickness: float, warp: FloatArray) 
     return remarks
 
 
-def _fraction_remarks(layup: Layup, fractions: list[float]) -> list[str]:
+def _fraction_remarks(layup: Layup, found: tuple[Layer, ...], fractions: list[float]) -> list[str]:
     remarks = []
-    for number, (ply, fraction) in enumerate(zip(layup.plies, fractions, strict=True), start=1):
+    names = [layer.name for layer in found if layer.ply is not None]
+    for name, ply, fraction in zip(names, layup.plies, fractions, strict=True):
         mat = ply.cloth.weave is Weave.MAT
         low, high = _USUAL_MAT_FRACTION if mat else _USUAL_FRACTION[layup.process]
         if low <= fraction <= high:
             continue
         trouble = "it may stay dry" if fraction > high else "it will be heavy and weak"
         remarks.append(
-            f"{layup.ply_name(number).capitalize()} would hold {fraction:.0%} fibre by volume, "
+            f"{name.capitalize()} would hold {fraction:.0%} fibre by volume, "
             f"where {layup.process.value} work usually gives {low:.0%} to {high:.0%}: {trouble}. "
             "Check the resin share."
         )

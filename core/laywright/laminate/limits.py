@@ -39,7 +39,7 @@ def limits_of(kind: Any) -> dict[str, Limits]:
 
     Examples
     --------
-    >>> from laywright.laminate.materials import Fibre
+    >>> from laywright.laminate.constituents import Fibre
     >>> limits_of(Fibre)["density"].unit
     'g/cm^3'
     """

@@ -1,209 +1,31 @@
-"""Fibres, resins and cloths, and the library that reads them from cards.
-
-The values are plain numbers in kernel units; where they come from and how wide they range
-stands on the card, which the library keeps beside them.
-"""
+"""The library: every material at hand, read from the shipped cards and those of one's own."""
 
 from __future__ import annotations
 
-import itertools
-import math
-from dataclasses import dataclass
-from enum import Enum
+from collections.abc import Iterable
+from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Annotated
 
-from laywright.errors import LimitError, MaterialError
+from laywright.errors import MaterialError
 from laywright.laminate.card_fields import from_card, named
 from laywright.laminate.card_files import Card, read_cards
-from laywright.laminate.lamina import Expansion, Strengths
-from laywright.laminate.limits import Limits, check_limits
+from laywright.laminate.constituents import Cloth, Fibre, FibreKind, Resin, Weave
+from laywright.laminate.cores import CoreSheet
+from laywright.laminate.supplies import Consumable, PlainSheet, ReleaseAgent
 
-__all__ = ["Cloth", "Fibre", "FibreKind", "Materials", "Resin", "Weave", "load_materials"]
+__all__ = [
+    "Cloth",
+    "Fibre",
+    "FibreKind",
+    "Materials",
+    "Resin",
+    "Weave",
+    "gather_cards",
+    "load_materials",
+    "materials_of",
+]
 
-Density = Annotated[float, Limits("g/cm^3", 0.5, 5.0)]
-FibreModulus = Annotated[float, Limits("MPa", 1e3, 9.5e5)]
-Celsius = Annotated[float, Limits("degC", -60.0, 300.0)]
-Hours = Annotated[float, Limits("hour", 0.5, 450.0)]
-Angle = Annotated[float, Limits("radian", 0.0, math.pi / 2)]
-
-
-class FibreKind(Enum):
-    """What a fibre is made of, as far as the bench cares."""
-
-    GLASS = "glass"
-    CARBON = "carbon"
-    ARAMID = "aramid"
-    PLANT = "plant"
-    OTHER = "other"
-
-
-class Weave(Enum):
-    """How the yarns of a cloth lie."""
-
-    PLAIN = "plain"
-    TWILL = "twill"
-    SATIN = "satin"
-    BIAXIAL = "biaxial"
-    UNIDIRECTIONAL = "unidirectional"
-    MAT = "mat"
-
-
-@dataclass(frozen=True)
-class Fibre:
-    """A fibre; transversely isotropic about its axis.
-
-    Attributes
-    ----------
-    name : str
-        Name on its card.
-    density : float, g/cm^3
-        Of the solid fibre.
-    axial_modulus, transverse_modulus, shear_modulus : float, MPa
-        Young's modulus along and across the fibre, and shear modulus along it.
-    poisson : float
-        Contraction across per stretch along.
-    expansion_axial, expansion_transverse : float, 1/K
-        Thermal expansion.
-    kind : FibreKind
-        What it is made of.
-    """
-
-    name: str
-    density: Density
-    axial_modulus: FibreModulus
-    transverse_modulus: FibreModulus
-    shear_modulus: FibreModulus
-    poisson: Annotated[float, Limits("1", 0.0, 0.5)]
-    expansion_axial: Expansion
-    expansion_transverse: Expansion
-    kind: FibreKind
-
-    def __post_init__(self) -> None:
-        check_limits(self, self.name)
-
-
-@dataclass(frozen=True)
-class Resin:
-    """A laminating resin with its hardener; "resin" alone means the hardened mix.
-
-    Attributes
-    ----------
-    name : str
-        Name on its card.
-    density, modulus, poisson, expansion : float, g/cm^3, MPa, 1, 1/K
-        Of the hardened mix.
-    hardener_ratio : float
-        Parts of hardener per 100 parts of resin, by mass.
-    pot_life_minutes, pot_life_mass_g, pot_life_temperature_c : float
-        Time in the cup, for this mass of mix at this temperature.
-    gel_hours : float
-        From mixing until a thin film on the mould has set, at `cure_temperature_c`.
-    trim_end_hours : float
-        Until when a knife still cuts the edge.
-    demould_hours : float
-        Until the part may come off the mould.
-    cure_hours, cure_temperature_c : float
-        Until full cure at this temperature.
-    glass_transition_c, glass_transition_full_c : float, degC
-        After that cure, and after the fullest post-cure.
-    glass_transition_fresh_c : float, degC
-        Of the mix before any cure.
-    heat_of_cure : float, J/g
-        Heat set free by the mix.
-    heat_capacity : float, J/(g K)
-        Of the mix.
-    cure_shrinkage : float
-        Linear shrinkage after gel, as a positive share.
-    activation_energy : float or None, kJ/mol
-        Of the cure, where known: how much faster it runs when it is warmer.
-    reaction_order : float
-        n of d a/dt = k (1 - a)^n, for the degree of cure a; k follows from `gel_hours`.
-    gel_conversion : float
-        Degree of cure at gel.
-    """
-
-    name: str
-    density: Density
-    modulus: Annotated[float, Limits("MPa", 100.0, 2e4)]
-    poisson: Annotated[float, Limits("1", 0.0, 0.499)]
-    expansion: Annotated[float, Limits("1/K", 1e-5, 5e-4)]
-    hardener_ratio: Annotated[float, Limits("percent", 0.5, 200.0)]
-    pot_life_minutes: Annotated[float, Limits("minute", 2.0, 600.0)]
-    pot_life_mass_g: Annotated[float, Limits("g", 10.0, 2000.0)]
-    pot_life_temperature_c: Celsius
-    gel_hours: Annotated[float, Limits("hour", 0.1, 72.0)]
-    trim_end_hours: Hours
-    demould_hours: Hours
-    cure_hours: Hours
-    cure_temperature_c: Celsius
-    glass_transition_c: Celsius
-    glass_transition_full_c: Celsius
-    glass_transition_fresh_c: Celsius = -30.0
-    heat_of_cure: Annotated[float, Limits("J/g", 50.0, 1500.0)] = 450.0
-    heat_capacity: Annotated[float, Limits("J/g/K", 0.5, 5.0)] = 1.8
-    cure_shrinkage: Annotated[float, Limits("1", 0.0, 0.05)] = 0.005
-    activation_energy: Annotated[float, Limits("kJ/mol", 20.0, 150.0)] | None = None
-    reaction_order: Annotated[float, Limits("1", 1.0, 3.0)] = 2.0
-    gel_conversion: Annotated[float, Limits("1", 0.3, 0.9)] = 0.58
-
-    def __post_init__(self) -> None:
-        check_limits(self, self.name)
-        self._rising("gel_hours", "trim_end_hours", "demould_hours", "cure_hours")
-        self._rising("glass_transition_fresh_c", "glass_transition_c", "glass_transition_full_c")
-
-    def _rising(self, *names: str) -> None:
-        for first, second in itertools.pairwise(names):
-            if getattr(self, first) > getattr(self, second):
-                raise LimitError(
-                    f"{self.name}: {second}",
-                    f"{getattr(self, second):g}",
-                    f"at least {first}, {getattr(self, first):g}",
-                    "correct one of the two",
-                )
-
-
-@dataclass(frozen=True)
-class Cloth:
-    """A cloth from the roll.
-
-    Attributes
-    ----------
-    name : str
-        Name on its card.
-    fibre : Fibre
-        What its yarns are made of.
-    weave : Weave
-        How they lie.
-    areal_weight : float, g/m^2
-        Mass of dry cloth.
-    warp_share : float
-        Share of the mass that lies along the roll.
-    roll_width : float, mm
-        Usable width of the roll.
-    locking_angle : float, radians
-        Shear at which the yarns jam and the cloth begins to wrinkle.
-    crimp_angle : float, radians
-        Steepest slope of a yarn out of the plane.
-    strengths : Strengths or None
-        Of one ply of it, axis 1 along the warp; None where nothing is known.
-    strength_fibre_fraction : float
-        Fibre volume fraction for which `strengths` were given.
-    """
-
-    name: str
-    fibre: Fibre
-    weave: Weave
-    areal_weight: Annotated[float, Limits("g/m^2", 5.0, 3000.0)]
-    warp_share: Annotated[float, Limits("1", 0.0, 1.0)]
-    roll_width: Annotated[float, Limits("mm", 20.0, 5000.0)]
-    locking_angle: Angle
-    crimp_angle: Annotated[float, Limits("radian", 0.0, 0.6)] = 0.0
-    strengths: Strengths | None = None
-    strength_fibre_fraction: Annotated[float, Limits("1", 0.05, 0.9)] = 0.35
-
-    def __post_init__(self) -> None:
-        check_limits(self, self.name)
+_KINDS = ("fibre", "resin", "cloth", "core", "release", "consumable", "sheet")
 
 
 @dataclass(frozen=True)
@@ -212,7 +34,7 @@ class Materials:
 
     Attributes
     ----------
-    fibres, resins, cloths : dict of str to material
+    fibres, resins, cloths, cores, releases, consumables, sheets : dict of str to material
         By name, in the order of their names.
     cards : dict of str to Card
         The card behind each material, with units, ranges and sources.
@@ -221,7 +43,11 @@ class Materials:
     fibres: dict[str, Fibre]
     resins: dict[str, Resin]
     cloths: dict[str, Cloth]
-    cards: dict[str, Card]
+    cores: dict[str, CoreSheet] = field(default_factory=dict)
+    releases: dict[str, ReleaseAgent] = field(default_factory=dict)
+    consumables: dict[str, Consumable] = field(default_factory=dict)
+    sheets: dict[str, PlainSheet] = field(default_factory=dict)
+    cards: dict[str, Card] = field(default_factory=dict)
 
     @property
     def cloth_names(self) -> tuple[str, ...]:
@@ -232,6 +58,11 @@ class Materials:
     def resin_names(self) -> tuple[str, ...]:
         """Names of the resins."""
         return tuple(self.resins)
+
+    @property
+    def core_names(self) -> tuple[str, ...]:
+        """Names of the cores."""
+        return tuple(self.cores)
 
     def fibre(self, name: str) -> Fibre:
         """Return the fibre of this name, or raise MaterialError with the nearest names."""
@@ -251,6 +82,14 @@ class Materials:
         """Return the resin of this name, or raise MaterialError with the nearest names."""
         return named(self.resins, name, "resin")
 
+    def core(self, name: str) -> CoreSheet:
+        """Return the core of this name, or raise MaterialError with the nearest names."""
+        return named(self.cores, name, "core")
+
+    def sheet(self, name: str) -> PlainSheet:
+        """Return the plain sheet of this name, or raise MaterialError with the nearest names."""
+        return named(self.sheets, name, "sheet")
+
 
 def load_materials(folder: Path | None = None) -> Materials:
     """Read the shipped cards and those of a folder of one's own, which win by name.
@@ -265,37 +104,59 @@ def load_materials(folder: Path | None = None) -> Materials:
     MaterialError
         If a card is malformed; the message names the file and the field.
     """
-    shelf: dict[str, dict[str, Card]] = {"fibre": {}, "resin": {}, "cloth": {}}
-    for place in (Path(__file__).parent / "cards", folder):
-        if place is None:
-            continue
-        if not place.is_dir():
+    shipped = gather_cards(Path(__file__).parent / "cards")
+    own = {} if folder is None else gather_cards(folder)
+    return materials_of((shipped | own).values())
+
+
+def gather_cards(folder: Path) -> dict[str, Card]:
+    """Return the cards of a folder by name.
+
+    Raises
+    ------
+    MaterialError
+        If there is no such folder, or two of its cards have the same name.
+    """
+    if not folder.is_dir():
+        raise MaterialError(
+            str(folder), "no such folder", "a folder with cards", "choose another folder"
+        )
+    found: dict[str, Card] = {}
+    for card in read_cards(folder):
+        if card.name in found:
             raise MaterialError(
-                str(place), "no such folder", "a folder with cards", "choose another folder"
+                f"{card.file}: name",
+                f"'{card.name}' a second time",
+                "one card of each name",
+                "rename or remove one of the two",
             )
-        here: set[str] = set()
-        for card in read_cards(place):
-            if card.card not in shelf:
-                raise MaterialError(
-                    f"{card.file}: card", f"'{card.card}'", " or ".join(shelf), "correct the line"
-                )
-            if card.name in here:
-                raise MaterialError(
-                    f"{card.file}: name",
-                    f"'{card.name}' a second time",
-                    "one card of each name",
-                    "rename or remove one of the two",
-                )
-            here.add(card.name)
-            shelf[card.card][card.name] = card
-    fibres = {card.name: from_card(Fibre, card) for card in _sorted(shelf["fibre"])}
-    resins = {card.name: from_card(Resin, card) for card in _sorted(shelf["resin"])}
-    cloths = {
-        card.name: from_card(Cloth, card, {"fibre": fibres}) for card in _sorted(shelf["cloth"])
-    }
-    cards = {name: card for kind in shelf.values() for name, card in kind.items()}
-    return Materials(fibres, resins, cloths, cards)
+        found[card.name] = card
+    return found
 
 
-def _sorted(cards: dict[str, Card]) -> list[Card]:
-    return [cards[name] for name in sorted(cards)]
+def materials_of(cards: Iterable[Card]) -> Materials:
+    """Return the materials that cards describe.
+
+    Raises
+    ------
+    MaterialError
+        If a card is of an unknown kind, or lacks a field, or names a fibre that is on no card.
+    """
+    shelf: dict[str, list[Card]] = {kind: [] for kind in _KINDS}
+    for card in sorted(cards, key=lambda card: card.name):
+        if card.card not in shelf:
+            raise MaterialError(
+                f"{card.file}: card", f"'{card.card}'", " or ".join(shelf), "correct the line"
+            )
+        shelf[card.card].append(card)
+    fibres = {card.name: from_card(Fibre, card) for card in shelf["fibre"]}
+    return Materials(
+        fibres,
+        {card.name: from_card(Resin, card) for card in shelf["resin"]},
+        {card.name: from_card(Cloth, card, {"fibre": fibres}) for card in shelf["cloth"]},
+        {card.name: from_card(CoreSheet, card) for card in shelf["core"]},
+        {card.name: from_card(ReleaseAgent, card) for card in shelf["release"]},
+        {card.name: from_card(Consumable, card) for card in shelf["consumable"]},
+        {card.name: from_card(PlainSheet, card) for card in shelf["sheet"]},
+        {card.name: card for kind in shelf.values() for card in kind},
+    )

@@ -1,20 +1,24 @@
 """Plies and layups: what is laid, in which order, at which angle, with how much resin.
 
-Ply 1 touches the mould.  An angle runs from the layup's datum arrow to the warp (for
-unidirectional cloth to the fibres), positive counter-clockwise seen from the side away from
-the mould.
+Ply 1 touches the mould; a core lies between two plies and is not counted among them.  An angle
+runs from the layup's datum arrow to the warp (for unidirectional cloth to the fibres), positive
+counter-clockwise seen from the side away from the mould.
 """
 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import Enum
 
 from laywright.errors import InputError
-from laywright.laminate.materials import Cloth, Resin, Weave
+from laywright.laminate.card_files import Card
+from laywright.laminate.constituents import Cloth, Resin, Weave
+from laywright.laminate.cores import CoreSheet
 
-__all__ = ["Layup", "Ply", "Process", "usual_resin_share"]
+__all__ = ["Core", "Layup", "Ply", "Process", "usual_resin_share"]
+
+_CORE_THICKNESS = (0.5, 200.0)
 
 
 class Process(Enum):
@@ -72,6 +76,34 @@ class Ply:
 
 
 @dataclass(frozen=True)
+class Core:
+    """A core sheet in a layup, its marked direction along the datum arrow.
+
+    Attributes
+    ----------
+    sheet : CoreSheet
+        What it is cut from.
+    thickness : float, mm
+    after : int
+        Number of the ply that it lies on: plies 1 to `after` lie between mould and core.
+    """
+
+    sheet: CoreSheet
+    thickness: float
+    after: int
+
+    def __post_init__(self) -> None:
+        low, high = _CORE_THICKNESS
+        if not (math.isfinite(self.thickness) and low <= self.thickness <= high):
+            raise InputError(
+                "core thickness",
+                f"{self.thickness:g} mm",
+                f"{low:g} to {high:g} mm",
+                "correct the thickness",
+            )
+
+
+@dataclass(frozen=True)
 class Layup:
     """The plies in the order in which they are laid, and their resin.
 
@@ -88,6 +120,11 @@ class Layup:
         for each cloth.
     void_share : float
         Share of air in the volume of the laminate.
+    core : Core or None
+        Between two plies.
+    cards : tuple of Card
+        The cards that the materials were taken from, with the ranges of their values; they go
+        with the layup, so that it stays what it was when a card changes.
     """
 
     plies: tuple[Ply, ...]
@@ -95,6 +132,8 @@ class Layup:
     process: Process = Process.HAND
     resin_share: float | None = None
     void_share: float = 0.0
+    core: Core | None = None
+    cards: tuple[Card, ...] = field(default=())
 
     def __post_init__(self) -> None:
         if not self.plies:
@@ -109,6 +148,13 @@ class Layup:
         if not 0.0 <= self.void_share <= 0.3:
             raise InputError(
                 "void share", f"{self.void_share:.3g}", "0 to 0.3", "give it as a share of volume"
+            )
+        if self.core is not None and not 1 <= self.core.after < len(self.plies):
+            raise InputError(
+                "core",
+                f"a place after ply {self.core.after} of {len(self.plies)}",
+                "at least one ply on each side",
+                "lay it between two plies",
             )
 
     def ply_name(self, number: int) -> str:

@@ -1,7 +1,7 @@
-"""A core between two faces: stiffness, core shear, wrinkling of a face, deflection.
+"""A core between two faces as a beam: stiffness, core shear, wrinkling of a face, deflection.
 
-A beam view, per width, for thin faces on a much softer core.  Sources: Allen 1969; Zenkert
-1995; wrinkling by Hoff and Mautner 1945.
+Per width, for thin faces on a much softer core.  Sources: Allen 1969; Zenkert 1995; wrinkling
+by Hoff and Mautner 1945.
 """
 
 from __future__ import annotations
@@ -11,7 +11,6 @@ from dataclasses import dataclass
 from laywright.errors import LimitError
 
 __all__ = [
-    "Core",
     "Sandwich",
     "bending_deflection",
     "core_shear",
@@ -23,30 +22,6 @@ _WRINKLING = 0.5
 
 
 @dataclass(frozen=True)
-class Core:
-    """A core sheet.
-
-    Attributes
-    ----------
-    thickness : float, mm
-    modulus : float, MPa
-        Through its thickness.
-    shear_modulus : float, MPa
-        In the plane across the faces.
-    """
-
-    thickness: float
-    modulus: float
-    shear_modulus: float
-
-    def __post_init__(self) -> None:
-        if not min(self.thickness, self.modulus, self.shear_modulus) > 0.0:
-            raise LimitError(
-                "core", "a value of zero or less", "positive values", "correct the core"
-            )
-
-
-@dataclass(frozen=True)
 class Sandwich:
     """Two faces on a core, per width.
 
@@ -54,20 +29,29 @@ class Sandwich:
     ----------
     lower_modulus, upper_modulus : float, MPa
         Of the faces, along the span; the lower one lies at the mould.
-    lower_thickness, upper_thickness : float, mm
-    core : Core
+    lower_thickness, upper_thickness, core_thickness : float, mm
+    core_shear_modulus : float, MPa
+        Between the faces, along the span.
     """
 
     lower_modulus: float
     upper_modulus: float
     lower_thickness: float
     upper_thickness: float
-    core: Core
+    core_thickness: float
+    core_shear_modulus: float
+
+    def __post_init__(self) -> None:
+        for name, value in vars(self).items():
+            if not value > 0.0:
+                raise LimitError(
+                    f"sandwich: {name}", f"{value:g}", "more than zero", "correct the value"
+                )
 
     @property
     def distance(self) -> float:
         """Distance of the middles of the faces, mm."""
-        return self.core.thickness + (self.lower_thickness + self.upper_thickness) / 2.0
+        return self.core_thickness + (self.lower_thickness + self.upper_thickness) / 2.0
 
     @property
     def bending_stiffness(self) -> float:
@@ -80,7 +64,7 @@ class Sandwich:
     @property
     def shear_stiffness(self) -> float:
         """Per width, N/mm (Allen 1969)."""
-        return self.core.shear_modulus * self.distance**2 / self.core.thickness
+        return self.core_shear_modulus * self.distance**2 / self.core_thickness
 
 
 def bending_deflection(sandwich: Sandwich, span: float, force: float) -> tuple[float, float]:
@@ -109,10 +93,17 @@ def face_stress(sandwich: Sandwich, moment: float) -> tuple[float, float]:
     return force / sandwich.lower_thickness, force / sandwich.upper_thickness
 
 
-def wrinkling_stress(face_modulus: float, core: Core) -> float:
+def wrinkling_stress(face_modulus: float, core_modulus: float, core_shear_modulus: float) -> float:
     """Return the pressure at which a face wrinkles, MPa.
 
     0.5 (E_f E_c G_c)^(1/3): Hoff and Mautner 1945, with the lower factor of practice instead of
     the 0.91 of theory, because hand-laid faces are never quite flat.
+
+    Parameters
+    ----------
+    face_modulus : float, MPa
+        Of the face in bending, along the pressure.
+    core_modulus, core_shear_modulus : float, MPa
+        Through the core, and between the faces along the pressure.
     """
-    return float(_WRINKLING * (face_modulus * core.modulus * core.shear_modulus) ** (1.0 / 3.0))
+    return float(_WRINKLING * (face_modulus * core_modulus * core_shear_modulus) ** (1.0 / 3.0))

@@ -20,14 +20,9 @@ import numpy as np
 from laywright.arrays import FloatArray
 from laywright.errors import InputError
 from laywright.laminate.cloth_ply import yarns
-from laywright.laminate.lamina import (
-    Lamina,
-    reduced_stiffness,
-    rotated_expansion,
-    rotated_stiffness,
-    strain_rotation,
-)
+from laywright.laminate.lamina import Lamina, reduced_stiffness
 from laywright.laminate.laminate import Laminate
+from laywright.laminate.rotation import rotated_expansion, rotated_stiffness, strain_rotation
 
 __all__ = [
     "FreeStrain",

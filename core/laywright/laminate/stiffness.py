@@ -1,4 +1,4 @@
-"""Classical laminated plate theory: A, B, D, thermal resultants, response, ply stresses.
+"""Classical laminated plate theory: A, B, D, resultants of free strain, response, ply stresses.
 
 Heights z run from the middle of the laminate, positive away from the mould; ply 1 lies lowest.
 Every function takes leading axes: ``(..., k, 3, 3)`` plies of many laminates in one call.
@@ -13,12 +13,18 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from laywright.arrays import FloatArray
-from laywright.laminate.lamina import rotated_expansion, rotated_stiffness
+from laywright.laminate.rotation import (
+    entries_at_angles,
+    rotated_expansion,
+    rotated_stiffness,
+    symmetric,
+)
 
 __all__ = [
     "Moduli",
     "Stiffness",
     "bending_moduli",
+    "free_resultants",
     "in_plane_moduli",
     "integrated",
     "laminate_stiffness",
@@ -26,7 +32,6 @@ __all__ = [
     "ply_strains",
     "ply_stresses",
     "response",
-    "thermal_resultants",
 ]
 
 
@@ -88,16 +93,17 @@ def ply_bounds(thicknesses: ArrayLike) -> FloatArray:
 
 
 def laminate_stiffness(plies: ArrayLike, angles: ArrayLike, thicknesses: ArrayLike) -> Stiffness:
-    """Return A, B and D.
+    """Return A, B and D; one call serves very many laminates.
 
     Parameters
     ----------
     plies : (..., k, 3, 3) array_like, MPa
-        Stiffness of each ply in its own axes, ply 1 first.
+        Stiffness of each ply in its own axes, ply 1 first; a ply has no coupling of stretch
+        and shear in its own axes.
     angles : (..., k) array_like, radians
     thicknesses : (..., k) array_like, mm
     """
-    return integrated(rotated_stiffness(plies, angles), thicknesses)
+    return _summed(entries_at_angles(plies, angles), thicknesses)
 
 
 def integrated(turned: ArrayLike, thicknesses: ArrayLike) -> Stiffness:
@@ -109,31 +115,35 @@ def integrated(turned: ArrayLike, thicknesses: ArrayLike) -> Stiffness:
     thicknesses : (..., k) array_like, mm
     """
     turned = np.asarray(turned, dtype=np.float64)
+    return _summed(turned[..., (0, 0, 1, 0, 1, 2), (0, 1, 1, 2, 2, 2)], thicknesses)
+
+
+def _summed(entries: FloatArray, thicknesses: ArrayLike) -> Stiffness:
     z = ply_bounds(thicknesses)
-    a, b, d = (
-        np.einsum("...k,...kij->...ij", np.diff(z**power, axis=-1) / power, turned)
-        for power in (1, 2, 3)
-    )
-    return Stiffness(a, b, d)
+    weights = np.stack([np.diff(z**power, axis=-1) / power for power in (1, 2, 3)], axis=-2)
+    sums = symmetric(weights @ entries)
+    return Stiffness(sums[..., 0, :, :], sums[..., 1, :, :], sums[..., 2, :, :])
 
 
-def thermal_resultants(
+def free_resultants(
     plies: ArrayLike, expansions: ArrayLike, angles: ArrayLike, thicknesses: ArrayLike
 ) -> tuple[FloatArray, FloatArray]:
-    """Return the force and the moment per width and kelvin that held plies would exert.
+    """Return the force and the moment per width that held plies would exert, per unit.
+
+    The unit is the kelvin for thermal expansion and the unit of water for swelling.
 
     Parameters
     ----------
     plies : (..., k, 3, 3) array_like, MPa
         Stiffness of each ply in its own axes.
-    expansions : (..., k, 3) array_like, 1/K
-        In the ply's own axes; the third is zero.
+    expansions : (..., k, 3) array_like, 1/K or 1
+        Free strain per unit, in the ply's own axes; the third is zero.
     angles, thicknesses : (..., k) array_like, radians, mm
 
     Returns
     -------
-    force : (..., 3) numpy.ndarray, N/(mm K)
-    moment : (..., 3) numpy.ndarray, N/K
+    force : (..., 3) numpy.ndarray, N/(mm K) or N/mm
+    moment : (..., 3) numpy.ndarray, N/K or N
     """
     strain = rotated_expansion(expansions, angles)
     stress = (rotated_stiffness(plies, angles) @ strain[..., None])[..., 0]

@@ -1,8 +1,7 @@
-"""How much a laminate carries: the first ply to fail, and the last.
+"""How much a laminate carries: the first ply to fail and how, the last, and the core.
 
-Loads are forces and moments per width on a laminate that is free to curl.  Stresses left over
-from cooling are not counted.  The result is an estimate for comparing layups; a part on which
-somebody's safety hangs is tested, not computed.
+Stresses left over from cooling are not counted.  The result is an estimate for comparing
+layups; a part on which somebody's safety hangs is tested, not computed.
 """
 
 from __future__ import annotations
@@ -11,39 +10,35 @@ from dataclasses import dataclass
 from enum import Enum
 
 import numpy as np
-from numpy.typing import ArrayLike
 
 from laywright.arrays import FloatArray
-from laywright.errors import InputError, MaterialError
+from laywright.errors import MaterialError
 from laywright.laminate.cloth_ply import cloth_strengths
 from laywright.laminate.criteria import Criterion, strength_factor
-from laywright.laminate.lamina import Lamina, Strengths, reduced_stiffness, stress_rotation
-from laywright.laminate.laminate import Laminate, laminae
-from laywright.laminate.stiffness import (
-    laminate_stiffness,
-    ply_strains,
-    ply_stresses,
-    response,
-)
+from laywright.laminate.failure import StrengthPly, last_failure, own_stresses, stiffness_of
+from laywright.laminate.knock_downs import KnockDowns, knocked_down, usual_knock_downs
+from laywright.laminate.laminate import Laminate
+from laywright.laminate.layers import layers
+from laywright.laminate.loads import LoadCase, StrainCase
+from laywright.laminate.modes import Mode, mode_factors
+from laywright.laminate.sandwich_check import SandwichMargins, check_sandwich
+from laywright.laminate.stiffness import response
 from laywright.stage import stage
 
 __all__ = [
     "Border",
     "LoadCase",
     "PlyMargin",
-    "StrengthPly",
+    "StrainCase",
     "StrengthReport",
     "check_strength",
-    "first_failure",
-    "last_failure",
-    "ply_factors",
+    "strength_plies",
 ]
 
-_SAME = 1e-9
 _CAUTION = (
-    "An estimate for comparing layups, without residual stress, holes, impact, fatigue or damp. "
-    "It says nothing about the protection of a person; load-bearing and protective parts need "
-    "tests by an accredited laboratory."
+    "An estimate for comparing layups, without residual stress, holes, impact, fatigue or damp "
+    "other than by the knock-downs. It says nothing about the protection of a person; "
+    "load-bearing and protective parts need tests by an accredited laboratory."
 )
 
 
@@ -52,46 +47,6 @@ class Border(Enum):
 
     MOULD_SIDE = "mould side"
     FAR_SIDE = "far side"
-
-
-@dataclass(frozen=True)
-class StrengthPly:
-    """One ply of a laminate, as far as strength goes.
-
-    Attributes
-    ----------
-    lamina : Lamina
-    strengths : Strengths
-    angle : float, radians
-    thickness : float, mm
-    """
-
-    lamina: Lamina
-    strengths: Strengths
-    angle: float
-    thickness: float
-
-
-@dataclass(frozen=True)
-class LoadCase:
-    """Force and moment per width, in the axes of the layup.
-
-    Attributes
-    ----------
-    force : tuple of float, N/mm
-        Along x, along y, in shear.
-    moment : tuple of float, N
-        About the middle: bending that stretches the far side along x, along y, and twist.
-    """
-
-    force: tuple[float, float, float] = (0.0, 0.0, 0.0)
-    moment: tuple[float, float, float] = (0.0, 0.0, 0.0)
-
-    def __post_init__(self) -> None:
-        if not np.isfinite([*self.force, *self.moment]).all() or not any(
-            (*self.force, *self.moment)
-        ):
-            raise InputError("load case", "no load", "a force or a moment", "set at least one")
 
 
 @dataclass(frozen=True)
@@ -107,12 +62,18 @@ class PlyMargin:
         By which the load may grow until this ply fails.
     border : Border
         On which of its faces it fails.
+    mode : Mode
+        How it fails; for criteria that judge all modes together, the one nearest to failing.
+    by_mode : tuple of float
+        Factor of each mode, in the order of `Mode`, each on its worse face.
     """
 
     ply: int
     name: str
     factor: float
     border: Border
+    mode: Mode
+    by_mode: tuple[float, ...]
 
 
 @dataclass(frozen=True)
@@ -122,152 +83,155 @@ class StrengthReport:
     Attributes
     ----------
     criterion : Criterion
+    knock_downs : KnockDowns
+        Shares of the card's strengths that were counted on.
     margins : tuple of PlyMargin
         One per ply, ply 1 first.
     first_factor, last_factor : float
         By which the load may grow until the first ply fails, and until none carries more.
+    sandwich : SandwichMargins or None
+        Of the core and the faces on it.
+    least_factor : float
+        The smaller of `first_factor` and the least of the sandwich.
+    finding : str
+        What fails first, as a sentence.
     caution : str
     digest : str
         Of its inputs.
     """
 
     criterion: Criterion
+    knock_downs: KnockDowns
     margins: tuple[PlyMargin, ...]
     first_factor: float
     last_factor: float
+    sandwich: SandwichMargins | None
+    least_factor: float
+    finding: str
     caution: str
     digest: str = ""
 
 
-def ply_factors(
-    plies: tuple[StrengthPly, ...],
-    force: ArrayLike,
-    moment: ArrayLike,
-    criterion: Criterion,
-    sound: ArrayLike | None = None,
-) -> FloatArray:
-    """Return the factors of growth of the load until each border of each ply fails.
-
-    Parameters
-    ----------
-    plies : tuple of StrengthPly
-        Ply 1 first.
-    force, moment : (3,) array_like, N/mm, N
-    criterion : Criterion
-    sound : (k,) array_like of bool, optional
-        Plies that still carry; the others have no stiffness left.
-
-    Returns
-    -------
-    numpy.ndarray
-        (k, 2) float: mould side, far side; infinite for plies that do not carry.
-    """
-    carries = np.ones(len(plies), bool) if sound is None else np.asarray(sound, bool)
-    matrices = np.stack([reduced_stiffness(ply.lamina) for ply in plies])
-    matrices[~carries] = 0.0
-    angles = np.array([ply.angle for ply in plies])
-    thicknesses = np.array([ply.thickness for ply in plies])
-    strain, curvature = response(laminate_stiffness(matrices, angles, thicknesses), force, moment)
-    stresses = ply_stresses(matrices, angles, ply_strains(thicknesses, strain, curvature))
-    own = (stress_rotation(angles)[:, None] @ stresses[..., None])[..., 0]
-    return np.stack(
-        [
-            strength_factor(criterion, own[i], ply.strengths, ply.lamina)
-            if carries[i]
-            else np.full(2, np.inf)
-            for i, ply in enumerate(plies)
-        ]
-    )
-
-
-def first_failure(
-    plies: tuple[StrengthPly, ...],
-    force: ArrayLike,
-    moment: ArrayLike = (0.0, 0.0, 0.0),
-    criterion: Criterion = Criterion.TSAI_WU,
-) -> float:
-    """Return the factor of growth of the load at which the first ply fails."""
-    return float(ply_factors(plies, force, moment, criterion).min())
-
-
-def last_failure(
-    plies: tuple[StrengthPly, ...],
-    force: ArrayLike,
-    moment: ArrayLike = (0.0, 0.0, 0.0),
-    criterion: Criterion = Criterion.TSAI_WU,
-) -> float:
-    """Return the largest factor of growth of the load that the laminate ever carries.
-
-    A ply that fails loses all its stiffness; the load then rests on the others (Kaw 2006,
-    section 5.3: ply-by-ply failure with full discount).
-    """
-    sound = np.ones(len(plies), bool)
-    highest = 0.0
-    while sound.any():
-        factors = ply_factors(plies, force, moment, criterion, sound).min(axis=1)
-        lowest = float(factors.min())
-        highest = max(highest, lowest)
-        if not np.isfinite(lowest):
-            break
-        sound &= factors > lowest * (1.0 + _SAME)
-    return highest
-
-
-@stage("Strength Check", version=1)
+@stage("Strength Check", version=2)
 def check_strength(
-    laminate: Laminate, load: LoadCase, criterion: Criterion = Criterion.MAX_STRESS
+    laminate: Laminate,
+    load: LoadCase | StrainCase,
+    criterion: Criterion = Criterion.MAX_STRESS,
+    knock_downs: KnockDowns | None = None,
 ) -> StrengthReport:
     """Return how far each ply is from failing under a load.
 
     Parameters
     ----------
     laminate : Laminate
-    load : LoadCase
+    load : LoadCase or StrainCase
+        Forces and moments per width on a laminate that is free to curl, or strains.
     criterion : Criterion
         For woven cloth, whose ply is taken as one even sheet, maximum stress fits best; the
         others were made for unidirectional plies.
+    knock_downs : KnockDowns or None
+        Shares of the card's strengths that are counted on; None takes what is usual for the
+        process.
 
     Raises
     ------
     MaterialError
         If the card of a cloth states no strengths.
     """
-    plies = _strength_plies(laminate)
-    factors = ply_factors(plies, load.force, load.moment, criterion)
+    knock_downs = knock_downs or usual_knock_downs(laminate.layup.process)
+    plies = strength_plies(laminate, knock_downs)
+    if isinstance(load, StrainCase):
+        strain, curvature = np.array(load.strain), np.array(load.curvature)
+    else:
+        strain, curvature = response(stiffness_of(plies), load.force, load.moment)
+    own = own_stresses(plies, strain, curvature)
+    numbers = iter(range(1, len(plies) + 1))
     margins = tuple(
-        PlyMargin(
-            number,
-            laminate.layup.ply_name(number),
-            float(pair.min()),
-            tuple(Border)[int(pair.argmin())],
-        )
-        for number, pair in enumerate(factors, start=1)
+        _margin(next(numbers), laminate, ply, stress, criterion)
+        for ply, stress in zip(plies, own, strict=True)
+        if ply.strengths is not None
     )
+    first = min(margin.factor for margin in margins)
+    if isinstance(load, StrainCase):
+        last = max(margin.factor for margin in margins)
+    else:
+        last = last_failure(plies, load.force, load.moment, criterion)
+    sandwich = check_sandwich(laminate.layup, load, knock_downs.core)
+    least = first if sandwich is None else min(first, sandwich.least)
     return StrengthReport(
         criterion,
+        knock_downs,
         margins,
-        float(factors.min()),
-        last_failure(plies, load.force, load.moment, criterion),
+        first,
+        last,
+        sandwich,
+        least,
+        _finding(margins, sandwich, least),
         _CAUTION,
     )
 
 
-def _strength_plies(laminate: Laminate) -> tuple[StrengthPly, ...]:
+def _margin(
+    number: int,
+    laminate: Laminate,
+    ply: StrengthPly,
+    stress: FloatArray,
+    criterion: Criterion,
+) -> PlyMargin:
+    assert ply.strengths is not None
+    both = strength_factor(criterion, stress, ply.strengths, ply.lamina)
+    worse = int(both.argmin())
+    modes = mode_factors(criterion, stress, ply.strengths, ply.lamina)
+    return PlyMargin(
+        number,
+        laminate.layup.ply_name(number),
+        float(both[worse]),
+        tuple(Border)[worse],
+        tuple(Mode)[int(modes[worse].argmin())],
+        tuple(modes.min(axis=0).tolist()),
+    )
+
+
+def _finding(margins: tuple[PlyMargin, ...], sandwich: SandwichMargins | None, least: float) -> str:
+    if not np.isfinite(least):
+        return "This load stresses nothing that is judged."
+    if sandwich is not None and sandwich.least == least:
+        what = {
+            sandwich.core_shear: "The core shears",
+            sandwich.wrinkling_mould_side: "The face at the mould wrinkles",
+            sandwich.wrinkling_far_side: "The face away from the mould wrinkles",
+            sandwich.indentation: "The core is crushed under the pressed patch",
+        }[least]
+        return f"{what} first, at {least:.2f} times this load."
+    worst = min(margins, key=lambda margin: margin.factor)
+    return (
+        f"{worst.name.capitalize()} fails first, {worst.mode.value}, on its "
+        f"{worst.border.value}, at {least:.2f} times this load."
+    )
+
+
+def strength_plies(laminate: Laminate, knock_downs: KnockDowns) -> tuple[StrengthPly, ...]:
+    """Return the layers of a laminate with the strengths that are counted on.
+
+    Raises
+    ------
+    MaterialError
+        If the card of a cloth states no strengths.
+    """
+    layup = laminate.layup
     found = []
-    for ply, lamina, thickness, fraction in zip(
-        laminate.layup.plies,
-        laminae(laminate.layup),
-        laminate.ply_thicknesses.tolist(),
-        laminate.ply_fibre_fractions.tolist(),
-        strict=True,
-    ):
-        strengths = cloth_strengths(ply.cloth, fraction)
-        if strengths is None:
-            raise MaterialError(
-                ply.cloth.name,
-                "no strengths on its card",
-                "five strengths",
-                "add them from coupons of your own or leave out the strength check",
-            )
-        found.append(StrengthPly(lamina, strengths, ply.angle, thickness))
+    for layer in layers(layup):
+        strengths = None
+        if layer.ply is not None:
+            cloth = layup.plies[layer.ply - 1].cloth
+            known = cloth_strengths(cloth, float(laminate.ply_fibre_fractions[layer.ply - 1]))
+            if known is None:
+                raise MaterialError(
+                    cloth.name,
+                    "no strengths on its card",
+                    "five strengths",
+                    "add them from coupons of your own or leave out the strength check",
+                )
+            strengths = knocked_down(known, knock_downs, layup.void_share)
+        found.append(StrengthPly(layer.lamina, strengths, layer.angle, layer.thickness))
     return tuple(found)
