@@ -7,7 +7,7 @@ import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from laywright.mould.clipping import overlaps, signed_areas
+from laywright.mould.clipping import overlaps, signed_areas, union_area
 
 
 def upwards(triangles: np.ndarray) -> np.ndarray:
@@ -31,3 +31,25 @@ def test_a_triangle_with_itself_and_with_a_neighbour():
     beside = np.array([[[3.0, 0.0], [3.0, 4.0], [0.0, 4.0]]])
     assert overlaps(one, one)[1].tolist() == [6.0]
     assert overlaps(one, beside)[1].tolist() == [0.0]
+
+
+@settings(max_examples=25, deadline=None)
+@given(st.integers(0, 10**6), st.integers(1, 12), st.booleans())
+def test_union_of_many(seed, count, whole_numbers):
+    rng = np.random.default_rng(seed)
+    triangles = rng.normal(size=(count, 3, 2)) * 3.0
+    if whole_numbers:
+        triangles = np.round(triangles)
+    triangles = upwards(triangles)
+    wanted = shapely.union_all(shapely.polygons(triangles), grid_size=1e-9).area
+    assert abs(union_area(triangles) - wanted) < 1e-6
+
+
+def test_union_of_pieces_that_meet_but_for_rounding():
+    """Four pieces of one triangle whose shared corners differ in the last bit."""
+    whole = np.array([[-1.4011700917854184, -0.2478303894231352], [2.1226212533992634] * 2, [0, 0]])
+    whole[1] = [2.1226212533992634, -0.2478303894231352]
+    whole[2] = [1.8077293704439084, 0.3197401061265041]
+    cut = (whole[0] + whole[1]) / 2.0
+    pieces = np.array([[whole[0], cut, whole[2]], [cut * (1.0 + 2e-16), whole[1], whole[2]]])
+    assert abs(union_area(pieces) - signed_areas(whole[None])[0]) < 1e-12

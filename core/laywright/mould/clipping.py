@@ -6,7 +6,7 @@ import numpy as np
 
 from laywright.arrays import FloatArray
 
-__all__ = ["overlaps", "signed_areas"]
+__all__ = ["overlaps", "signed_areas", "union_area"]
 
 
 def signed_areas(triangles: FloatArray) -> FloatArray:
@@ -42,6 +42,54 @@ def overlaps(subjects: FloatArray, clips: FloatArray) -> tuple[FloatArray, Float
     after = np.roll(local, -1, axis=1)
     areas = 0.5 * (local[..., 0] * after[..., 1] - local[..., 1] * after[..., 0]).sum(axis=1)
     return polygons, np.where(counts > 2, np.maximum(areas, 0.0), 0.0)
+
+
+def union_area(polygons: FloatArray) -> float:
+    """Return the area that convex polygons cover together.
+
+    The plane is cut into upright strips at every corner and crossing; within a strip the
+    covered length changes linearly, so its value in the middle times the width is exact.
+
+    Parameters
+    ----------
+    polygons : (k, c, 2) float, mm
+        Convex polygons; corners may repeat.
+
+    Examples
+    --------
+    >>> square = np.array([[0.0, 0.0], [2.0, 0.0], [2.0, 2.0], [0.0, 2.0]])
+    >>> union_area(np.stack([square, square + 1.0]))
+    7.0
+    """
+    start, end = polygons, np.roll(polygons, -1, axis=1)
+    places = np.unique(np.concatenate([polygons[..., 0].ravel(), _crossings(start, end)]))
+    middle, width = 0.5 * (places[1:] + places[:-1]), np.diff(places)
+    run = end[..., 0] - start[..., 0]
+    share = (middle[:, None, None] - start[..., 0]) / np.where(run != 0.0, run, 1.0)
+    met = (run != 0.0) & (share >= 0.0) & (share <= 1.0)
+    height = start[..., 1] + share * (end[..., 1] - start[..., 1])
+    low = np.where(met, height, np.inf).min(axis=2)
+    high = np.where(met, height, -np.inf).max(axis=2)
+    order = np.argsort(low, axis=1)
+    low, high = np.take_along_axis(low, order, axis=1), np.take_along_axis(high, order, axis=1)
+    reached = np.maximum.accumulate(high, axis=1)
+    before = np.concatenate([np.full((len(middle), 1), -np.inf), reached[:, :-1]], axis=1)
+    gained = np.where(high > low, high - np.maximum(low, before), 0.0)
+    return float(np.maximum(gained, 0.0).sum(axis=1) @ width)
+
+
+def _crossings(start: FloatArray, end: FloatArray) -> FloatArray:
+    """Return the x of all points where sides of different polygons cross: (n,) float."""
+    a, b = start.reshape(-1, 2), end.reshape(-1, 2)
+    distinct = (a != b).any(axis=1)
+    a, way = a[distinct], (b - a)[distinct]
+    turn = way[:, None, 0] * way[None, :, 1] - way[:, None, 1] * way[None, :, 0]
+    offset = a[None] - a[:, None]
+    safe = np.where(turn != 0.0, turn, 1.0)
+    one = (offset[..., 0] * way[None, :, 1] - offset[..., 1] * way[None, :, 0]) / safe
+    other = (offset[..., 0] * way[:, None, 1] - offset[..., 1] * way[:, None, 0]) / safe
+    met = (turn != 0.0) & (one > 0.0) & (one < 1.0) & (other > 0.0) & (other < 1.0)
+    return np.asarray((a[:, None, 0] + one * way[:, None, 0])[met], dtype=np.float64)
 
 
 def _cut(

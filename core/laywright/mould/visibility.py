@@ -15,7 +15,6 @@ cut against the facets above it.
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 
 import numpy as np
@@ -26,7 +25,7 @@ from shapely import STRtree
 
 from laywright.arrays import Array, FloatArray, IntArray, Vector
 from laywright.errors import GeometryError
-from laywright.mould.clipping import overlaps, signed_areas
+from laywright.mould.clipping import overlaps, signed_areas, union_area
 from laywright.mould.frame import upright
 from laywright.mould.standing import hidden_standing
 from laywright.surface.triangles import Surface
@@ -215,10 +214,7 @@ def _share_by_cutting(surface: Surface, plan: _Plan, pull: Vector, facets: IntAr
     polygons, areas = polygons[blocked], areas[blocked]
     total = np.bincount(which, weights=areas, minlength=len(facets))
     for facet in _several_layers(surface, plan, pull, which, other, len(facets)):
-        mine = polygons[which == facet]
-        pieces = shapely.polygons((mine - mine[0, 0]) / math.sqrt(plan_areas[facet]))
-        joined = shapely.union_all(shapely.make_valid(pieces))
-        total[facet] = joined.area * plan_areas[facet]
+        total[facet] = union_area(polygons[which == facet])
     return np.asarray(np.clip(total / plan_areas, 0.0, 1.0), dtype=np.float64)
 
 
