@@ -11,7 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 from manifold3d import Manifold
 
-from laywright.arrays import FloatArray, Vector, floats
+from laywright.arrays import Array, FloatArray, Vector, floats
 from laywright.errors import GeometryError, LimitError
 from laywright.mould.base import close_down, with_run_off
 from laywright.mould.compensation import (
@@ -27,6 +27,7 @@ from laywright.mould.run_off import Rays, rays_of, run_off_rows
 from laywright.mould.scribe import groove
 from laywright.mould.solid import from_manifold, to_manifold
 from laywright.mould.visibility import STANDING, hidden_share, is_one_layer
+from laywright.mould.wording import three_figures
 from laywright.progress import Progress, silent
 from laywright.stage import stage
 from laywright.surface.distance import largest_distance
@@ -126,7 +127,7 @@ class MouldBody:
         return self.solid.patch_names.index(name)
 
     @property
-    def on_working_area(self) -> FloatArray:
+    def on_working_area(self) -> Array:
         """Whether each triangle of the solid lies on the working surface: (m,) bool."""
         return np.asarray(self.solid.patches < self.patch(_OWN[0]))
 
@@ -233,7 +234,7 @@ def _refuse_undercut(working: Surface, pull: Vector) -> None:
     worst = int(np.argmax(by_patch))
     raise GeometryError(
         working.patch_names[worst],
-        f"{by_patch[worst]:.3g} mm^2 that hold the part back along the pull",
+        f"{three_figures(by_patch[worst])} mm^2 that hold the part back along the pull",
         "a face that is seen whole along the pull",
         "set another pull direction, add draft or split the face into two moulds",
     )

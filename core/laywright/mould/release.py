@@ -17,6 +17,7 @@ from laywright.errors import GeometryError, LimitError
 from laywright.mould.regions import UndercutRegion, regions_of
 from laywright.mould.smooth import corner_tilt, share_below
 from laywright.mould.visibility import STANDING, hidden_share
+from laywright.mould.wording import three_figures
 from laywright.progress import Progress, silent
 from laywright.stage import stage
 from laywright.surface.cap import smallest_cap
@@ -247,20 +248,21 @@ def _remarks(
     best: float,
 ) -> tuple[str, ...]:
     remarks = [
-        f"{region.patch} holds the part back over {region.area:.3g} mm^2, "
-        f"{region.depth:.3g} mm deep along the pull."
+        f"{region.patch} holds the part back over {three_figures(region.area)} mm^2, "
+        f"{three_figures(region.depth)} mm deep along the pull."
         for region in regions[:5]
     ]
     if len(regions) > 5:
         rest = sum(region.area for region in regions[5:])
-        remarks.append(f"{len(regions) - 5} more undercut places hold {rest:.3g} mm^2.")
+        remarks.append(f"{len(regions) - 5} more undercut places hold {three_figures(rest)} mm^2.")
     if below > _TRACE * surface.area:
         steep = np.where(draft >= -STANDING, draft, math.inf)
         worst = int(np.argmin(np.where(surface.areas > 0.0, steep, math.inf)))
         remarks.append(
             f"{surface.patch_names[surface.patches[worst]]} has a draft of "
             f"{math.degrees(max(draft[worst], 0.0)):.1f} deg, wanted "
-            f"{math.degrees(settings.least_draft):.1f} deg, over {below:.3g} mm^2 in all."
+            f"{math.degrees(settings.least_draft):.1f} deg, "
+            f"over {three_figures(below)} mm^2 in all."
         )
     if best < -STANDING:
         remarks.append("No single pull sees the whole surface: it needs a mould of several parts.")
