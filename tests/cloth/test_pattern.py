@@ -69,9 +69,9 @@ def test_what_unrolls_gives_its_developed_area_and_outline():
     found = make_patterns(face, laminate, Datum((0, 0, radius), (0, 1, 0)), COARSE)
     for pattern, height in zip(found.patterns, laminate.ply_heights, strict=True):
         width = 2.0 * (radius + height)
-        assert pattern.net_area == pytest.approx(width * length, rel=1e-3)
+        assert pattern.net_area == pytest.approx(width * length, rel=2e-3)
         assert np.ptp(pattern.trim, axis=0) == pytest.approx([length, width], rel=2e-3)
-        assert np.ptp(pattern.cut, axis=0) == pytest.approx([length + 40, width + 40], rel=1e-3)
+        assert np.ptp(pattern.cut, axis=0) == pytest.approx([length + 40, width + 40], rel=2e-3)
         assert pattern.largest_shear < math.radians(0.5)
 
 

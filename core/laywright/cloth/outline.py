@@ -14,6 +14,7 @@ from laywright.surface.triangles import Surface
 __all__ = ["cut_outline", "flat_region", "notches_of", "ring"]
 
 _QUARTER = 8
+_NO_MARGIN = 1e-6
 
 
 def ring(line: LinearRing) -> FloatArray:
@@ -69,7 +70,7 @@ def cut_outline(region: Polygon, margin: float, deviation: float) -> Polygon:
     deviation : float, mm
         Largest deviation of the simplified outline.
     """
-    grown = region.buffer(margin, quad_segs=_QUARTER)
+    grown = region.buffer(margin, quad_segs=_QUARTER) if margin > _NO_MARGIN else region
     cut = shapely.simplify(grown, deviation)
     return orient(cut)
 
