@@ -13,7 +13,7 @@ import shapely
 from manifold3d import triangulate
 from shapely.geometry.polygon import orient
 
-from laywright.arrays import FloatArray, IntArray
+from laywright.arrays import Array, FloatArray, IntArray
 from laywright.errors import GeometryError
 from laywright.mould.base import with_run_off
 from laywright.mould.divide import divided_outline
@@ -26,6 +26,7 @@ _SPACING = 2.0
 _BEFORE = 0.5
 _HALVINGS = 40
 _TINY = 1e-6
+_CLOSE = 1e-7
 
 
 def with_hollow_run_off(surface: Surface, length: float, patch: int, where: str) -> Surface:
@@ -90,16 +91,22 @@ def free_lengths(lines: FloatArray, rays: Rays, outline: FloatArray) -> FloatArr
         The closed outline that they leave.
     """
     travelled = _travelled(lines)
-    whole = travelled[-1]
     ring = shapely.LinearRing(outline[:, :2])
-    low, high = np.zeros(len(whole)), whole.copy()
-    for _ in range(_HALVINGS):
+
+    def nearest(place: FloatArray, which: IntArray) -> Array:
+        tip = _at(lines[:, which], travelled[:, which], place)[:, :2]
+        own = np.einsum("ij,ij->i", tip - lines[0, which, :2], rays.outward[which])
+        return np.asarray(shapely.distance(ring, shapely.points(tip)) >= own - _CLOSE)
+
+    free: FloatArray = travelled[-1].copy()
+    ended = np.flatnonzero(~nearest(free, np.arange(len(free))))
+    low, high = np.zeros(len(ended)), free[ended]
+    for _ in range(_HALVINGS if len(ended) else 0):
         middle = 0.5 * (low + high)
-        tip = _at(lines, travelled, middle)[:, :2]
-        own = np.einsum("ij,ij->i", tip - lines[0, :, :2], rays.outward)
-        nearest = shapely.distance(ring, shapely.points(tip)) >= own - 1e-7
-        low, high = np.where(nearest, middle, low), np.where(nearest, high, middle)
-    return np.where(low > whole * (1.0 - 1e-9), whole, low)
+        reached = nearest(middle, ended)
+        low, high = np.where(reached, middle, low), np.where(reached, high, middle)
+    free[ended] = low
+    return free
 
 
 def _ended(lines: FloatArray, rays: Rays, outline: FloatArray) -> FloatArray:

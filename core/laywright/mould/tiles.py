@@ -194,7 +194,7 @@ def _remarks(
     outline = underside(body.solid, upright(body.pull))
     thin = slivers(outline, plan, settings.least_tile) if count > 1 else 0
     if thin:
-        remarks.append(f"{thin} tiles are thinner than {settings.least_tile:.3g} mm at a corner.")
+        remarks.append(f"Tiles thinner than {settings.least_tile:.3g} mm at a corner: {thin}.")
     if bare:
         remarks.append(f"Seams without room for a dowel, glued butt to butt: {bare}.")
     if unmarked and settings.mark_depth > 0.0:

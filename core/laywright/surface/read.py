@@ -98,7 +98,7 @@ def _load(path: Path, scale: float) -> tuple[FloatArray, IntArray]:
         raise FileError(str(path), "no file", "a mesh file", "check the path")
     try:
         loaded = trimesh.load_mesh(str(path), process=False)
-        mesh = loaded.to_mesh() if isinstance(loaded, trimesh.Scene) else loaded
+        mesh = loaded.dump(concatenate=True) if isinstance(loaded, trimesh.Scene) else loaded
         vertices = np.asarray(mesh.vertices, dtype=np.float64)
         triangles = np.asarray(mesh.faces, dtype=np.int64).reshape(-1, 3)
         stated = getattr(mesh, "units", None)
