@@ -100,3 +100,57 @@ def test_neighbouring_faces_share_their_edge_exactly(doc):
     assert surface.patch_names == tuple(names)
     exact = sum(rounded.Shape.getElement(name).Area for name in names)
     assert surface.area == pytest.approx(exact, rel=2e-3)
+
+
+@pytest.mark.parametrize(
+    ("pick", "wanted"),
+    [("upright edge", (0, 0, -1)), ("top", (0, 0, -1)), ("bore", (0, 0, -1)), ("nothing", None)],
+)
+def test_the_pull_follows_a_picked_edge_or_face(doc, pick, wanted):
+    part, bore = bored_box(doc)
+    bore.Placement.Base = FreeCAD.Vector(30, 20, -20)
+    doc.recompute()
+    shape = part.Shape
+    edges = {f"Edge{number}": edge for number, edge in enumerate(shape.Edges, 1)}
+    names = {
+        "upright edge": next(
+            name
+            for name, edge in edges.items()
+            if type(edge.Curve).__name__ == "Line" and abs(edge.tangentAt(0).z) > 0.9
+        ),
+        "top": top_face(shape),
+        "bore": next(
+            f"Face{number}"
+            for number, face in enumerate(shape.Faces, 1)
+            if type(face.Surface).__name__ == "Cylinder"
+        ),
+        "nothing": None,
+    }
+    face = add_stage(doc, "MouldedFace")
+    face.Faces = (part, [top_face(shape)])
+    face.PullFrom = "picked edge or face"
+    if names[pick] is None:
+        doc.recompute()
+        assert "PullAxis: found no edge or face" in face.Status
+        return
+    face.PullAxis = (part, [names[pick]])
+    doc.recompute()
+    assert face.isValid(), face.Status
+    assert (face.PullUsed - FreeCAD.Vector(*wanted)).Length < 1e-9
+
+
+def test_the_wanted_draft_follows_the_moulds_surface(doc):
+    part, _ = bored_box(doc)
+    face = add_stage(doc, "MouldedFace")
+    face.Faces = (part, [top_face(part.Shape)])
+    check = add_stage(doc, "ReleaseCheck")
+    check.Face = face
+    for surface, degrees in (
+        ("draft set by hand", 2.0),
+        ("smooth, sealed", 2.0),
+        ("layer lines across the pull", 5.0),
+    ):
+        check.MouldSurface = surface
+        doc.recompute()
+        assert check.isValid(), check.Status
+        assert check.WantedDraft.Value == pytest.approx(degrees)

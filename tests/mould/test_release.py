@@ -19,6 +19,7 @@ from laywright.mould.release import (
     check_release,
     release_of,
 )
+from laywright.mould.wanted_draft import MouldFinish, wanted_draft
 from laywright.surface.face import LaminateSide, MouldSide, take_face
 from laywright.surface.triangles import Surface
 
@@ -90,3 +91,24 @@ def test_bad_input_is_one_sentence():
     line = Surface.single(np.array([[0, 0, 0], [1, 0, 0], [2, 0, 0]], float), np.array([[0, 1, 2]]))
     with pytest.raises(GeometryError, match="no area"):
         release_of(line, UP)
+
+
+def test_where_the_pull_is_wrong_the_right_one_is_named():
+    surface = shapes.hatch(spacing=20.0)
+    wrong = check_release(take_face(surface, DOWN, LaminateSide.INSIDE, MouldSide.INSIDE))
+    assert wrong.releasing.releases
+    np.testing.assert_allclose(wrong.releasing.pull, UP, atol=1e-9)
+    assert "would leave along (0, 0, 1) with a least draft of" in wrong.remarks[-1]
+    right = check_release(take_face(surface, UP, LaminateSide.INSIDE, MouldSide.INSIDE))
+    assert right.releasing is None
+
+
+def test_the_reason_for_the_wanted_draft_is_given_where_it_is_not_met():
+    wanted = wanted_draft(MouldFinish.LAYERED)
+    surface = shapes.frustum(40.0, 36.0, 60.0, 60)
+    wall = surface.part(np.abs(surface.normals[:, 2]) < 0.5)
+    settings = ReleaseSettings(wanted.angle, wanted.reason)
+    assert "because layer lines 0.05 mm deep" in release_of(wall, UP, settings).remarks[1]
+    steep = shapes.frustum(40.0, 30.0, 60.0, 60)
+    wall = steep.part(np.abs(steep.normals[:, 2]) < 0.5)
+    assert release_of(wall, UP, settings).remarks == ()

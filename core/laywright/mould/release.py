@@ -7,6 +7,7 @@ the surface, ``asin(n . pull)``; below the wanted draft a part leaves with diffi
 
 from __future__ import annotations
 
+import dataclasses
 import math
 from dataclasses import dataclass
 
@@ -14,11 +15,12 @@ import numpy as np
 
 from laywright.arrays import Array, FloatArray, IntArray, Vector, floats, ints, unit_vector
 from laywright.errors import GeometryError, LimitError
+from laywright.mould.pull import PullFound, find_pull
 from laywright.mould.regions import UndercutRegion, regions_of
 from laywright.mould.smooth import corner_tilt, share_below
 from laywright.mould.visibility import STANDING, hidden_share
 from laywright.mould.wording import three_figures
-from laywright.progress import Progress, silent
+from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
 from laywright.surface.cap import smallest_cap
 from laywright.surface.face import MouldedFace
@@ -41,6 +43,7 @@ GOOD = "good"
 
 _TRACE = 1e-6
 _STEPS = 3
+_SEARCHED = 50_000
 
 
 @dataclass(frozen=True)
@@ -51,10 +54,13 @@ class ReleaseSettings:
     ----------
     least_draft : float, radians
         Wanted draft; 2 degrees by default (common practice, no source: 1 degree at least,
-        2 to 3 preferred, more for deep or rough moulds).
+        2 to 3 preferred, more for deep or rough moulds; `wanted_draft` gives it by surface).
+    reason : str
+        Why that much is wanted; said where it is not met.
     """
 
     least_draft: float = math.radians(2.0)
+    reason: str = ""
 
     def __post_init__(self) -> None:
         if not 0.0 <= self.least_draft < math.pi / 2:
@@ -96,6 +102,8 @@ class ReleaseReport:
         The draft that was asked for.
     remarks : tuple of str
         What the maker should know, one sentence each.
+    releasing : PullFound or None
+        The best pull by search, where something is held back and a search was made.
     digest : str
         Digest of the inputs.
     """
@@ -112,6 +120,7 @@ class ReleaseReport:
     best_least_draft: float
     wanted_draft: float
     remarks: tuple[str, ...]
+    releasing: PullFound | None = None
     digest: str = ""
 
     @property
@@ -124,7 +133,7 @@ class ReleaseReport:
         return ints(np.where(self.undercut_share > 0.5, 0, steep), -1)
 
 
-@stage("Release Check", version=1)
+@stage("Release Check", version=2)
 def check_release(
     face: MouldedFace,
     settings: ReleaseSettings = ReleaseSettings(),
@@ -145,9 +154,17 @@ def check_release(
     Returns
     -------
     ReleaseReport
-        Per facet of ``face.surface``, in its order.
+        Per facet of ``face.surface``, in its order; where something is held back, with the
+        best pull that a search finds.
     """
-    return release_of(face.working_surface(), face.pull, settings, progress=progress)
+    surface = face.working_surface()
+    report = release_of(surface, face.pull, settings, progress=part_of(progress, 0.0, 0.5))
+    if report.undercut_area <= _TRACE * surface.area or len(surface.triangles) > _SEARCHED:
+        return report
+    found = find_pull(surface, progress=part_of(progress, 0.5, 1.0))
+    return dataclasses.replace(
+        report, releasing=found, remarks=(*report.remarks, _found_words(found))
+    )
 
 
 def release_of(
@@ -264,6 +281,26 @@ def _remarks(
             f"{math.degrees(settings.least_draft):.1f} deg, "
             f"over {three_figures(below)} mm^2 in all."
         )
+        if settings.reason:
+            remarks.append(f"That much is wanted because {settings.reason}.")
     if best < -STANDING:
         remarks.append("No single pull sees the whole surface: it needs a mould of several parts.")
     return tuple(remarks)
+
+
+def _found_words(found: PullFound) -> str:
+    x, y, z = (0.0 + round(number, 3) for number in found.pull)
+    searched = (
+        f", the best that a search down to {math.degrees(found.resolution):.2g} deg found"
+        if found.resolution
+        else ""
+    )
+    if found.releases:
+        return (
+            f"The part would leave along ({x:g}, {y:g}, {z:g}) with a least draft of "
+            f"{math.degrees(found.least_draft):.1f} deg{searched}."
+        )
+    return (
+        f"Along ({x:g}, {y:g}, {z:g}){searched}, {found.undercut_area:.3g} mm^2 would still be "
+        "held back: part the mould."
+    )

@@ -21,6 +21,7 @@ from laywright.surface.fingerprint import FaceFingerprint, fingerprints
 from laywright.surface.triangles import Surface
 
 __all__ = [
+    "axis_of",
     "face_table",
     "face_table_from_text",
     "face_table_to_text",
@@ -40,6 +41,7 @@ _SAMPLES = 3
 _FINER = 4
 _GRID = 7
 _SIGNATURE_DECIMALS = 4
+_WITH_AXIS = ("Line", "Circle", "Plane", "Cylinder", "Cone", "Toroid")
 
 
 def surface_from_shape(shape, names, chord, chord_angle):
@@ -79,6 +81,32 @@ def placed_shape(part):
     shape = part.Shape.copy()
     shape.Placement = part.getGlobalPlacement()
     return shape
+
+
+def axis_of(shape, name):
+    """Return the direction that an edge or face of a shape gives: (x, y, z) in the document.
+
+    A straight edge gives its own, a circle and a round face (cylinder, cone, torus) the axis,
+    a flat face its normal.
+    """
+    kind = "Edge" if name.startswith("Edge") else "Face"
+    members = shape.Edges if kind == "Edge" else shape.Faces
+    number = name.removeprefix(kind)
+    if not (number.isdigit() and 1 <= int(number) <= len(members)):
+        raise FaceError(
+            name, "no edge or face of this name", "an edge or face of the part", "pick it again"
+        )
+    member = members[int(number) - 1]
+    form = member.Curve if kind == "Edge" else member.Surface
+    direction = form.Direction if type(form).__name__ == "Line" else getattr(form, "Axis", None)
+    if direction is None or type(form).__name__ not in _WITH_AXIS:
+        raise FaceError(
+            name,
+            f"a {type(form).__name__}, which has no single direction",
+            "a straight edge, a circle, a flat face or a round face",
+            "pick another one",
+        )
+    return direction.x, direction.y, direction.z
 
 
 def shape_signature(shape, names, *settings):

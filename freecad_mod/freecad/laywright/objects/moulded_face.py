@@ -5,13 +5,14 @@ import FreeCAD
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject
 from laywright.errors import InputError
+from laywright.mould.pull import pull_along
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide, take_face
 from laywright.surface.fingerprint import match
 
 __all__ = ["MouldedFaceObject"]
 
 _CHORD_ANGLE = 0.15
-_BEST, _FIXED = "largest least draft", "fixed direction"
+_BEST, _FIXED, _PICKED = "largest least draft", "fixed direction", "picked edge or face"
 
 
 class MouldedFaceObject(StageObject):
@@ -23,12 +24,22 @@ class MouldedFaceObject(StageObject):
     icon = "moulded_face.svg"
     properties = (
         Property("Faces", "LinkSubGlobal", "The part and its faces that are moulded"),
-        Property("PullFrom", "Enumeration", "How the pull direction is chosen", [_BEST, _FIXED]),
+        Property(
+            "PullFrom",
+            "Enumeration",
+            "How the pull direction is chosen",
+            [_BEST, _FIXED, _PICKED],
+        ),
         Property(
             "Pull",
             "Vector",
             "Direction in which the part leaves the mould, when it is fixed",
             bridge.vector((0, 0, 1)),
+        ),
+        Property(
+            "PullAxis",
+            "LinkSubGlobal",
+            "Straight edge, flat face or round face that gives the pull, when one is picked",
         ),
         Property(
             "LaminateSide",
@@ -79,14 +90,28 @@ class MouldedFaceObject(StageObject):
             taken = tuple(entry for entry in before if entry.name in names)
             match(taken, bridge.face_table(part.Shape), before)
         surface, deviation = self._surface(obj, bridge.placed_shape(part), names)
-        pull = None if obj.PullFrom == _BEST else (obj.Pull.x, obj.Pull.y, obj.Pull.z)
         return (
             surface,
-            pull,
+            self._pull(obj, surface),
             LaminateSide(obj.LaminateSide),
             MouldSide(obj.MouldSide),
             deviation,
         )
+
+    @staticmethod
+    def _pull(obj, surface):
+        """Return the pull that is wanted, None for the best one."""
+        if obj.PullFrom == _BEST:
+            return None
+        if obj.PullFrom == _FIXED:
+            return (obj.Pull.x, obj.Pull.y, obj.Pull.z)
+        if not obj.PullAxis or not obj.PullAxis[1]:
+            raise InputError(
+                "PullAxis", "no edge or face", "a straight edge, a flat or a round face", "pick one"
+            )
+        part, names = obj.PullAxis
+        axis = bridge.axis_of(bridge.placed_shape(part), names[0])
+        return pull_along(surface, axis, MouldSide(obj.MouldSide))
 
     def _surface(self, obj, shape, names):
         """Return triangles and deviation, the kept ones where the faces are the same."""
