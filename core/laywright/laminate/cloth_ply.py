@@ -71,25 +71,24 @@ class Yarns:
     share: float
 
 
-def crimped_plies(ply: LaminaArrays, slope: float) -> LaminaArrays:
+def crimped_plies(ply: LaminaArrays, slope: ArrayLike) -> LaminaArrays:
     """Return plies whose fibres run in a sine wave out of the plane.
 
     Parameters
     ----------
     ply : LaminaArrays
         The straight plies.
-    slope : float, radians
+    slope : (...) array_like, radians
         Steepest angle of a fibre to the plane.
     """
-    if slope == 0.0:
-        return ply
     phase = (np.arange(_WAVE_POINTS) + 0.5) * (2.0 * np.pi / _WAVE_POINTS)
-    square = np.cos(np.arctan(np.tan(slope) * np.cos(phase))) ** 2
+    steepest = np.tan(np.asarray(slope, dtype=np.float64))[..., None]
+    square = np.cos(np.arctan(steepest * np.cos(phase))) ** 2
     mixed = 1.0 / ply.shear_12 - 2.0 * ply.poisson_12 / ply.modulus_1
     modulus = 1.0 / (
-        (square**2).mean() / ply.modulus_1
-        + mixed * (square * (1.0 - square)).mean()
-        + ((1.0 - square) ** 2).mean() / ply.modulus_2
+        (square**2).mean(axis=-1) / ply.modulus_1
+        + mixed * (square * (1.0 - square)).mean(axis=-1)
+        + ((1.0 - square) ** 2).mean(axis=-1) / ply.modulus_2
     )
     poisson = ply.poisson_12 * modulus / ply.modulus_1
     return LaminaArrays(modulus, ply.modulus_2, poisson, ply.shear_12)
@@ -165,7 +164,11 @@ def cloth_ply(
 
 
 def cloth_plies(
-    cloth: Cloth, parts: Constituents, volume_fraction: ArrayLike, void_share: ArrayLike = 0.0
+    cloth: Cloth,
+    parts: Constituents,
+    volume_fraction: ArrayLike,
+    void_share: ArrayLike = 0.0,
+    crimp: ArrayLike | None = None,
 ) -> FloatArray:
     """Return the stiffness of many plies of one cloth, axis 1 along the warp.
 
@@ -179,6 +182,8 @@ def cloth_plies(
         Moduli of fibre and resin.
     volume_fraction, void_share : (...) array_like
         Fibre and air over laminate volume.
+    crimp : (...) array_like, radians, optional
+        Steepest slope of a yarn out of the plane; that of the cloth where it is not given.
 
     Returns
     -------
@@ -190,7 +195,7 @@ def cloth_plies(
         even = reduced_stiffness(straight)
         turned = [at_angles(even, i * math.pi / 4.0) for i in range(4)]
         return np.asarray(sum(turned) / 4.0)
-    warp = reduced_stiffness(crimped_plies(straight, cloth.crimp_angle))
+    warp = reduced_stiffness(crimped_plies(straight, cloth.crimp_angle if crimp is None else crimp))
     weft = warp[..., (1, 0, 2), :][..., (1, 0, 2)]
     return np.asarray(cloth.warp_share * warp + (1.0 - cloth.warp_share) * weft)
 

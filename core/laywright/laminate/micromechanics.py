@@ -65,16 +65,19 @@ def check_fraction(volume_fraction: float, where: str) -> float:
 
 
 def fibre_volume_fraction(
-    mass_fraction: float, fibre_density: float, resin_density: float, void_share: float = 0.0
-) -> float:
+    mass_fraction: Number,
+    fibre_density: Number,
+    resin_density: Number,
+    void_share: float | FloatArray = 0.0,
+) -> Number:
     """Return the share of fibre in the volume from its share in the mass.
 
     Parameters
     ----------
-    mass_fraction : float
+    mass_fraction : float or (...) float
         Fibre mass over laminate mass.
-    fibre_density, resin_density : float, g/cm^3
-    void_share : float
+    fibre_density, resin_density : float or (...) float, g/cm^3
+    void_share : float or (...) float
         Air over laminate volume.
 
     Examples
@@ -83,7 +86,9 @@ def fibre_volume_fraction(
     0.311
     """
     fibre, resin = mass_fraction / fibre_density, (1.0 - mass_fraction) / resin_density
-    return (1.0 - void_share) * fibre / (fibre + resin)
+    fraction: Number = fibre / (fibre + resin)
+    sound: Number = fraction * (1.0 - void_share)  # type: ignore[assignment]
+    return sound
 
 
 def fibre_mass_fraction(
@@ -103,18 +108,19 @@ def mixture_density(
     )
 
 
-def ply_thickness(areal_weight: float, fibre_density: float, volume_fraction: float) -> float:
+def ply_thickness(areal_weight: Number, fibre_density: Number, volume_fraction: Number) -> Number:
     """Return the cured thickness of a ply, mm.
 
     Parameters
     ----------
-    areal_weight : float, g/m^2
+    areal_weight : float or (...) float, g/m^2
         Of the dry cloth.
-    fibre_density : float, g/cm^3
-    volume_fraction : float
+    fibre_density : float or (...) float, g/cm^3
+    volume_fraction : float or (...) float
         Fibre volume over laminate volume.
     """
-    return areal_weight / (1000.0 * fibre_density * volume_fraction)
+    thickness: Number = areal_weight / (1000.0 * fibre_density * volume_fraction)
+    return thickness
 
 
 def mixture(values: Sequence[float], shares: Sequence[float]) -> float:

@@ -176,8 +176,10 @@ def response(
     force, moment = np.broadcast_arrays(
         np.asarray(force, dtype=np.float64), np.asarray(moment, dtype=np.float64)
     )
-    load = np.concatenate([force, moment], axis=-1)[..., None]
-    answer = np.linalg.solve(stiffness.matrix(), load)[..., 0]
+    load = np.concatenate([force, moment], axis=-1)
+    matrix = stiffness.matrix()
+    many = np.broadcast_shapes(matrix.shape[:-2], load.shape[:-1])
+    answer = np.linalg.solve(matrix, np.broadcast_to(load, (*many, 6))[..., None])[..., 0]
     return answer[..., :3], answer[..., 3:]
 
 
