@@ -11,10 +11,13 @@ from laywright.files.drawing import Drawing, Line
 from laywright.files.projection import picture, picture_of_several
 from laywright.files.solid import Solid
 from laywright.laminate.materials import load_materials
+from laywright.laminate.plies import Process
+from laywright.shop.bench import BenchFacts, BenchSettings, RollUse, plan_bench
 from laywright.shop.cure import plan_cure
 from laywright.shop.cure_settings import CureSettings
 from laywright.shop.mix import MixSettings, PlyCloth, plan_mix
 from laywright.shop.plan import ShopPlan
+from laywright.shop.shopping import read_prices
 from laywright.shop.traveller import (
     LaminateSummary,
     PartSummary,
@@ -25,6 +28,7 @@ from laywright.shop.traveller import (
     TileLine,
     TileSummary,
 )
+from laywright.shop.trim import EdgeFacts
 
 __all__ = ["inputs", "texts_on"]
 
@@ -40,12 +44,13 @@ def inputs(name: str = "Hatch cover") -> dict:
     ]
     outline = np.array([[0, 0], [460, 0], [460, 340], [0, 340]], float)
     drawing = Drawing(
-        "ply", (Line("cut", outline, True), Line("check bar", [[0, -20], [100, -20]]))
+        "ply 1", (Line("cut", outline, True), Line("check bar", [[0, -20], [100, -20]]))
     )
     cloths = ("Glass twill 200 g/m^2", "Carbon plain 160 g/m^2")
     masses = (31.3, 25.0)
     plies = tuple(
-        PlyLine(k + 1, "", cloths[k], math.radians(45.0 * k), 0.25 - 0.02 * k) for k in range(2)
+        PlyLine(k + 1, "", cloths[k], math.radians(45.0 * k), 0.25 - 0.02 * k, drawing)
+        for k in range(2)
     )
     resin = load_materials().resin("Laminating epoxy, slow hardener")
     weights = (200.0, 160.0)
@@ -58,6 +63,29 @@ def inputs(name: str = "Hatch cover") -> dict:
         MixSettings(),
     )
     cure = plan_cure(resin, CureSettings(mould_softening_c=70.0), 0.5)
+    shop = ShopPlan(mix, cure, "shop")
+    turn = 2.0 * np.pi * np.arange(36) / 36
+    facts = BenchFacts(
+        part_area=1.36e5,
+        mould_area=1.8e5,
+        run_off=25.0,
+        outline=[[0, 0], [420, 0], [420, 300], [0, 300]],
+        curvature=1.8e-6,
+        mould_size=(470.0, 350.0, 70.0),
+        pull=(0.0, 0.0, 1.0),
+        trim_loops=(
+            np.array([[0, 0, 0], [420, 0, 0], [420, 300, 0], [0, 300, 0]], float),
+            np.stack([200 + 6 * np.cos(turn), 150 + 6 * np.sin(turn), 50 + 0 * turn], axis=1),
+        ),
+        cloth_edges=(EdgeFacts(1600.0), EdgeFacts(1500.0)),
+        rolls=tuple(RollUse(cloth, 483.0) for cloth in cloths),
+        plastic="PETG",
+        print_g=2468.0,
+        glue_g=6.0,
+        process=Process.BAGGED,
+    )
+    prices = read_prices(["Resin = 30 per kg", "Hardener = 40 per kg"])
+    bench = plan_bench(facts, shop, BenchSettings(parts=2, prices=prices, currency="EUR"))
     return {
         "name": name,
         "version": "1a2b3c4d",
@@ -84,7 +112,8 @@ def inputs(name: str = "Hatch cover") -> dict:
             for k in range(2)
         ),
         "rolls": tuple(RollLine(cloth, 1000.0, 483.0, 0.69, drawing) for cloth in cloths),
-        "shop": ShopPlan(mix, cure, "shop"),
+        "shop": shop,
+        "bench": bench,
     }
 
 

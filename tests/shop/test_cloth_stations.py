@@ -1,7 +1,9 @@
+import dataclasses
+
 import pytest
 
-from job_sheet_demo import inputs
-from laywright.files.page import Picture, Table
+from job_sheet_demo import inputs, texts_on
+from laywright.files.page import Cards, Picture, Table
 from laywright.shop.traveller import make_sheet
 
 
@@ -25,20 +27,46 @@ def test_weigh_in_has_the_planned_mass_of_every_piece_and_a_blank(made):
     assert all(row[table.columns.index("Weighed, g")] == "" for row in table.rows)
 
 
-def test_every_ply_has_a_line_with_its_cup_and_room_to_sign(made):
-    table = _table(_station(made, "Lay up"), "Plies")
-    assert [row[0] for row in table.rows] == ["1", "2"]
-    assert [row[table.columns.index("Cup")] for row in table.rows] == ["1", "1"]
-    assert [row[table.columns.index("Angle, °")] for row in table.rows] == ["0", "45"]
-    assert all(row[-2:] == ("", "") for row in table.rows)
+def test_every_ply_has_a_card_with_its_picture_its_cup_and_room_to_sign(made):
+    station = _station(made, "Lay up")
+    (cards,) = (block.cards for block in station.blocks if isinstance(block, Cards))
+    assert [card.title for card in cards] == ["Ply 1", "Ply 2"]
+    assert all(card.drawing is not None for card in cards)
+    assert [card.lines[1].split("°")[0] for card in cards] == ["0", "45"]
+    assert all(card.lines[2].startswith("cup 1; about ") for card in cards)
+    assert all(card.lines[-2:] == ("Laid at, by:", "") for card in cards)
+
+
+def test_coats_have_cards_before_and_after_the_plies():
+    given = inputs()
+    mix = given["shop"].mix
+    (cup,) = mix.cups
+    cups = (
+        dataclasses.replace(cup, uses=("seal coat", *cup.uses)),
+        dataclasses.replace(cup, number=2, uses=("fill coat",), plies=(), stir_at_minutes=600.0),
+    )
+    given["shop"] = dataclasses.replace(
+        given["shop"], mix=dataclasses.replace(mix, cups=cups, coats_g=20.0)
+    )
+    made = make_sheet(**given)
+    (cards,) = (b.cards for b in _station(made, "Lay up").blocks if isinstance(b, Cards))
+    assert [card.title for card in cards] == ["Seal coat", "Ply 1", "Ply 2", "Fill coat"]
+    assert "at 10.0 h" in cards[-1].lines[0]
+    assert "and 20 g in coats" in " ".join(texts_on(_station(made, "Mix").blocks))
 
 
 def test_cups_show_cumulative_scale_readings(made):
+    (cup,) = inputs()["shop"].mix.cups
     table = _table(_station(made, "Mix"), "Cups")
-    assert table.rows[0][:5] == ("1", "1, 2", "46", "60", "69")
-    assert _table(_station(made, "Mix"), "The same ratio").rows == tuple(
-        (text,) for text in inputs()["shop"].mix.ratio_texts
+    assert table.rows[0][:4] == (
+        "1",
+        "ply 1, ply 2",
+        f"{cup.scale_after_resin:g}",
+        f"{cup.scale_after_hardener:g}",
     )
+    assert cup.scale_after_resin + cup.hardener_g == cup.scale_after_hardener
+    said = " ".join(texts_on(_station(made, "Mix").blocks))
+    assert all(text in said for text in inputs()["shop"].mix.ratio_texts)
 
 
 def test_check_bars_are_left_out_of_pictures_that_are_not_to_scale(made):

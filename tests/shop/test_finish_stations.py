@@ -36,3 +36,31 @@ def test_the_cure_station_shows_the_limit_of_the_mould(made):
         shape.text for shape in chart.shapes if hasattr(shape, "text")
     }
     assert "60 °C" in " ".join(texts_on(station))
+
+
+def test_the_cure_station_tells_cure_and_softening_at_every_moment(made):
+    table = _table(_station(made, "Cure"), "Times")
+    events = inputs()["shop"].cure.events
+    assert [row[0] for row in table.rows] == [event.what for event in events]
+    assert [float(row[1]) for row in table.rows] == [round(event.hours, 1) for event in events]
+    assert [float(row[2]) for row in table.rows] == [round(100.0 * e.cure) for e in events]
+    said = " ".join(texts_on(_station(made, "Cure").blocks))
+    assert "271 °C" in said
+    assert "upper bounds, no forecast" in said
+
+
+def test_the_trim_station_has_the_line_and_every_hole(made):
+    station = _station(made, "Trim")
+    assert "1.44 m long" in " ".join(texts_on(station.blocks))
+    (row,) = _table(station, "Holes").rows
+    assert row[0] == "H1"
+    assert row[1] == "200.0, 150.0, 50.0"
+    assert row[2] == "12.0"
+
+
+def test_the_record_says_what_good_work_weighs(made):
+    rows = {row[0]: row[1] for row in _table(_station(made, "Record"), "Planned").rows}
+    whole = float(rows["Part before trimming"].split()[0])
+    low, _, high, _ = rows["Good work by hand"].split()
+    assert float(low) == pytest.approx(0.91 * whole, abs=0.6)
+    assert float(high) == pytest.approx(1.09 * whole, abs=0.6)

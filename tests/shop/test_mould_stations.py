@@ -1,10 +1,12 @@
 import dataclasses
 
+import numpy as np
 import pytest
 
 from job_sheet_demo import inputs, texts_on
 from laywright.files.page import Table
 from laywright.shop.release_coats import CoatingSettings, plan_coats
+from laywright.shop.strips import StripSettings, plan_strips
 from laywright.shop.traveller import make_sheet
 
 
@@ -31,7 +33,8 @@ def test_an_undercut_stops_the_work_at_the_release_station():
 
 def test_the_release_station_keeps_the_clock_of_the_coats(made):
     rows = _table(_station(made, "Release"), "Wax").rows
-    steps = plan_coats(1.36e5, CoatingSettings()).steps
+    steps = inputs()["bench"].coats.steps
+    assert steps == plan_coats(1.8e5, CoatingSettings()).steps
     assert [row[1] for row in rows] == [step.what for step in steps]
     assert [float(row[0]) for row in rows] == [round(step.start_minutes) for step in steps]
 
@@ -39,3 +42,19 @@ def test_the_release_station_keeps_the_clock_of_the_coats(made):
 def test_the_mould_is_measured_against_its_planned_size(made):
     rows = _table(_station(made, "Assemble and seal"), "Measured").rows
     assert [row[1] for row in rows] == ["400.1", "180.0", "60.0", "equal"]
+
+
+def test_filler_primer_and_sealer_stand_with_their_waits(made):
+    table = _table(_station(made, "Assemble and seal"), "Smooth and seal")
+    spans = inputs()["bench"].finish.spans
+    assert [row[0] for row in table.rows] == [span.what for span in spans]
+    waits = [0.0 if row[2] == "-" else 60.0 * float(row[2]) for row in table.rows]
+    assert waits == [span.wait_minutes for span in spans]
+
+
+def test_tape_is_told_in_strips():
+    changed = inputs()
+    strips = plan_strips(np.array([[0, 0], [420, 0], [420, 300], [0, 300]]), 0.0, StripSettings())
+    changed["bench"] = dataclasses.replace(changed["bench"], strips=strips)
+    said = " ".join(texts_on(_station(make_sheet(**changed), "Release").blocks))
+    assert f"{len(strips.lengths)} strips of tape" in said

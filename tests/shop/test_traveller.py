@@ -20,14 +20,18 @@ from laywright.shop.traveller import (
 from pdf_reading import texts_of
 
 UNIT = re.compile(r", (mm|g|m²|%|°|°C|min|h)$")
+AFTER = re.compile(r"( to $| ?(mm|g|m|°|%|h|hours|days|min|parts|EUR)\b)")
 TITLES = (
     "Part and check",
+    "Clock",
+    "Shopping list",
     "Print",
     "Assemble and seal",
     "Release",
     "Cut cloth",
     "Mix",
     "Lay up",
+    "Bag",
     "Cure",
     "Trim",
     "Record",
@@ -39,7 +43,7 @@ def made():
     return make_sheet(**inputs())
 
 
-def test_ten_stations_in_the_order_of_the_work_each_with_its_cautions(made):
+def test_stations_in_the_order_of_the_work_each_with_its_cautions(made):
     assert tuple(station.title for station in made.sheet.stations) == TITLES
     assert all(station.cautions for station in made.sheet.stations)
 
@@ -70,18 +74,18 @@ def test_html_says_what_the_pdf_says(made):
 
 def test_every_number_has_a_unit(made):
     """A bare number may stand only in a column whose head names the unit or a count."""
-    counts = {"Ply", "Cup", "Row, column, layer", "Tile", "Coat"}
+    counts = {"Ply", "Cup", "Row, column, layer", "Tile", "Hole"}
     for station in made.sheet.stations:
         for block in station.blocks:
             if isinstance(block, Table):
                 for row in block.rows:
                     for head, cell in zip(block.columns, row, strict=True):
-                        if re.fullmatch(r"[-\d., x]+", cell):
+                        if re.fullmatch(r"(?=.*\d)[-\d., x]+", cell):
                             assert head in counts or UNIT.search(head), head
             elif isinstance(block, (Note, Steps)):
                 for text in texts_on(block):
                     for tail in re.split(r"\d+\.\d+", text)[1:]:
-                        assert re.match(r"( to $| ?(mm|g|m|°|%|h|hours|days|min)\b)", tail), text
+                        assert AFTER.match(tail), text
 
 
 def test_units_are_printed_as_people_write_them(made):
@@ -98,7 +102,18 @@ def test_a_job_without_tiles_patterns_and_pictures_still_prints():
     bare["patterns"] = ()
     bare["rolls"] = ()
     bare["part"] = PartSummary((1.0, 2.0, 3.0), 10.0)
-    assert len(texts_of(pdf_bytes(make_sheet(**bare).sheet))) >= 10
+    assert len(texts_of(pdf_bytes(make_sheet(**bare).sheet))) >= len(TITLES)
+
+
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+def test_every_station_of_an_ordinary_job_fits_one_page(made, paper):
+    assert len(texts_of(pdf_bytes(made.sheet, paper))) == len(TITLES)
+
+
+def test_work_by_hand_has_no_page_for_a_bag():
+    by_hand = inputs()
+    by_hand["bench"] = dataclasses.replace(by_hand["bench"], bag=None)
+    assert "Bag" not in {station.title for station in make_sheet(**by_hand).sheet.stations}
 
 
 def test_hostile_names_reach_the_page_as_text():

@@ -121,7 +121,7 @@ def line_chart(
         shapes.append(Line("level", np.array([[x, 0.0], [x, size[1]]])))
         room = width_of(mark.name, _LETTER) + 2.0
         middle = x + 0.5 * room if x + room < size[0] else x - 0.5 * room
-        height = size[1] * (0.7 - 0.1 * (number % 5))
+        height = size[1] * (0.9 - 0.1 * (number % 5))
         shapes.append(Label("level", mark.name, (middle, height), _LETTER))
     for number, curve in enumerate(curves):
         layer = f"curve {number + 1}"

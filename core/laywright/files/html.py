@@ -15,13 +15,13 @@ from laywright.errors import InputError
 from laywright.files.drawing import Drawing
 from laywright.files.framing import fitted
 from laywright.files.lettering import clean
-from laywright.files.page import Note, Picture, Sheet, Steps, Table, version_note
+from laywright.files.page import Cards, Note, Picture, Sheet, Steps, Table, version_note
 from laywright.files.svg import svg_element
 
 __all__ = ["html_bytes"]
 
 _WIDTH = 178.0  # mm, fits between the margins of A4 and of Letter
-_KINDS = {Note: "note", Steps: "steps", Table: "table", Picture: "picture"}
+_KINDS = {Note: "note", Steps: "steps", Table: "table", Picture: "picture", Cards: "cards"}
 
 
 def html_bytes(sheet: Sheet) -> bytes:
@@ -64,6 +64,6 @@ def _template() -> jinja2.Template:
     return environment.from_string(source)
 
 
-def _picture(drawing: Drawing, height: float) -> Markup:
+def _picture(drawing: Drawing, height: float, width: float = _WIDTH) -> Markup:
     """Return the drawing as an element; its texts were escaped when it was written."""
-    return Markup(svg_element(fitted(drawing, _WIDTH, height)))
+    return Markup(svg_element(fitted(drawing, width, height)))

@@ -11,7 +11,18 @@ from dataclasses import dataclass
 from laywright.errors import InputError
 from laywright.files.drawing import Drawing
 
-__all__ = ["Block", "Note", "Picture", "Sheet", "Station", "Steps", "Table", "version_note"]
+__all__ = [
+    "Block",
+    "Card",
+    "Cards",
+    "Note",
+    "Picture",
+    "Sheet",
+    "Station",
+    "Steps",
+    "Table",
+    "version_note",
+]
 
 
 @dataclass(frozen=True)
@@ -76,7 +87,41 @@ class Picture:
     height: float = 90.0
 
 
-Block = Note | Steps | Table | Picture
+@dataclass(frozen=True, eq=False)
+class Card:
+    """One thing to be handled: a box to tick, a picture, a few lines.
+
+    Attributes
+    ----------
+    title : str
+        Beside the box.
+    lines : tuple of str
+        Below it; an empty one is a line to write on.
+    drawing : Drawing or None
+        Shrunk to fit the card.
+    """
+
+    title: str
+    lines: tuple[str, ...]
+    drawing: Drawing | None = None
+
+
+@dataclass(frozen=True, eq=False)
+class Cards:
+    """Cards in reading order, two in a row.
+
+    Attributes
+    ----------
+    heading : str
+        Title above them.
+    cards : tuple of Card
+    """
+
+    heading: str
+    cards: tuple[Card, ...]
+
+
+Block = Note | Steps | Table | Picture | Cards
 
 
 @dataclass(frozen=True, eq=False)

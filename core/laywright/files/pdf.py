@@ -19,7 +19,6 @@ from reportlab.platypus import (
     CondPageBreak,
     Flowable,
     Frame,
-    KeepTogether,
     NextPageTemplate,
     PageBreak,
     PageTemplate,
@@ -29,12 +28,13 @@ from reportlab.platypus import (
 from reportlab.platypus import Table as Grid
 
 from laywright.errors import InputError
-from laywright.files.drawing import Drawing
-from laywright.files.framing import extent, fitted
+from laywright.files.framing import fitted
 from laywright.files.lettering import latin
-from laywright.files.page import Note, Picture, Sheet, Station, Steps, Table, version_note
-from laywright.files.painter import FONT, FONT_BOLD, mm, paint, shortened, write
+from laywright.files.page import Cards, Note, Picture, Sheet, Station, Steps, Table, version_note
+from laywright.files.painter import FONT, FONT_BOLD, mm, shortened, write
 from laywright.files.paper import Paper, paper_of
+from laywright.files.pdf_cards import Box, Vectors, card_grid
+from laywright.files.pdf_stack import Shrunk, stacked_height
 from laywright.files.table_widths import column_widths
 
 __all__ = ["pdf_bytes"]
@@ -43,6 +43,7 @@ _MARGIN = 15.0
 _HEAD = 12.0
 _FOOT = 20.0
 _LEAST_TABLE = 35.0  # mm that must be left on a page for a table to begin there
+_SCALES = (1.0, 0.95, 0.9)  # letters of ten points are still read at arm's length
 _BLANK_CELL = 5.5  # mm, room to write by hand
 _BODY = ParagraphStyle("body", fontName=FONT, fontSize=12, leading=15, spaceAfter=6)
 _CELL = ParagraphStyle("cell", fontName=FONT, fontSize=11, leading=13)
@@ -109,10 +110,20 @@ def _build(sheet: Sheet, paper: Paper, pages: int) -> tuple[bytes, int]:
         templates.append(PageTemplate(title, [frame], onPage=_furniture(sheet, title, pages)))
         if number > 1:
             story += [NextPageTemplate(title), PageBreak()]
-        story += list(_station(title, station, room))
+        story += _on_one_page(title, station, room)
     document.addPageTemplates(templates)
     document.build(story)
     return buffer.getvalue(), document.page
+
+
+def _on_one_page(title: str, station: Station, room: tuple[float, float]) -> list[Flowable]:
+    """Return a station, a little smaller where that saves it a second page."""
+    for scale in _SCALES:
+        wide = (room[0] / scale, room[1] / scale)
+        flowables = list(_station(title, station, wide))
+        if stacked_height(flowables, wide[0]) <= wide[1]:
+            return flowables if scale == 1.0 else [Shrunk(flowables, scale)]
+    return list(_station(title, station, room))
 
 
 def _furniture(sheet: Sheet, station: str, pages: int) -> Any:
@@ -153,33 +164,6 @@ class _Heading(Paragraph):  # type: ignore[misc]
         super().draw()
 
 
-class _Box(Flowable):  # type: ignore[misc]
-    """An empty box to tick."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.width = self.height = 5.0 * mm
-
-    def draw(self) -> None:
-        """Paint the box."""
-        self.canv.setLineWidth(1.0)
-        self.canv.rect(0, 0, self.width, self.height)
-
-
-class _Vectors(Flowable):  # type: ignore[misc]
-    """A drawing at the scale it has."""
-
-    def __init__(self, drawing: Drawing) -> None:
-        super().__init__()
-        self.drawing = drawing
-        self.width, self.height = (float(length) * mm for length in extent(drawing)[1])
-        self.hAlign = "CENTER"
-
-    def draw(self) -> None:
-        """Paint the drawing."""
-        paint(self.canv, self.drawing)
-
-
 def _station(title: str, station: Station, room: tuple[float, float]) -> Iterator[Flowable]:
     yield _Heading(escape(latin(title)), _TITLE)
     if station.cautions:
@@ -193,9 +177,17 @@ def _station(title: str, station: Station, room: tuple[float, float]) -> Iterato
             yield Spacer(0, 6)
         elif isinstance(block, Picture):
             height = min(block.height, room[1] / mm - 60.0)
-            picture = _Vectors(fitted(block.drawing, room[0] / mm, height))
+            picture = Vectors(fitted(block.drawing, room[0] / mm, height))
             caption = f"{escape(latin(block.caption))} (picture not to scale)"
-            yield KeepTogether([picture, Paragraph(caption, _CAPTION)])
+            yield Grid(
+                [[picture], [Paragraph(caption, _CAPTION)]],
+                colWidths=[room[0]],
+                style=[("ALIGN", (0, 0), (-1, -1), "CENTER"), ("NOSPLIT", (0, 0), (0, 1))],
+            )
+        elif isinstance(block, Cards):
+            yield Paragraph(escape(latin(block.heading)), _HEADING)
+            yield card_grid(block.cards, room[0])
+            yield Spacer(0, 6)
         else:
             yield from _table(block, room[0])
 
@@ -218,7 +210,7 @@ def _cautions(cautions: tuple[str, ...], width: float) -> Flowable:
 
 def _steps(steps: Steps, width: float) -> Flowable:
     rows = [
-        [_Box(), Paragraph(f"{number}.", _BODY), Paragraph(escape(latin(item)), _BODY)]
+        [Box(), Paragraph(f"{number}.", _BODY), Paragraph(escape(latin(item)), _BODY)]
         for number, item in enumerate(steps.items, start=1)
     ]
     if not rows:

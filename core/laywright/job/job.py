@@ -21,6 +21,7 @@ from laywright.mould.printer import Printer
 from laywright.mould.release import ReleaseReport, ReleaseSettings, check_release
 from laywright.mould.tiles import TileSet, TileSettings, cut_tiles
 from laywright.progress import Progress, part_of, silent
+from laywright.shop.bench import BenchSettings
 from laywright.shop.plan import ShopPlan, ShopSettings, plan_shop
 from laywright.shop.traveller import JobSheet
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide, take_face
@@ -51,7 +52,7 @@ class Job:
         Largest distance between the part and its triangles, where known.
     datum : Datum or None
         Start point and arrow of the cloth; None takes the middle and the longest extent.
-    release, mould, tiles, patterns, roll, shop
+    release, mould, tiles, patterns, roll, shop, bench
         Settings of the stages.
     """
 
@@ -70,6 +71,7 @@ class Job:
     patterns: PatternSettings = field(default_factory=PatternSettings)
     roll: RollSettings = field(default_factory=RollSettings)
     shop: ShopSettings = field(default_factory=ShopSettings)
+    bench: BenchSettings = field(default_factory=BenchSettings)
 
 
 @dataclass(frozen=True, eq=False)
@@ -179,6 +181,7 @@ def run(job: Job, earlier: JobResult | None = None, *, progress: Progress = sile
         patterns,
         roll,
         shop,
+        job.bench,
     )
     progress(1.0)
     return JobResult(job.name, face, release, laminate, body, tiles, patterns, roll, shop, sheet)

@@ -2,19 +2,18 @@
 
 from __future__ import annotations
 
-from laywright.arrays import Vector
 from laywright.cloth.pattern import PatternSet
 from laywright.cloth.pattern_drawing import pattern_drawing, roll_drawing
 from laywright.cloth.roll import RollPlan
-from laywright.files.drawing import Drawing
-from laywright.files.projection import picture, picture_of_several, view_from
-from laywright.files.solid import Solid
+from laywright.files.projection import picture
+from laywright.job.bench import bench_facts
 from laywright.job.links import ply_cloths
+from laywright.job.pictures import exploded_picture, ply_picture
 from laywright.laminate.laminate import Laminate
 from laywright.mould.body import MouldBody
-from laywright.mould.exploded import exploded
 from laywright.mould.release import ReleaseReport
 from laywright.mould.tiles import TileSet
+from laywright.shop.bench import BenchSettings, plan_bench
 from laywright.shop.plan import ShopPlan
 from laywright.shop.summaries import (
     LaminateSummary,
@@ -34,10 +33,8 @@ from laywright.surface.triangles import Surface
 
 __all__ = ["make_job_sheet"]
 
-_APART = 25.0
 
-
-@stage("Job Sheet", version=1)
+@stage("Job Sheet", version=2)
 def make_job_sheet(
     name: str,
     face: MouldedFace,
@@ -48,8 +45,9 @@ def make_job_sheet(
     patterns: PatternSet,
     roll: RollPlan,
     shop: ShopPlan,
+    settings: BenchSettings,
 ) -> JobSheet:
-    """Return the job sheet; every page carries the version code of these inputs.
+    """Plan the bench and return the job sheet; every page carries the version of these inputs.
 
     Parameters
     ----------
@@ -57,14 +55,19 @@ def make_job_sheet(
         Name of the job.
     face, release, laminate, body, tiles, patterns, roll, shop
         Results of the stages.
+    settings : BenchSettings
+        How the bench works: finish, release, bag, clock, prices.
 
     Returns
     -------
     JobSheet
     """
     version = version_code(
-        make_job_sheet.digest(name, face, release, laminate, body, tiles, patterns, roll, shop)
+        make_job_sheet.digest(
+            name, face, release, laminate, body, tiles, patterns, roll, shop, settings
+        )
     )
+    facts = bench_facts(laminate, body, tiles, patterns, roll)
     return make_sheet(
         name,
         PartSummary(
@@ -80,7 +83,7 @@ def make_job_sheet(
             release.undercut_area,
             release.remarks,
         ),
-        _laminate(laminate),
+        _laminate(laminate, patterns),
         _tiles(tiles, body),
         tuple(
             PatternLine(
@@ -108,6 +111,7 @@ def make_job_sheet(
             for layout in roll.rolls
         ),
         shop,
+        plan_bench(facts, shop, settings),
         version,
     )
 
@@ -118,13 +122,21 @@ def _size(surface: Surface) -> Size:
     return x, y, z
 
 
-def _laminate(laminate: Laminate) -> LaminateSummary:
+def _laminate(laminate: Laminate, patterns: PatternSet) -> LaminateSummary:
     layup = laminate.layup
+    seen = {pattern.ply: ply_picture(pattern) for pattern in reversed(patterns.patterns)}
     return LaminateSummary(
         layup.process.value,
         layup.resin.name,
         tuple(
-            PlyLine(number, layup.ply_name(number), ply.cloth.name, ply.angle, float(thickness))
+            PlyLine(
+                number,
+                layup.ply_name(number),
+                ply.cloth.name,
+                ply.angle,
+                float(thickness),
+                seen.get(number),
+            )
             for number, (ply, thickness) in enumerate(
                 zip(layup.plies, laminate.ply_thicknesses, strict=True), 1
             )
@@ -149,18 +161,7 @@ def _tiles(tiles: TileSet, body: MouldBody) -> TileSummary:
             for tile in tiles.tiles
         ),
         tiles.glue_gap,
-        _exploded_picture(tiles, body.pull),
+        exploded_picture(tiles, body.pull),
         tiles.remarks,
         _size(body.solid),
-    )
-
-
-def _exploded_picture(tiles: TileSet, pull: Vector) -> Drawing:
-    return picture_of_several(
-        "the tiles",
-        [
-            Solid(tile.name, solid.vertices, solid.triangles)
-            for tile, solid in zip(tiles.tiles, exploded(tiles, _APART), strict=True)
-        ],
-        view_from(pull),
     )

@@ -7,6 +7,8 @@ from __future__ import annotations
 
 __all__ = [
     "ASSEMBLE",
+    "BAG",
+    "CLOCK",
     "CURE",
     "CUT",
     "ESTIMATES",
@@ -16,6 +18,7 @@ __all__ = [
     "PRINT",
     "RECORD",
     "RELEASE",
+    "SHOPPING",
     "TRIM",
 ]
 
@@ -52,6 +55,19 @@ _SOFT_MOULD = (
 )
 
 PART = (ESTIMATES, _DATA_SHEET)
+CLOCK = (
+    "Times are planned, not promised: the data sheets go first, and warm or cold days shift them. "
+    "Look after the part until it has passed its warmest hour.",
+)
+SHOPPING = (
+    "Ask for the safety data sheet (SDS) with every product. Keep resin, hardener and solvents "
+    "away from food, children and heat.",
+)
+BAG = (
+    _UNCURED,
+    "A bag pulls with eight tonnes on a square metre: a hollow mould can give way. Eye protection "
+    "while it is pumped, hands off its edges.",
+)
 PRINT = (
     "Nozzle and bed burn skin. Air the room: melted plastic gives off fumes and fine dust.",
     "Cut supports away from your hand; wear eye protection.",

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from laywright.files.framing import gathered
-from laywright.files.page import Block, Note, Picture, Station, Steps, Table
+from laywright.files.page import Block, Card, Cards, Note, Picture, Station, Steps, Table
 from laywright.shop import cautions
 from laywright.shop.mix import MixPlan
 from laywright.shop.station_parts import ANGLES, BY_HAND, pictured, remarks_of
@@ -17,7 +17,9 @@ from laywright.shop.summaries import (
 
 __all__ = ["cut_station", "lay_up_station", "mix_station"]
 
-_PATTERNS = 6  # pictures of patterns on a page
+_PATTERNS = 9  # pictures of patterns on a page
+_ACROSS, _CELL = 3, (54.0, 32.0)  # mm, of each
+_ROLL = (85.0, 30.0)  # mm
 
 
 def cut_station(patterns: tuple[PatternLine, ...], rolls: tuple[RollLine, ...]) -> Station:
@@ -32,8 +34,9 @@ def cut_station(patterns: tuple[PatternLine, ...], rolls: tuple[RollLine, ...]) 
             ),
         )
     ]
-    for roll in rolls:
-        blocks += pictured(f"{roll.cloth}: the warp runs along the roll", roll.drawing, 60.0)
+    drawn = [roll.drawing for roll in rolls if roll.drawing is not None]
+    side_by_side = drawn[0] if len(drawn) == 1 else gathered("Rolls", drawn, cell=_ROLL)
+    blocks += pictured("The warp runs along the roll", side_by_side if drawn else None, 42.0)
     blocks += [
         Steps(
             (
@@ -45,39 +48,41 @@ def cut_station(patterns: tuple[PatternLine, ...], rolls: tuple[RollLine, ...]) 
         ),
         Table(
             "Weigh-in of the dry cloth",
-            ("Ply", "Cloth", "Angle, °", "Area, m²", "Planned, g", "Weighed, g", "By"),
+            ("Ply", "Cloth", "Angle, °", "Area, m²", "Shear, °", "Planned, g", "Weighed, g"),
             tuple(
                 (
                     f"{p.ply}",
                     p.cloth,
                     f"{math.degrees(p.angle):.0f}",
                     f"{p.area * 1e-6:.4f}",
+                    f"{math.degrees(p.largest_shear):.0f}",
                     f"{p.mass:.1f}",
                     BY_HAND,
-                    BY_HAND,
                 )
                 for p in patterns
             ),
         ),
-        Table(
-            "What the drape asks of the cloth",
-            ("Ply", "Largest shear, °", "Area past locking, %"),
-            tuple(
-                (
-                    f"{p.ply}",
-                    f"{math.degrees(p.largest_shear):.1f}",
-                    f"{100.0 * p.locked_share:.1f}",
-                )
-                for p in patterns
-            ),
-        ),
-        Note(f"{ANGLES} Where area is past locking, expect wrinkles: cut a dart or a splice."),
+        *_wrinkles(patterns),
     ]
     shown = [p.drawing.without("check bar") for p in patterns if p.drawing is not None]
     for start in range(0, len(shown), _PATTERNS):
-        some = gathered("Patterns", shown[start : start + _PATTERNS])
-        blocks.append(Picture("Patterns with their arrows", some, 190.0))
+        some = gathered("Patterns", shown[start : start + _PATTERNS], _ACROSS, _CELL)
+        high = 42.0 * math.ceil(min(_PATTERNS, len(shown) - start) / _ACROSS)
+        blocks.append(Picture("Patterns with their arrows", some, high))
     return Station("Cut cloth", cautions.CUT, tuple(blocks))
+
+
+def _wrinkles(patterns: tuple[PatternLine, ...]) -> tuple[Note, ...]:
+    """Return which plies will wrinkle, if any."""
+    locked = [f"{p.ply} ({p.locked_share:.0%} of it)" for p in patterns if p.locked_share > 0.0]
+    if not locked:
+        return ()
+    return (
+        Note(
+            f"Ply {', '.join(locked)} shears past the angle at which its cloth locks: expect "
+            "wrinkles there, and cut a dart or a splice."
+        ),
+    )
 
 
 def mix_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
@@ -85,9 +90,10 @@ def mix_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
     cups = tuple(
         (
             f"{cup.number}",
-            ", ".join(str(ply) for ply in cup.plies),
+            ", ".join(cup.uses),
             f"{cup.scale_after_resin:g}",
             f"{cup.scale_after_hardener:g}",
+            f"{cup.stir_at_minutes:.0f}",
             f"{cup.use_by_minutes:.0f}",
             BY_HAND,
             BY_HAND,
@@ -96,12 +102,13 @@ def mix_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
     )
     columns = (
         "Cup",
-        "Ply",
+        "For",
         "Scale after resin, g",
         "Scale after hardener, g",
+        "Stir at, min",
         "Use within, min",
         "Stirred at",
-        "Empty at",
+        "Empty by",
     )
     return Station(
         "Mix",
@@ -109,10 +116,15 @@ def mix_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
         (
             Note(
                 f"{laminate.resin}. In all {mix.resin_g:g} g of resin and {mix.hardener_g:g} g of "
-                f"hardener, {mix.mix_g:g} g together, for {mix.cloth_g:.1f} g of dry cloth."
+                f"hardener, {mix.mix_g:g} g together, for {mix.cloth_g:.1f} g of dry cloth"
+                + (f" and {mix.coats_g:.0f} g in coats." if mix.coats_g else ".")
             ),
-            Table("The same ratio in three ways", ("Ratio",), tuple((t,) for t in mix.ratio_texts)),
-            Table("Cups: scale set to zero with the empty cup on it", columns, cups),
+            Note("The same ratio in three ways: " + "; ".join(mix.ratio_texts) + "."),
+            Table(
+                "Cups: scale set to zero with the empty cup on it; minutes from the first stir",
+                columns,
+                cups,
+            ),
             *remarks_of(mix.remarks),
             Steps(mix.steps),
             Table(
@@ -125,43 +137,71 @@ def mix_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
 
 
 def lay_up_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
-    """Return the page of the mould: ply after ply."""
-    cups = {ply: f"{cup.number}" for cup in reversed(mix.cups) for ply in cup.plies}
-    rows = tuple(
-        (
-            f"{ply.ply}",
-            ply.cloth if ply.name in ("", f"ply {ply.ply}") else f"{ply.cloth} ({ply.name})",
-            f"{math.degrees(ply.angle):.0f}",
-            f"{ply.thickness:.2f}",
-            cups.get(ply.ply, "-"),
-            BY_HAND,
-            BY_HAND,
+    """Return the page of the mould: ply after ply, each with its picture and a box to tick."""
+    minutes = dict(zip(mix.ply_numbers, mix.ply_minutes, strict=True))
+    plies = tuple(
+        Card(
+            f"Ply {ply.ply}",
+            (
+                ply.cloth if ply.name in ("", f"ply {ply.ply}") else f"{ply.cloth} ({ply.name})",
+                f"{math.degrees(ply.angle):.0f}° from the arrow; {ply.thickness:.2f} mm",
+                f"{_cups_of(ply.ply, mix)}; about {minutes.get(ply.ply, 0.0):.0f} min",
+                "Laid at, by:",
+                BY_HAND,
+            ),
+            ply.drawing,
         )
         for ply in laminate.plies
     )
-    columns = ("Ply", "Cloth", "Angle, °", "Thickness, mm", "Cup", "Laid at", "By")
     return Station(
         "Lay up",
         cautions.LAY_UP,
         (
-            Note(ANGLES),
-            Table("Plies in the order of laying", columns, rows),
+            Note(
+                f"{ANGLES} On every picture the datum arrow points to the right; dotted lines run "
+                "along the warp."
+            ),
+            Cards(
+                "In the order of laying",
+                (*_coat_cards("seal", mix), *plies, *_coat_cards("fill", mix)),
+            ),
             Steps(
                 (
                     "Brush a thin coat of mix onto the mould.",
                     "Lay the ply with its centre mark on the start point and its arrow along the "
                     "datum; work outwards from there.",
                     "Wet it out from below, press it into every corner, take off what is surplus: "
-                    "the cloth looks wet, not shiny.",
-                    "Look for bridges in corners, dry spots and air before the next ply.",
-                    "Tick the ply off in the table before the next one is taken up.",
-                    "Keep laps away from the seams of the mould and from each other.",
+                    "the cloth looks wet, not shiny. Look for bridges, dry spots and air.",
+                    "Tick the ply off before the next one is taken up. Keep laps away from the "
+                    "seams of the mould and from each other.",
                 )
             ),
             Table(
                 "Shop",
-                ("When", "Temperature, °C", "Humidity, %"),
-                (("At the start", BY_HAND, BY_HAND), ("At the end", BY_HAND, BY_HAND)),
+                ("When", "Clock", "Temperature, °C", "Humidity, %"),
+                (
+                    ("First stir", BY_HAND, BY_HAND, BY_HAND),
+                    ("Last ply laid", BY_HAND, BY_HAND, BY_HAND),
+                ),
             ),
         ),
     )
+
+
+def _cups_of(ply: int, mix: MixPlan) -> str:
+    numbers = [f"{cup.number}" for cup in mix.cups if ply in cup.plies]
+    return f"cup{'s' if len(numbers) > 1 else ''} {', '.join(numbers) or '-'}"
+
+
+def _coat_cards(kind: str, mix: MixPlan) -> tuple[Card, ...]:
+    """Return a card for each seal or fill coat."""
+    found = []
+    for cup in mix.cups:
+        for use in cup.uses:
+            if use.startswith(kind):
+                when = f"at {cup.stir_at_minutes / 60.0:.1f} h, when the rest has gelled"
+                line = "before ply 1" if kind == "seal" else when
+                found.append(
+                    Card(use.capitalize(), (f"cup {cup.number}, {line}", "Done at, by:", BY_HAND))
+                )
+    return tuple(found)

@@ -207,14 +207,14 @@ def _filled(
     usable: float,
     start: float,
 ) -> tuple[Cup, ...]:
-    """Return cups for needs that are shared into at least so many parts each."""
+    """Return cups for needs whose shares are cut into so many parts each."""
     ratio = resin.hardener_ratio / 100.0
     largest = limit - step * (2.5 + 2.0 * ratio)
     portions = [
         Need(need.use, need.ply, need.mass_g / count, need.minutes / count)
         for need in needs
         for count in (
-            max(parts, math.ceil(need.mass_g / largest), math.ceil(need.minutes / usable)),
+            parts * max(1, math.ceil(need.mass_g / largest), math.ceil(need.minutes / usable)),
         )
         for _ in range(count)
     ]

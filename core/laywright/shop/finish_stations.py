@@ -10,63 +10,90 @@ from laywright.files.page import Note, Picture, Station, Steps, Table
 from laywright.shop import cautions
 from laywright.shop.cure import CurePlan
 from laywright.shop.plan import ShopPlan
+from laywright.shop.record import BAND
 from laywright.shop.station_parts import BY_HAND, remarks_of, trimmed_mass
 from laywright.shop.summaries import (
     LaminateSummary,
     PartSummary,
 )
+from laywright.shop.trim import TrimPlan
 
 __all__ = ["cure_station", "record_station", "trim_station"]
 
+_FROZEN = 0.0  # degC, below which the chart leaves the softening out
+
 
 def cure_station(cure: CurePlan) -> Station:
-    """Return the page of the clock."""
-    rows = (
-        ("Pot life in the cup", f"{cure.pot_life_minutes:.0f} min", BY_HAND),
-        ("Gelled", f"{cure.gel_hours:.1f} h", BY_HAND),
+    """Return the page of the oven clock."""
+    rows = tuple(
         (
-            "Edge can be cut with a knife",
-            f"{cure.trim_from_hours:.1f} to {cure.trim_until_hours:.1f} h",
+            event.what,
+            f"{event.hours:.1f}",
+            "-" if event.cure is None else f"{100.0 * event.cure:.0f}",
+            "-" if event.glass_transition_c is None else f"{event.glass_transition_c:.0f}",
             BY_HAND,
-        ),
-        ("May leave the mould", f"{cure.demould_hours:.1f} h", BY_HAND),
-        ("Fully cured", f"{cure.cure_hours:.0f} h", BY_HAND),
+        )
+        for event in cure.events
     )
     return Station(
         "Cure",
         cautions.CURE,
         (
             Table(
-                f"Times from the first stir, at {cure.temperature_c:g} °C",
-                ("What", "After", "Clock time"),
+                f"Times from the first stir, shop at {cure.temperature_c:g} °C",
+                ("What", "After, h", "Cure, %", "Part softens near, °C", "Clock time"),
                 rows,
             ),
-            Picture("Temperature of shop and mould, and when what may be done", _clock(cure), 60.0),
+            Picture("Temperature of shop and oven, and where the part softens", _clock(cure), 62.0),
+            Note(
+                f"The cured part softens near {cure.glass_transition_c:.0f} °C. The mould softens "
+                f"at {cure.mould_softening_c:.0f} °C and must stay below {cure.mould_limit_c:.0f} "
+                f"°C. If no heat got out, a cup would reach {cure.cup_bound_c:.0f} °C and a thick "
+                f"laminate {cure.laminate_bound_c:.0f} °C: upper bounds, no forecast. Degree of "
+                "cure and softening are estimates from generic values."
+            ),
             *remarks_of(cure.warnings),
             Steps(cure.steps),
-            Note(
-                f"The cured resin softens near {cure.glass_transition_c:.0f} °C; the mould must "
-                f"stay below {cure.mould_limit_c:.0f} °C."
-            ),
         ),
     )
 
 
-def trim_station(cure: CurePlan) -> Station:
+def trim_station(cure: CurePlan, trim: TrimPlan) -> Station:
     """Return the page of knife and saw."""
+    guide = f"The trim line is {trim.line_mm / 1000.0:.2f} m long"
+    guide += f", the edges of the holes {trim.holes_mm / 1000.0:.2f} m" if trim.holes else ""
+    holes = (
+        Table(
+            "Holes",
+            ("Hole", "Centre x, y, z, mm", "Diameter, mm", "Out of round, mm", "Done"),
+            tuple(
+                (
+                    f"H{hole.number}",
+                    ", ".join(f"{x:.1f}" for x in hole.centre),
+                    f"{hole.diameter:.1f}" if hole.is_round else "not round",
+                    f"{hole.out_of_round:.2f}",
+                    BY_HAND,
+                )
+                for hole in trim.holes
+            ),
+        ),
+    )
     return Station(
         "Trim",
         cautions.TRIM,
         (
+            Picture("Trim line and holes, seen along the pull", trim.picture, 70.0),
+            Note(f"{guide}. Tape along it takes {trim.part_tape_mm / 1000.0:.1f} m."),
+            *(holes if trim.holes else ()),
             Steps(
                 (
                     f"With a knife, {cure.trim_from_hours:.1f} to {cure.trim_until_hours:.1f} h "
                     "after the first stir: cut along the scribe line. Gloves, it is not cured.",
-                    "Weigh the untrimmed part once it is off the mould, and write it down.",
                     "Loosen all edges with thin wedges before you pull; no metal on the moulded "
-                    "face.",
-                    f"Saw, disc or paper: only when fully cured, after {cure.cure_hours:.0f} h.",
-                    "Stay outside the line, then sand to it, wet.",
+                    "face. Weigh the untrimmed part and write it down.",
+                    f"Saw, disc or paper: only when fully cured, after {cure.finish_hours:.0f} h.",
+                    "Tape along the line, stay outside it, then sand to it, wet.",
+                    "Drill against wood, with a sharp drill and little pressure; start small.",
                     "Seal cut edges with a thin coat of mix against water.",
                 )
             ),
@@ -76,18 +103,22 @@ def trim_station(cure: CurePlan) -> Station:
 
 def record_station(part: PartSummary, laminate: LaminateSummary, shop: ShopPlan) -> Station:
     """Return the page on which planned and found stand side by side."""
-    untrimmed = shop.mix.cloth_g + shop.mix.laminate_resin_g
-    fibre = 100.0 * (1.0 - shop.mix.resin_share)
+    mix, cure = shop.mix, shop.cure
+    whole = mix.untrimmed_g
+    fibre = 100.0 * (1.0 - mix.resin_share)
     rows = (
-        ("Dry cloth", f"{shop.mix.cloth_g:.1f} g"),
-        ("Resin and hardener mixed", f"{shop.mix.mix_g:g} g"),
-        ("Mix left over in cups and tools", f"{shop.mix.mix_g - shop.mix.laminate_resin_g:.1f} g"),
-        ("Part before trimming", f"{untrimmed:.1f} g"),
+        ("Dry cloth", f"{mix.cloth_g:.1f} g"),
+        ("Resin and hardener mixed", f"{mix.mix_g:g} g"),
+        ("Mix left over in cups and tools", f"{mix.mix_g + mix.cloth_g - whole:.1f} g"),
+        ("Part before trimming", f"{whole:.1f} g"),
+        ("Good work by hand", f"{whole * (1 - BAND):.0f} to {whole * (1 + BAND):.0f} g"),
         ("Part after trimming", f"{trimmed_mass(part, laminate):.1f} g"),
         ("Cloth over untrimmed part, by mass", f"{fibre:.0f} %"),
-        ("Thickness, place 1", f"{laminate.thickness:.2f} mm"),
-        ("Thickness, place 2", f"{laminate.thickness:.2f} mm"),
-        ("Thickness, place 3", f"{laminate.thickness:.2f} mm"),
+        ("Thickness at five places, away from laps", f"{laminate.thickness:.2f} mm"),
+        ("From the first stir to the last ply", f"{mix.laying_minutes:.0f} min"),
+        ("Gelled after", f"{cure.gel_hours:.1f} h"),
+        ("Off the mould after", f"{cure.demould_hours:.1f} h"),
+        ("Temperature of the shop", f"{cure.temperature_c:g} °C"),
     )
     return Station(
         "Record",
@@ -108,36 +139,35 @@ def record_station(part: PartSummary, laminate: LaminateSummary, shop: ShopPlan)
                         "Bridges, air",
                         "Wrinkles",
                         "Damage at release",
-                        "Bend test of a sample",
                     )
                 ),
             ),
             Table("Signed", ("Name", "Date"), ((BY_HAND, BY_HAND),)),
             Note(
-                "Enter what was found into the job: it corrects the resin share of the next part. "
-                "Keep this sheet with the part."
+                "Enter what was found into the Weigh-in of the job: accepted records teach the "
+                "next plan. Keep this sheet with the part."
             ),
         ),
     )
 
 
 def _clock(cure: CurePlan) -> Drawing:
-    """Return the times of the cure along one axis."""
-    end = 1.25 * cure.demould_hours
-    shop = np.array([[0.0, cure.temperature_c], [end, cure.temperature_c]])
+    """Return temperature and softening over time, with the moments that matter."""
+    end = max(1.5 * cure.demould_hours, 1.1 * (cure.post_cure_end or 0.0))
+    hours = cure.profile.grid(end)
+    curves = [Curve("shop or oven", np.column_stack([hours, cure.profile.at(hours)]))]
+    if cure.course is not None:
+        softens = np.interp(hours, cure.course.hours, cure.course.glass_transition_c)
+        warm = softens > _FROZEN
+        curves.append(Curve("the part softens", np.column_stack([hours, softens])[warm]))
+    marks = [Level("gelled", cure.gel_hours), Level("too hard for a knife", cure.trim_until_hours)]
+    marks.append(Level("may leave the mould", cure.demould_hours))
     return line_chart(
         "Cure",
         "hours after the first stir, h",
         "temperature, °C",
-        (Curve("shop", shop),),
-        (
-            Level("the mould must stay below this", cure.mould_limit_c),
-            Level("shop", cure.temperature_c),
-        ),
-        marks=(
-            Level("gelled", cure.gel_hours),
-            Level("too hard for a knife", cure.trim_until_hours),
-            Level("may leave the mould", cure.demould_hours),
-        ),
+        tuple(curves),
+        (Level("the mould must stay below this", cure.mould_limit_c),),
+        marks=tuple(marks),
         size=(150.0, 42.0),
     )

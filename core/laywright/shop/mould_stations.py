@@ -11,8 +11,10 @@ import math
 from laywright.files.page import Note, Station, Steps, Table
 from laywright.shop import cautions
 from laywright.shop.cure import CurePlan
-from laywright.shop.release_coats import CoatingSettings, plan_coats
+from laywright.shop.finish import FinishPlan
+from laywright.shop.release_coats import CoatingPlan
 from laywright.shop.station_parts import BY_HAND, pictured, remarks_of, trimmed_mass
+from laywright.shop.strips import StripPlan
 from laywright.shop.summaries import (
     LaminateSummary,
     PartSummary,
@@ -97,8 +99,8 @@ def print_station(tiles: TileSummary, cure: CurePlan) -> Station:
                 rows,
             ),
             Note(
-                f"The mould must stay below {cure.mould_limit_c:.0f} °C in use. Choose its plastic "
-                "and keep it out of the sun accordingly."
+                f"The mould softens at {cure.mould_softening_c:.0f} °C and must stay below "
+                f"{cure.mould_limit_c:.0f} °C in use: keep it out of the sun."
             ),
             *remarks_of(tiles.remarks),
             Steps(
@@ -114,7 +116,7 @@ def print_station(tiles: TileSummary, cure: CurePlan) -> Station:
     )
 
 
-def assemble_station(tiles: TileSummary) -> Station:
+def assemble_station(tiles: TileSummary, finish: FinishPlan) -> Station:
     """Return the page on which tiles become a mould."""
     joint = (
         f"Glue the joints; the plan counts on {tiles.glue_gap:.2f} mm of glue in each. Scrape off "
@@ -131,11 +133,25 @@ def assemble_station(tiles: TileSummary) -> Station:
                     "Put the tiles together dry on a flat board; marks of row and column agree.",
                     joint,
                     "Measure the length, width and diagonals of the mould before the glue sets.",
-                    "Fill seams and layer lines, let the filler cure, sand from 80 to 400 grit.",
-                    "Seal with two thin coats, each dried as its data sheet says; sand between.",
+                    "Smooth and seal it as in the table; waits are common practice, the data "
+                    "sheet of the product goes first.",
                     "Hold the mould against a lamp and look for pinholes; seal them.",
                     "Check that scribe line and datum arrow are still to be seen.",
                 )
+            ),
+            Table(
+                f"Smooth and seal: adds about {finish.build_mm:.2f} mm to the face",
+                ("What", "Hands, min", "Then wait, h", "Done at", "By"),
+                tuple(
+                    (
+                        span.what,
+                        f"{span.hands_minutes:.0f}",
+                        f"{span.wait_minutes / 60.0:g}" if span.wait_minutes else "-",
+                        BY_HAND,
+                        BY_HAND,
+                    )
+                    for span in finish.spans
+                ),
             ),
             Table(
                 "Measured on the mould",
@@ -153,8 +169,10 @@ def assemble_station(tiles: TileSummary) -> Station:
     )
 
 
-def release_station(release: ReleaseSummary, area: float) -> Station:
-    """Return the page of the release agent, for a moulded area in mm^2."""
+def release_station(
+    release: ReleaseSummary, coats: CoatingPlan, strips: StripPlan | None
+) -> Station:
+    """Return the page of the release agent."""
     undercut = (
         (
             Note(
@@ -165,7 +183,17 @@ def release_station(release: ReleaseSummary, area: float) -> Station:
         if release.undercut_area > 0.0
         else ()
     )
-    coats = plan_coats(area, CoatingSettings())
+    tape = (
+        (
+            Note(
+                f"{len(strips.lengths)} strips of tape side by side, {min(strips.lengths):.0f} to "
+                f"{max(strips.lengths):.0f} mm long, {strips.total_mm / 1000.0:.1f} m in all."
+            ),
+            *remarks_of(strips.remarks),
+        )
+        if strips is not None
+        else ()
+    )
     return Station(
         "Release",
         cautions.RELEASE,
@@ -174,14 +202,15 @@ def release_station(release: ReleaseSummary, area: float) -> Station:
             Steps(
                 (
                     "Lay a test piece first: the same plastic, sealer, release agent and resin.",
-                    "Wax the flange, the edges and the holes as well; a missed spot as large as a "
-                    "coin is enough to hold the part.",
+                    "Treat the flange, the edges and the holes as well; a missed spot as large as "
+                    "a coin is enough to hold the part.",
                     "Numbers of coats and waits below are common practice: where the data sheet "
                     "of the product says otherwise, follow it.",
                 )
             ),
+            *tape,
             Table(
-                f"Wax on a new mould: ready after {coats.ready_minutes / 60.0:.1f} h",
+                f"{coats.agent.value.capitalize()}: ready after {coats.ready_minutes / 60.0:.1f} h",
                 ("At, min", "What", "Done at", "By"),
                 tuple(
                     (f"{step.start_minutes:.0f}", step.what, BY_HAND, BY_HAND)

@@ -17,9 +17,11 @@ from laywright.shop.mix import MixPlan
 from laywright.shop.statistics import Summary, summarise
 from laywright.stage import stage
 
-__all__ = ["ClothReading", "ClothWeight", "Readings", "Record", "weigh_in"]
+__all__ = ["BAND", "ClothReading", "ClothWeight", "Readings", "Record", "weigh_in"]
 
-_BAND = 0.09
+BAND = 0.09
+"""Share by which a part may be heavier or lighter than planned: good work by hand."""
+
 _CARD_BAND = 0.03
 _VOIDS = 0.05
 
@@ -225,10 +227,10 @@ def _cloth_weights(laminate: Laminate, readings: Readings) -> tuple[ClothWeight,
 def _mass_remarks(planned: float, part: float, wanted: float, got: float) -> list[str]:
     remarks = []
     off = part / planned - 1.0
-    if abs(off) > _BAND:
+    if abs(off) > BAND:
         remarks.append(
             f"The part is {abs(off):.0%} {'heavier' if off > 0.0 else 'lighter'} than planned; "
-            f"within {_BAND:.0%} is good work by hand."
+            f"within {BAND:.0%} is good work by hand."
         )
     if abs(got - wanted) > 0.02:
         remarks.append(

@@ -96,6 +96,7 @@ class CoatingPlan:
 
     Attributes
     ----------
+    agent : ReleaseAgent
     steps : tuple of CoatStep
     ready_minutes : float, minutes
         From the start until the layup may begin.
@@ -105,6 +106,7 @@ class CoatingPlan:
         Of its inputs.
     """
 
+    agent: ReleaseAgent
     steps: tuple[CoatStep, ...]
     ready_minutes: float
     wax_g: float
@@ -113,7 +115,7 @@ class CoatingPlan:
     digest: str = ""
 
 
-@stage("Release Coats", version=1)
+@stage("Release Coats", version=2)
 def plan_coats(area_mm2: float, settings: CoatingSettings) -> CoatingPlan:
     """Return the clock of the release agent for a mould.
 
@@ -156,6 +158,7 @@ def plan_coats(area_mm2: float, settings: CoatingSettings) -> CoatingPlan:
         clock += 3.0 * work
     steps.append(CoatStep(clock, "The layup may start. Touch the mould only with clean gloves."))
     return CoatingPlan(
+        settings.agent,
         tuple(steps),
         clock,
         coats * _WAX_PER_COAT * square_metres,

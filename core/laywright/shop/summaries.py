@@ -119,7 +119,7 @@ class TileSummary:
     mould_size: Size | None = None
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class PlyLine:
     """One ply of the laminate.
 
@@ -133,6 +133,8 @@ class PlyLine:
         From the datum arrow, counter-clockwise seen from the side away from the mould.
     thickness : float, mm
         When cured.
+    drawing : Drawing or None
+        The ply as it lies on the mould, the datum arrow to the right.
     """
 
     ply: int
@@ -140,9 +142,10 @@ class PlyLine:
     cloth: str
     angle: float
     thickness: float
+    drawing: Drawing | None = None
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class LaminateSummary:
     """The laminate.
 

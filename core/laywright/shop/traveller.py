@@ -12,8 +12,16 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from laywright.errors import InputError
-from laywright.files.page import Block, Note, Sheet, Station, Steps, Table
-from laywright.shop import cautions, cloth_stations, finish_stations, mould_stations
+from laywright.files.page import Block, Cards, Note, Sheet, Station, Steps, Table
+from laywright.shop import (
+    cautions,
+    cloth_stations,
+    finish_stations,
+    mould_stations,
+    plan_stations,
+)
+from laywright.shop.bag_station import bag_station
+from laywright.shop.bench import BenchPlan
 from laywright.shop.plan import ShopPlan
 from laywright.shop.summaries import (
     LaminateSummary,
@@ -52,11 +60,14 @@ class JobSheet:
     ----------
     sheet : Sheet
         Its pages.
+    bench : BenchPlan
+        Everything around the laminate.
     digest : str
         Of its inputs.
     """
 
     sheet: Sheet
+    bench: BenchPlan
     digest: str = ""
 
 
@@ -80,6 +91,7 @@ def make_sheet(
     patterns: tuple[PatternLine, ...],
     rolls: tuple[RollLine, ...],
     shop: ShopPlan,
+    bench: BenchPlan,
     version: str,
 ) -> JobSheet:
     """Return the job sheet of a job.
@@ -96,14 +108,16 @@ def make_sheet(
         One for each roll.
     shop : ShopPlan
         Mixing and curing.
+    bench : BenchPlan
+        Everything around the laminate.
     version : str
         Code that is printed on every page, see `version_code`.
 
     Returns
     -------
     JobSheet
-        Ten stations: part and check, print, assemble and seal, release, cut cloth, mix, lay
-        up, cure, trim, record.
+        Stations: part and check, clock, shopping list, print, assemble and seal, release, cut
+        cloth, mix, lay up, bag if there is one, cure, trim, record.
 
     Raises
     ------
@@ -127,20 +141,23 @@ def make_sheet(
             _spelled(station)
             for station in (
                 mould_stations.part_station(part, release, laminate),
+                plan_stations.clock_station(bench.timeline),
+                plan_stations.shopping_station(bench.shopping),
                 mould_stations.print_station(tiles, shop.cure),
-                mould_stations.assemble_station(tiles),
-                mould_stations.release_station(release, part.area),
+                mould_stations.assemble_station(tiles, bench.finish),
+                mould_stations.release_station(release, bench.coats, bench.strips),
                 cloth_stations.cut_station(patterns, rolls),
                 cloth_stations.mix_station(laminate, shop.mix),
                 cloth_stations.lay_up_station(laminate, shop.mix),
+                *(() if bench.bag is None else (bag_station(bench.bag),)),
                 finish_stations.cure_station(shop.cure),
-                finish_stations.trim_station(shop.cure),
+                finish_stations.trim_station(shop.cure, bench.trim),
                 finish_stations.record_station(part, laminate, shop),
             )
         ),
         foot=cautions.ESTIMATES,
     )
-    return JobSheet(sheet)
+    return JobSheet(sheet, bench)
 
 
 def _spelled(station: Station) -> Station:
@@ -158,6 +175,9 @@ def _spelled(station: Station) -> Station:
         elif isinstance(block, Table):
             rows = tuple(spelled(row) for row in block.rows)
             blocks.append(Table(spelled([block.heading])[0], spelled(block.columns), rows))
+        elif isinstance(block, Cards):
+            cards = tuple(replace(card, lines=spelled(card.lines)) for card in block.cards)
+            blocks.append(Cards(block.heading, cards))
         else:
             blocks.append(replace(block, caption=spelled([block.caption])[0]))
     return Station(station.title, station.cautions, tuple(blocks))

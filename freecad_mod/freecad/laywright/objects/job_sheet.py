@@ -7,6 +7,12 @@ from laywright.errors import InputError
 from laywright.job.job import JobResult
 from laywright.job.outputs import freshness
 from laywright.job.sheet import make_job_sheet
+from laywright.shop.bag import BagSettings, BagStyle
+from laywright.shop.bench import BenchSettings, TrimGuide
+from laywright.shop.release_coats import CoatingSettings, MouldState, ReleaseAgent
+from laywright.shop.shopping import read_prices
+from laywright.shop.strips import StripSettings
+from laywright.shop.timeline import WorkingDay, clock_text
 from laywright.shop.traveller import JobSheet
 
 __all__ = ["JobSheetObject", "job_result"]
@@ -23,6 +29,10 @@ _LINKS = (
 )
 
 
+def _words(kind):
+    return [member.value for member in kind]
+
+
 class JobSheetObject(StageObject):
     """The sheets; says whether the files that were written still fit the job."""
 
@@ -34,21 +44,66 @@ class JobSheetObject(StageObject):
         *(Property(name, "Link", f"{what[0].upper()}{what[1:]} to print") for name, what in _LINKS),
         Property("Paper", "Enumeration", "Paper of the printed sheets", ["A4", "Letter"]),
         Property("Folder", "Path", "Folder that the files were last written to"),
+        Property(
+            "ReleaseAgent", "Enumeration", "What keeps the part from sticking", _words(ReleaseAgent)
+        ),
+        Property("MouldUse", "Enumeration", "How often the mould was used", _words(MouldState)),
+        Property("TapeWidth", "Length", "Width of release tape (mm)", "50 mm"),
+        Property("BagClosed", "Enumeration", "Where a bag is closed", _words(BagStyle)),
+        Property("People", "Integer", "Hands at the mould", 1),
+        Property("DayBegins", "String", "Work begins, such as 08:00", "08:00"),
+        Property("DayEnds", "String", "Work ends", "20:00"),
+        Property("Parts", "Integer", "Number of parts that share what is paid once", 1),
+        Property(
+            "Prices", "StringList", "Your own prices, a line such as: Peel ply = 4.20 per m^2"
+        ),
+        Property("Currency", "String", "Printed beside the cost"),
+        Property("TrimGuide", "Enumeration", "What is printed to trim by", _words(TrimGuide)),
     )
     reports = (
         Property("Version", "String", "Code that every sheet and file of this state carries"),
         Property("Files", "String", "Whether the written files fit the present job"),
+        Property("Finish", "String", "When all is done, at the earliest"),
+        Property("Work", "Float", "Hands-on time without printing (h)"),
+        Property("CostPerPart", "Float", "Cost of one part, as far as there are prices"),
+        Property("TrimLine", "Length", "Length of the trim line (mm)"),
+        Property("Clock", "StringList", "What begins when"),
+        Property("Shopping", "StringList", "What is bought"),
+        Property("Remarks", "StringList", "What to watch"),
     )
 
     def inputs(self, obj):
         results = [fresh_result(getattr(obj, name), what, obj.Label) for name, what in _LINKS]
-        return (obj.Title, *results)
+        settings = BenchSettings(
+            coating=CoatingSettings(ReleaseAgent(obj.ReleaseAgent), MouldState(obj.MouldUse)),
+            strips=StripSettings(width=obj.TapeWidth.Value),
+            bag=BagSettings(style=BagStyle(obj.BagClosed)),
+            day=WorkingDay(obj.DayBegins, obj.DayEnds),
+            people=obj.People,
+            parts=obj.Parts,
+            prices=read_prices(obj.Prices),
+            currency=obj.Currency,
+            trim_guide=TrimGuide(obj.TrimGuide),
+        )
+        return (obj.Title, *results, settings)
 
     def compute(self, obj, previous, inputs, progress):
         return self.stage.renew(previous, *inputs)
 
     def show(self, obj, result):
+        bench = result.bench
         obj.Version = result.digest[:8]
+        obj.Finish = bench.timeline.finish
+        obj.Work = bench.timeline.hands_minutes / 60.0
+        obj.CostPerPart = bench.shopping.per_part
+        obj.TrimLine = bench.trim.line_mm
+        obj.Clock = [
+            f"{clock_text(entry.start_minutes)}: {entry.what}" for entry in bench.timeline.entries
+        ]
+        obj.Shopping = [
+            f"{line.item}: {line.amount:g} {line.unit}" for line in bench.shopping.lines
+        ]
+        obj.Remarks = list(bench.remarks)
 
     def execute(self, obj):
         super().execute(obj)

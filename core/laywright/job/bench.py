@@ -1,0 +1,69 @@
+"""What the bench must know about part, mould and cloth, gathered from the other rooms."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from laywright.arrays import FloatArray
+from laywright.cloth.pattern import PatternSet
+from laywright.cloth.roll import RollPlan
+from laywright.laminate.laminate import Laminate
+from laywright.laminate.materials import FibreKind
+from laywright.mould.body import MouldBody
+from laywright.mould.printer import load_printers
+from laywright.mould.tiles import TileSet
+from laywright.shop.bench import BenchFacts, RollUse
+from laywright.shop.trim import EdgeFacts
+from laywright.surface.double_curvature import double_curvature
+
+__all__ = ["bench_facts"]
+
+_GLUE_DENSITY = 1.2  # g/cm^3; common practice, no source
+_GLUE_LOST = 2.0  # as much again is scraped off
+
+
+def bench_facts(
+    laminate: Laminate, body: MouldBody, tiles: TileSet, patterns: PatternSet, roll: RollPlan
+) -> BenchFacts:
+    """Return what the bench must know."""
+    solid, working = body.solid, body.working
+    area = dict.fromkeys(solid.patch_names, 0.0)
+    sums = np.bincount(solid.patches, solid.areas, len(solid.patch_names))
+    area.update(zip(solid.patch_names, sums.tolist(), strict=True))
+    own = sum(area[name] for name in area if name not in ("sides", "base"))
+    loops = tuple(working.vertices[loop] for loop in working.boundary_loops)
+    printer = load_printers().get(tiles.printer)
+    cloths = [ply.cloth for ply in laminate.layup.plies]
+    low, high = solid.bounds
+    size = sorted(float(side) for side in high - low)
+    return BenchFacts(
+        part_area=working.area,
+        mould_area=own,
+        run_off=area.get("run-off", 0.0) / _length(body.trim_line),
+        outline=max((pattern.trim for pattern in patterns.patterns), key=_extent),
+        curvature=double_curvature(patterns.draped[0].surface),
+        mould_size=(size[2], size[1], size[0]),
+        pull=body.pull,
+        trim_loops=loops,
+        cloth_edges=tuple(
+            EdgeFacts(
+                sum(_length(line) for line in (pattern.cut, *pattern.openings)),
+                2 if cloths[pattern.ply - 1].fibre.kind is FibreKind.ARAMID else 1,
+            )
+            for pattern in patterns.patterns
+        ),
+        rolls=tuple(RollUse(layout.cloth, layout.length) for layout in roll.rolls),
+        plastic="" if printer is None else printer.material,
+        print_g=sum(tile.mass for tile in tiles.tiles),
+        glue_g=_GLUE_LOST * _GLUE_DENSITY * tiles.glue_area * tiles.glue_gap / 1000.0,
+        process=laminate.layup.process,
+    )
+
+
+def _length(line: FloatArray) -> float:
+    """Return the length of a closed line, mm."""
+    return float(np.linalg.norm(np.roll(line, -1, axis=0) - line, axis=1).sum())
+
+
+def _extent(outline: FloatArray) -> float:
+    return float(np.ptp(outline, axis=0).prod())
