@@ -10,7 +10,7 @@ from freecad.laywright.objects.job import make_job, stages_of
 sys.path.append(str(Path(__file__).resolve().parents[2] / "examples"))
 import hatch_cover
 
-__all__ = ["bored_box", "hatch_job", "set_dimension"]
+__all__ = ["bored_box", "hatch_job", "job_in", "set_dimension"]
 
 
 def hatch_job(name="HatchCover"):
@@ -21,6 +21,12 @@ def hatch_job(name="HatchCover"):
     stages = stages_of(job)
     stages["RollPlan"].SearchTime = 0.0
     return document, job, stages
+
+
+def job_in(document):
+    """Return the job group of a document and its stages."""
+    job = next(obj for obj in document.Objects if obj.Name.startswith("Job") and obj.Group)
+    return job, stages_of(job)
 
 
 def set_dimension(document, name, value):

@@ -1,12 +1,7 @@
 """The moulded face knows its faces again after an edit, or refuses and offers the best match."""
 
-import sys
-from pathlib import Path
-
 import FreeCAD
 import pytest
-
-sys.path.insert(0, str(Path(__file__).parent))
 from parts import bored_box
 
 from freecad.laywright.objects.job import add_stage

@@ -1,12 +1,9 @@
 """What people do with objects in a session: move, copy, delete, rename, drive by expressions."""
 
-import sys
 from pathlib import Path
 
 import FreeCAD
 import pytest
-
-sys.path.insert(0, str(Path(__file__).parent))
 from parts import bored_box, hatch_job
 
 from freecad.laywright import preferences
@@ -15,15 +12,6 @@ from freecad.laywright.staleness import stale
 from laywright.stage import Stage
 
 pytestmark = pytest.mark.freecad
-
-
-@pytest.fixture
-def hatch():
-    document, job, stages = hatch_job("Session")
-    document.recompute()
-    yield document, job, stages
-    for name in list(FreeCAD.listDocuments()):
-        FreeCAD.closeDocument(name)
 
 
 def test_a_part_inside_a_moved_container_is_taken_where_it_stands(doc):

@@ -5,15 +5,11 @@ import json
 import math
 import os
 import subprocess
-import sys
-from pathlib import Path
 
 import FreeCAD
 import pytest
 import trimesh
-
-sys.path.insert(0, str(Path(__file__).parent))
-from parts import hatch_job, set_dimension
+from parts import set_dimension
 
 from freecad.laywright.exports import export_job
 from freecad.laywright.objects.base import is_current
@@ -48,16 +44,6 @@ def computed(monkeypatch):
 
     monkeypatch.setattr(Stage, "__call__", counted)
     return titles
-
-
-@pytest.fixture
-def hatch():
-    """Return document, job and stages of the example, recomputed."""
-    document, job, stages = hatch_job()
-    document.recompute()
-    yield document, job, stages
-    for name in list(FreeCAD.listDocuments()):
-        FreeCAD.closeDocument(name)
 
 
 def digests(stages):
