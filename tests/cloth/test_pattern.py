@@ -18,7 +18,7 @@ from laywright.surface.face import LaminateSide, MouldSide, take_face
 
 PLAIN = "E-glass plain weave 163 g/m^2"
 MAT = "E-glass chopped strand mat 300 g/m^2"
-COARSE = PatternSettings(triangles=800)
+COARSE = PatternSettings(triangles=500)
 
 
 def test_one_pattern_for_each_ply_with_its_angle():
@@ -135,7 +135,7 @@ def test_the_same_inputs_give_the_same_patterns():
     second = make_patterns(hatch_face(), laminate, None, COARSE)
     assert values.digest(first.patterns) == values.digest(second.patterns)
     assert first.digest == make_patterns.digest(hatch_face(), laminate, None, COARSE)
-    wider = PatternSettings(triangles=800, margin=30.0)
+    wider = PatternSettings(triangles=500, margin=30.0)
     assert first.digest != make_patterns.digest(hatch_face(), laminate, None, wider)
 
 

@@ -4,7 +4,8 @@ The facets read the gradients of a curved map wrong in the first order of their 
 bring the cloth near its rest in a few steps, each shortened until it turns no triangle over.
 From there the energy is read with what facets miss added back (see
 `laywright.cloth.recovery`): the strain is then right in the second order and hardly depends on
-how the triangles lie.  The facets' factored matrix stays the guess of the curvature.
+how the triangles lie.  The facets' factored matrix, renewed now and then, is the guess of the
+curvature.
 """
 
 from __future__ import annotations
@@ -26,7 +27,8 @@ __all__ = ["Settled", "settle"]
 _REST = 4e-6
 _ROUGHLY = 1e-3
 _MOST_ROUGH = 60
-_MOST_FINE = 300
+_MOST = 800
+_FRESH = 25
 _STIFF = 1e3
 _ROUNDING = 1e-12
 
@@ -98,22 +100,24 @@ def settle(
         if moved <= _ROUGHLY * size:
             break
     last = Energy(sheet, fabric, held[1], sheet.rounded(uv))
-    factors = Factors(last.matrix(uv), sheet.elimination)
     inner = part_of(progress, 0.4, 1.0)
 
     def value_and_slope(place: FloatArray) -> tuple[float, FloatArray]:
         return last.value_and_slope(place.reshape(-1, 2))
 
-    descent = descend(
-        value_and_slope,
-        factors.divide,
-        uv.ravel(),
-        rest * size,
-        _MOST_FINE,
-        lambda moved: told(inner, rest, moved),
-    )
-    uv = descent.place.reshape(-1, 2)
-    return Settled(uv, last.jacobians(uv), steps + descent.steps, descent.at_rest)
+    at_rest = False
+    while not at_rest and steps < _MOST:
+        descent = descend(
+            value_and_slope,
+            Factors(last.matrix(uv), sheet.elimination).divide,
+            uv.ravel(),
+            rest * size,
+            _FRESH,
+            lambda moved: told(inner, rest, moved),
+        )
+        uv, at_rest = descent.place.reshape(-1, 2), descent.at_rest
+        steps += descent.steps
+    return Settled(uv, last.jacobians(uv), steps, at_rest)
 
 
 def _damped(energy: Energy, uv: FloatArray, damping: float) -> tuple[FloatArray, float, float]:
