@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 import shapes
 from laywright.mould.base import close_down, with_run_off
-from laywright.mould.run_off import rays_of, run_off_rows
+from laywright.mould.run_off import RunOff, rays_of, run_off_rows
 from laywright.surface.triangles import Surface
 
 NAMES = ("face", "run-off", "sides", "base")
@@ -40,7 +40,7 @@ def test_run_off_of_a_flat_disk_is_a_ring():
         )
     )
     rays = rays_of(disk, disk.boundary_loops[0])
-    top, outline = with_run_off(disk, rays, run_off_rows(rays, 10.0), 1)
+    top, outline = with_run_off(disk, rays, run_off_rows(rays, RunOff(10.0)), 1)
     polygon = 72 / 2 * np.sin(2 * np.pi / 72)
     assert top.area == pytest.approx(polygon * 40.0**2, rel=1e-9)
     assert sorted(outline.tolist()) == sorted(top.boundary_loops[0].tolist())
@@ -59,7 +59,7 @@ def test_a_surface_with_a_hole_gives_a_body_with_a_hole():
 def test_a_run_off_shares_the_trim_edge_without_a_kink():
     surface = named(shapes.hatch(spacing=6.0))
     rays = rays_of(surface, surface.boundary_loops[0])
-    top, _ = with_run_off(surface, rays, run_off_rows(rays, 25.0), 3)
+    top, _ = with_run_off(surface, rays, run_off_rows(rays, RunOff(25.0)), 3)
     table = top.edges
     inner = (table.left >= 0) & (table.right >= 0)
     left, right = table.left[inner], table.right[inner]

@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import shapes
-from laywright.mould.run_off import rays_of, run_off_rows
+from laywright.mould.run_off import RunOff, rays_of, run_off_rows
 
 
 def rays(surface):
@@ -27,7 +27,7 @@ def test_rays_of_a_cap_are_tangents_of_the_sphere(angle, rings, length):
     lean = np.einsum("ij,ij->i", found.along, radial)
     assert np.abs(lean).max() < step
     assert np.abs(found.along[:, 2] + math.sin(angle)).max() < step
-    tips = run_off_rows(found, length)[-1]
+    tips = run_off_rows(found, RunOff(length))[-1]
     np.testing.assert_allclose(np.linalg.norm(tips - found.start, axis=1), length, rtol=1e-12)
 
 
@@ -59,7 +59,7 @@ def test_a_steep_cavity_bends_over_to_a_rim(draft):
     wall = np.array([[0, 0], [20, 0], [20 + 30 * math.tan(slope), 30]], float)
     surface = shapes.dish(wall, 64)
     found = rays(surface)
-    rows = run_off_rows(found, 25.0)
+    rows = run_off_rows(found, RunOff(25.0))
     line = np.concatenate([found.start[None], rows])
     length = np.linalg.norm(np.diff(line, axis=0), axis=2).sum(axis=0)
     assert length == pytest.approx(25.0, rel=2e-3)
@@ -84,6 +84,6 @@ def test_a_steep_cavity_bends_over_to_a_rim(draft):
 
 def test_a_plug_runs_straight_on():
     surface = shapes.dish(np.array([[0, 0], [20, 0], [21, -30]], float), 64)
-    rows = run_off_rows(rays(surface), 25.0)
+    rows = run_off_rows(rays(surface), RunOff(25.0))
     assert rows.shape[0] == 1
     assert rows[0, :, 2] == pytest.approx(-30.0 - 25.0 * 30 / math.hypot(1, 30), abs=0.01)

@@ -1,7 +1,8 @@
-"""The mould's body: working surface, run-off, scribed trim line, sides and base.
+"""The mould's body: working surface, run-off and flange, scribed lines, sides, base, hollow.
 
 The working surface is kept exactly as `laywright.surface.face.MouldedFace.working_surface`
-gives it.  The body lies below it, against the pull, and is a closed solid.
+gives it, set back by the coats that come onto the print.  The body lies below it, against the
+pull, and is a closed solid.
 """
 
 from __future__ import annotations
@@ -9,76 +10,59 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
-from manifold3d import Manifold
+from manifold3d import Manifold, OpType
 
 from laywright.arrays import Array, FloatArray, Vector, floats
 from laywright.errors import GeometryError, LimitError
 from laywright.mould.base import close_down, with_run_off
+from laywright.mould.bays import with_bay_run_off
 from laywright.mould.compensation import (
+    Allowance,
     Compensation,
+    growth_scale,
     print_scale,
-    shrinkage_items,
-    thickness_item,
+    scale_items,
+    spring_in_items,
+    surface_items,
 )
+from laywright.mould.edge import edge_cuts, inscription
 from laywright.mould.fill import fill_holes
 from laywright.mould.frame import upright
-from laywright.mould.hollow import with_hollow_run_off
-from laywright.mould.run_off import Rays, rays_of, run_off_rows
-from laywright.mould.scribe import groove
+from laywright.mould.inside import Hollow, deflection, hollow_of
+from laywright.mould.plastic import PlasticEstimate, estimate_plastic
+from laywright.mould.run_off import Rays, RunOff, rays_of, run_off_rows
+from laywright.mould.scribe import cloth_line, groove
+from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
 from laywright.mould.solid import from_manifold, to_manifold
 from laywright.mould.visibility import STANDING, hidden_share, is_one_layer
 from laywright.mould.wording import three_figures
 from laywright.progress import Progress, silent
 from laywright.stage import stage
-from laywright.surface.distance import largest_distance
+from laywright.surface.distance import distances, largest_distance
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide
+from laywright.surface.offset import offset
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 
-__all__ = ["MouldBody", "MouldSettings", "build_body"]
+__all__ = ["Edge", "Inside", "MouldBody", "MouldBuild", "MouldSettings", "build_body"]
 
-_OWN = ("run-off", "filled hole", "sides", "base", "scribe line")
+_OWN = (
+    "run-off",
+    "filled hole",
+    "sides",
+    "base",
+    "scribe line",
+    "cloth line",
+    "pry pocket",
+    "air port",
+    "bolt hole",
+    "inscription",
+    "hollow",
+)
 _HELD = 1e-6
 _SLACK = 1e-5
 _CRUMB = 1e-3
 _UP = (0.0, 0.0, 1.0)
-
-
-@dataclass(frozen=True)
-class MouldSettings:
-    """How the body is built.
-
-    Attributes
-    ----------
-    run_off : float, mm
-        Length of the surface beyond the trim line; 25 mm carries the trim margin (common
-        practice, no source).
-    base : float, mm
-        Material below the lowest point of the upper surface.
-    scribe_depth, scribe_width : float, mm
-        The groove outside of the trim edge; depth 0 leaves it out.
-    shrinkage : tuple of 3 float
-        Share by which a print is shorter than its file along the printer's x, y, z.
-    """
-
-    run_off: float = 25.0
-    base: float = 8.0
-    scribe_depth: float = 0.4
-    scribe_width: float = 0.8
-    shrinkage: Vector = (0.0, 0.0, 0.0)
-
-    def __post_init__(self) -> None:
-        for name, value, least in (
-            ("run-off", self.run_off, 2.0 * self.scribe_width + 1.0),
-            ("base height", self.base, 1.0),
-            ("scribe depth", self.scribe_depth, 0.0),
-            ("scribe width", self.scribe_width, 0.1),
-        ):
-            if not least <= value <= 1e4:
-                raise LimitError(
-                    name, f"{value:.3g} mm", f"at least {least:.3g} mm", "set a larger value"
-                )
-        print_scale(self.shrinkage)
 
 
 @dataclass(frozen=True, eq=False)
@@ -89,10 +73,11 @@ class MouldBody:
     ----------
     solid : Surface
         Closed, normals outwards.  Its patches are the faces of the working surface by their
-        own names, then ``"run-off"``, ``"filled hole"``, ``"sides"``, ``"base"`` and
-        ``"scribe line"``.
+        own names, then ``"run-off"``, ``"filled hole"``, ``"sides"``, ``"base"``,
+        ``"scribe line"``, ``"cloth line"``, ``"pry pocket"``, ``"air port"``,
+        ``"bolt hole"``, ``"inscription"`` and ``"hollow"``.
     working : Surface
-        The wanted working surface.
+        The wanted working surface, as it is printed.
     trim_line : (k, 3) float, mm
         The outer trim edge, a closed line.
     pull : tuple of 3 float
@@ -103,6 +88,15 @@ class MouldBody:
         Scale of the tiles along the printer's axes; the body itself has nominal size.
     largest_deviation : float, mm
         Largest distance measured between the body and the wanted working surface.
+    from_cad : (n,) float, mm
+        Distance of every point of the working surface from the CAD faces, measured; negative
+        below them, seen along the working surface's normals.
+    largest_from_cad : float, mm
+        The largest of these, whichever way.
+    least_wall : float or None, mm
+        Least wall measured around the hollow; None for a solid body.
+    plastic : PlasticEstimate
+        Mass, time and cost of printing.
     volume : float, mm^3
         Of the solid.
     remarks : tuple of str
@@ -118,6 +112,10 @@ class MouldBody:
     compensations: tuple[Compensation, ...]
     print_scale: Vector
     largest_deviation: float
+    from_cad: FloatArray
+    largest_from_cad: float
+    least_wall: float | None
+    plastic: PlasticEstimate
     volume: float
     remarks: tuple[str, ...]
     digest: str = ""
@@ -132,7 +130,7 @@ class MouldBody:
         return np.asarray(self.solid.patches < self.patch(_OWN[0]))
 
 
-@stage("Mould Body", version=1)
+@stage("Mould Body", version=2)
 def build_body(
     face: MouldedFace,
     thickness: float,
@@ -149,7 +147,7 @@ def build_body(
     thickness : float, mm
         Thickness of the laminate.
     settings : MouldSettings
-        Run-off, base, scribed line, shrinkage.
+        Run-off, base, scribed lines, edge, inside, allowances, plastic.
     progress : Progress
         Told how far it is.
 
@@ -167,62 +165,178 @@ def build_body(
         raise LimitError(
             "laminate thickness", f"{thickness:.3g} mm", "0 to 100 mm", "check the layup"
         )
-    working = face.working_surface(thickness)
+    working = _printed_surface(face, thickness, settings)
     _refuse_undercut(working, face.pull)
     progress(0.2, "laying the run-off")
     turn = upright(face.pull)
-    names = (*working.patch_names, *_OWN)
-    number = {name: len(working.patch_names) + i for i, name in enumerate(_OWN)}
-    flat = Surface(working.vertices @ turn.T, working.triangles, working.patches, names)
-    rims = [rays_of(flat, loop) for loop in flat.boundary_loops]
-    top = fill_holes(flat, number["filled hole"])
-    solid = _body(top, rims[0], settings, number, ", ".join(working.patch_names))
-    progress(0.5, "cutting the scribed line")
-    if settings.scribe_depth > 0.0:
-        for loop, rays in zip(flat.boundary_loops, rims, strict=True):
-            solid = solid - groove(
-                rays,
-                flat.vertices[loop],
-                settings.scribe_depth,
-                settings.scribe_width,
-                number["scribe line"],
-            )
-    whole = [part for part in solid.decompose() if part.volume() > _CRUMB]
-    surface = from_manifold(Manifold.compose(whole), names)
+    frame = _frame_of(working, turn, settings)
+    whole = to_manifold(frame.body, f"the mould body on {frame.where}")
+    remarks: list[str] = []
+    hollow = None
+    if settings.inside.build is not MouldBuild.SOLID:
+        progress(0.3, "hollowing")
+        hollow = _hollow(frame, settings.inside)
+        whole = whole - hollow.solid
+    progress(0.5, "cutting lines and bores")
+    cuts = _cuts(frame, settings, remarks)
+    solid = whole - Manifold.batch_boolean(cuts, OpType.Add) if cuts else whole
+    kept = [part for part in solid.decompose() if part.volume() > _CRUMB]
+    surface = from_manifold(Manifold.compose(kept), frame.flat.patch_names)
     surface = surface.moved(surface.vertices @ turn)
     progress(0.7, "measuring the working area")
     _check_closed(surface)
-    deviation = _largest_deviation(surface, working, number["run-off"])
+    deviation = _largest_deviation(surface, working, frame.number["run-off"])
+    from_cad = _from_cad(face, working)
     return MouldBody(
         surface,
         working,
         floats(working.vertices[working.boundary_loops[0]], -1, 3),
         face.pull,
-        (thickness_item(_moved(face, thickness)), *shrinkage_items(settings.shrinkage)),
-        print_scale(settings.shrinkage),
+        (
+            *surface_items(thickness, _moved(face, thickness), settings.allowances),
+            *scale_items(settings.shrinkage, settings.allowances),
+            *spring_in_items(settings.allowances),
+        ),
+        _scale(settings),
         deviation,
+        from_cad,
+        float(np.abs(from_cad).max()),
+        None if hollow is None else hollow.least_wall,
+        estimate_plastic(surface.volume, surface.area, settings.plastic),
         surface.volume,
-        _remarks(working, settings, deviation),
+        (*_remarks(working, settings, deviation, hollow), *remarks),
     )
 
 
-def _body(
-    top: Surface, rays: Rays, settings: MouldSettings, number: dict[str, int], where: str
-) -> Manifold:
-    rows = run_off_rows(rays, settings.run_off)
-    upper, _ = with_run_off(top, rays, rows, number["run-off"])
+@dataclass(frozen=True, eq=False)
+class _Frame:
+    """The body in the mould's frame, before anything is cut out.
+
+    Attributes
+    ----------
+    flat : Surface
+        The working surface.
+    rims : list of Rays
+        Rays that leave each of its boundary loops.
+    lines : (rows, k, 3) float, mm
+        Points along the rays of the first loop, the first row on the trim edge.
+    upper, body : Surface
+        The upper surface with its run-off, and the closed body.
+    number : dict of str to int
+        Numbers of the body's own patches.
+    where : str
+        Names of the faces, for messages.
+    """
+
+    flat: Surface
+    rims: list[Rays]
+    lines: FloatArray
+    upper: Surface
+    body: Surface
+    number: dict[str, int]
+    where: str
+
+
+def _printed_surface(face: MouldedFace, thickness: float, settings: MouldSettings) -> Surface:
+    """Return the working surface as it is printed: coats still to come."""
+    allowances = settings.allowances
+    laid = allowances.size_of(Allowance.LAMINATE, thickness)
+    working = face.working_surface(laid)
+    return offset(working, -allowances.size_of(Allowance.COATS, allowances.coats))
+
+
+def _frame_of(working: Surface, turn: FloatArray, settings: MouldSettings) -> _Frame:
+    names = (*working.patch_names, *_OWN)
+    number = {name: len(working.patch_names) + i for i, name in enumerate(_OWN)}
+    where = ", ".join(working.patch_names)
+    flat = Surface(working.vertices @ turn.T, working.triangles, working.patches, names)
+    rims = [rays_of(flat, loop) for loop in flat.boundary_loops]
+    top = fill_holes(flat, number["filled hole"])
+    profile = RunOff(settings.run_off, settings.edge.flange, settings.edge.blend)
+    rows = run_off_rows(rims[0], profile)
+    upper, _ = with_run_off(top, rims[0], rows, number["run-off"])
     if not is_one_layer(upper, _UP, _SLACK):
-        upper = with_hollow_run_off(top, settings.run_off, number["run-off"], where)
+        upper = with_bay_run_off(top, profile, number["run-off"], where)
     if not is_one_layer(upper, _UP, _SLACK):
         raise GeometryError(
             where,
-            f"a run-off of {settings.run_off:.3g} mm that folds over",
+            f"a run-off of {settings.run_off + settings.edge.flange:.3g} mm that folds over",
             "an outline along which the run-off lies open",
             "shorten the run-off or smooth the edge of the face",
         )
     floor = float(upper.vertices[np.unique(upper.triangles), 2].min()) - settings.base
     body = close_down(upper, floor, number["sides"], number["base"])
-    return to_manifold(body, f"the mould body on {where}")
+    lines = np.concatenate([rims[0].start[None], rows])
+    return _Frame(flat, rims, lines, upper, body, number, where)
+
+
+def _hollow(frame: _Frame, inside: Inside) -> Hollow:
+    return hollow_of(frame.body, frame.upper, inside, frame.number["base"], frame.number["hollow"])
+
+
+def _cuts(frame: _Frame, settings: MouldSettings, remarks: list[str]) -> list[Manifold]:
+    """Return all that is cut out of the body; what finds no room is told in the remarks."""
+    flat, number, edge = frame.flat, frame.number, settings.edge
+    floor = float(frame.body.vertices[:, 2].min())
+    depth, width = settings.scribe_depth, settings.scribe_width
+    cuts = []
+    if depth > 0.0:
+        for loop, rays in zip(flat.boundary_loops, frame.rims, strict=True):
+            cuts.append(groove(rays, flat.vertices[loop], depth, width, number["scribe line"]))
+    trim = flat.vertices[flat.boundary_loops[0]]
+    if depth > 0.0 and edge.cloth_margin > 0.0:
+        line = cloth_line(
+            frame.rims[0],
+            frame.lines,
+            trim,
+            edge.cloth_margin,
+            depth,
+            width,
+            number["cloth line"],
+        )
+        if line is None:
+            remarks.append(
+                "The line at the edge of the cloth is left out: the outline comes back nearer "
+                f"than {edge.cloth_margin:.3g} mm."
+            )
+        else:
+            cuts.append(line)
+    cuts += edge_cuts(frame.rims[0], frame.lines, edge, floor, number)
+    if edge.inscription:
+        outline = frame.upper.vertices[frame.upper.boundary_loops[0]]
+        text = inscription(edge.inscription, outline, floor, settings.base, number["inscription"])
+        if text is None:
+            remarks.append(
+                f"'{edge.inscription}' is not engraved: the sides leave no room for letters "
+                "3 mm high; a base of 8 mm carries them."
+            )
+        else:
+            cuts.append(text)
+    return cuts
+
+
+def _scale(settings: MouldSettings) -> Vector:
+    """Return the scale of the print: shrinkage and growth made up for."""
+    allowances = settings.allowances
+    growth = growth_scale(allowances.expansion, allowances.warming)
+    if Allowance.GROWTH in allowances.left_out:
+        growth = 1.0
+    scale = print_scale(settings.shrinkage)
+    if Allowance.SHRINKAGE in allowances.left_out:
+        scale = (1.0, 1.0, 1.0)
+    x, y, z = (growth * part for part in scale)
+    return x, y, z
+
+
+def _from_cad(face: MouldedFace, working: Surface) -> FloatArray:
+    """Return the distance of the working surface's points from the CAD faces: (n,) mm."""
+    cad = face.working_surface(0.0)
+    away = distances(working.vertices, cad)
+    if len(working.vertices) == len(cad.vertices):
+        moved = np.einsum("ij,ij->i", working.vertices - cad.vertices, cad.vertex_normals)
+    else:
+        moved = np.full(len(away), -1.0)
+    return floats(np.where(moved < 0.0, -away, away), -1)
 
 
 def _refuse_undercut(working: Surface, pull: Vector) -> None:
@@ -263,7 +377,13 @@ def _moved(face: MouldedFace, thickness: float) -> float:
     return thickness if inside == (face.laminate_side is LaminateSide.INSIDE) else 0.0
 
 
-def _remarks(working: Surface, settings: MouldSettings, deviation: float) -> tuple[str, ...]:
+def _sag_words(sag: float, wall: float) -> str:
+    return "more than its thickness" if sag > wall else f"{three_figures(sag)} mm"
+
+
+def _remarks(
+    working: Surface, settings: MouldSettings, deviation: float, hollow: Hollow | None
+) -> tuple[str, ...]:
     remarks = []
     holes = len(working.boundary_loops) - 1
     if holes:
@@ -275,4 +395,14 @@ def _remarks(working: Surface, settings: MouldSettings, deviation: float) -> tup
             f"The working area is off by {deviation:.3g} mm, "
             f"wanted at most {TOLERANCES.working_area:.3g} mm."
         )
+    if hollow is not None:
+        inside, wanted = settings.inside, TOLERANCES.working_area
+        sag = deflection(inside, hollow.span)
+        if sag > wanted:
+            remarks.append(
+                f"Under a vacuum of {inside.vacuum:.3g} MPa a flat wall of {inside.wall:.3g} mm "
+                f"gives way by {_sag_words(sag, inside.wall)} over {hollow.span:.0f} mm, "
+                f"wanted at most {wanted:.3g} mm: thicken the wall, set the ribs closer or keep "
+                "the bag off it."
+            )
     return tuple(remarks)

@@ -1,13 +1,99 @@
-"""What is added to or taken from the wanted shape, each item by name, size and place."""
+"""What is added to or taken from the wanted shape, each item by name, size and place.
+
+Some of it moves the working surface (laminate, coats), some of it scales the print (shrinkage,
+growth at cure temperature), and some is only told (spring-in of bends).
+"""
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
+from enum import Enum
 
 from laywright.arrays import Vector
 from laywright.errors import LimitError
 
-__all__ = ["Compensation", "print_scale", "shrinkage_items", "thickness_item"]
+__all__ = [
+    "Allowance",
+    "Allowances",
+    "Bend",
+    "Compensation",
+    "growth_scale",
+    "print_scale",
+    "scale_items",
+    "spring_in_items",
+    "surface_items",
+]
+
+_OFF = "not applied: switched off"
+
+
+class Allowance(Enum):
+    """What can be allowed for."""
+
+    LAMINATE = "laminate thickness"
+    COATS = "release film and coats"
+    SHRINKAGE = "print shrinkage"
+    GROWTH = "growth of the mould at cure temperature"
+
+
+@dataclass(frozen=True)
+class Bend:
+    """A bend of the part that closes after demoulding.
+
+    Attributes
+    ----------
+    name : str
+        Where it is.
+    turn : float, radians
+        Angle through which the skin turns.
+    spring_in : float, radians
+        By how much the bend closes; negative if it opens.
+    """
+
+    name: str
+    turn: float
+    spring_in: float
+
+
+@dataclass(frozen=True)
+class Allowances:
+    """What is allowed for beside the laminate.
+
+    Attributes
+    ----------
+    coats : float, mm
+        Thickness that primer, sealer or film add to the printed surface.
+    expansion : float, 1/K
+        Thermal expansion of the plastic; 68e-6 for PLA (from memory: use the data sheet).
+    warming : float, K
+        How much warmer than the printed size's temperature the mould is when the resin gels.
+    bends : tuple of Bend
+        Listed with the angle by which each closes.
+    left_out : tuple of Allowance
+        Allowances that are switched off.
+    """
+
+    coats: float = 0.0
+    expansion: float = 0.0
+    warming: float = 0.0
+    bends: tuple[Bend, ...] = ()
+    left_out: tuple[Allowance, ...] = ()
+
+    def __post_init__(self) -> None:
+        for name, value, low, high, unit in (
+            ("release film and coats", self.coats, 0.0, 5.0, "mm"),
+            ("expansion of the plastic", self.expansion, 0.0, 5e-4, "1/K"),
+            ("warming of the mould", self.warming, -100.0, 200.0, "K"),
+        ):
+            if not low <= value <= high:
+                raise LimitError(
+                    name, f"{value:.3g} {unit}", f"{low:.3g} to {high:.3g} {unit}", "check it"
+                )
+
+    def size_of(self, kind: Allowance, size: float) -> float:
+        """Return the size of an allowance, 0 where it is switched off."""
+        return 0.0 if kind in self.left_out else size
 
 
 @dataclass(frozen=True)
@@ -21,9 +107,9 @@ class Compensation:
     size : float
         How much, in `unit`.
     unit : str
-        ``"mm"`` or ``"%"``.
+        ``"mm"``, ``"%"`` or ``"deg"``.
     where : str
-        Where it is applied.
+        Where it is applied, or why it is not.
     """
 
     name: str
@@ -67,25 +153,85 @@ def print_scale(shrinkage: Vector) -> Vector:
     return x, y, z
 
 
-def thickness_item(offset: float) -> Compensation:
-    """Return the item for a laminate that moves the working surface by `offset` mm."""
-    where = (
-        "working surface, moved along its normals"
-        if offset
-        else "not applied: the mould touches the CAD face itself"
-    )
-    return Compensation("laminate thickness", offset, "mm", where)
+def growth_scale(expansion: float, warming: float) -> float:
+    """Return the scale that makes a mould right at the temperature at which the resin gels.
+
+    Parameters
+    ----------
+    expansion : float, 1/K
+        Of the plastic.
+    warming : float, K
+        From the temperature at which it is measured to that at which the resin gels.
+
+    Examples
+    --------
+    >>> round(300.0 * growth_scale(68e-6, 20.0), 3)
+    299.593
+    """
+    return 1.0 / (1.0 + expansion * warming)
 
 
-def shrinkage_items(shrinkage: Vector) -> tuple[Compensation, ...]:
-    """Return one item for every axis of the printer with shrinkage, in percent of length."""
+def surface_items(
+    thickness: float, moved: float, allowances: Allowances
+) -> tuple[Compensation, ...]:
+    """Return the items that move the working surface.
+
+    Parameters
+    ----------
+    thickness : float, mm
+        Of the laminate.
+    moved : float, mm
+        By how much the laminate moves the working surface off the CAD face, were it switched
+        on; 0 where the mould touches that face itself.
+    allowances : Allowances
+        Coats, and what is switched off.
+    """
+    if Allowance.LAMINATE in allowances.left_out and moved:
+        laminate = Compensation(Allowance.LAMINATE.value, 0.0, "mm", _OFF)
+    else:
+        where = (
+            "working surface, moved along its normals"
+            if moved
+            else f"not applied: the mould touches the CAD face, the {thickness:.3g} mm lie "
+            "on its other side"
+        )
+        laminate = Compensation(Allowance.LAMINATE.value, moved, "mm", where)
+    items = [laminate]
+    if allowances.coats:
+        off = Allowance.COATS in allowances.left_out
+        where = _OFF if off else "printed surface, set back along its normals"
+        size = allowances.size_of(Allowance.COATS, allowances.coats)
+        items.append(Compensation(Allowance.COATS.value, size, "mm", where))
+    return tuple(items)
+
+
+def scale_items(shrinkage: Vector, allowances: Allowances) -> tuple[Compensation, ...]:
+    """Return the items that scale the print, in percent of length."""
+    items = []
+    off = Allowance.SHRINKAGE in allowances.left_out
+    for axis, scale in zip("xyz", print_scale(shrinkage), strict=True):
+        if scale != 1.0:
+            where = _OFF if off else f"tiles as they are printed, along the printer's {axis}"
+            size = allowances.size_of(Allowance.SHRINKAGE, 100.0 * (scale - 1.0))
+            items.append(Compensation(f"print shrinkage along {axis}", size, "%", where))
+    growth = growth_scale(allowances.expansion, allowances.warming)
+    if growth != 1.0:
+        off = Allowance.GROWTH in allowances.left_out
+        where = _OFF if off else "tiles as they are printed, along all axes"
+        size = allowances.size_of(Allowance.GROWTH, 100.0 * (growth - 1.0))
+        items.append(Compensation(Allowance.GROWTH.value, size, "%", where))
+    return tuple(items)
+
+
+def spring_in_items(allowances: Allowances) -> tuple[Compensation, ...]:
+    """Return one item for every bend: told, not applied."""
     return tuple(
         Compensation(
-            f"print shrinkage along {axis}",
-            100.0 * (scale - 1.0),
-            "%",
-            f"tiles as they are printed, along the printer's {axis}",
+            f"spring-in of {bend.name}",
+            math.degrees(bend.spring_in),
+            "deg",
+            f"not applied: a bend of {math.degrees(bend.turn):.0f} deg closes by this angle; "
+            "draw the part more open by as much if it matters",
         )
-        for axis, scale in zip("xyz", print_scale(shrinkage), strict=True)
-        if scale != 1.0
+        for bend in allowances.bends
     )

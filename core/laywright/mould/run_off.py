@@ -5,6 +5,8 @@ right angles to the edge as seen along the pull; convex corners get a fan of ray
 and a crease of the surface goes on along its own line.  Where the surface rises steeply
 at the edge (the wall of a cavity), the ray goes straight on for a short lead and then bends
 over to a nearly level rim, so that the mould keeps a wall instead of a knife edge.
+
+A flange may follow: the ray bends level with a blend radius and goes on for the flange's width.
 """
 
 from __future__ import annotations
@@ -18,7 +20,16 @@ from laywright.arrays import Array, FloatArray, IntArray
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 
-__all__ = ["Rays", "rays_of", "run_off_rows", "unit_rows"]
+__all__ = [
+    "Rays",
+    "RunOff",
+    "at_distance",
+    "rays_along",
+    "rays_of",
+    "run_off_rows",
+    "travelled",
+    "unit_rows",
+]
 
 _FAN = math.radians(12.0)
 _SHARP_CORNER = math.radians(25.0)
@@ -52,6 +63,25 @@ class Rays:
     along: FloatArray
     normal: FloatArray
     outward: FloatArray
+
+
+@dataclass(frozen=True)
+class RunOff:
+    """How far the surface goes on beyond the trim line.
+
+    Attributes
+    ----------
+    length : float, mm
+        Of the run-off, measured along the ray.
+    flange : float, mm
+        Width of the level flange beyond it; 0 for none.
+    blend : float, mm
+        Radius with which the flange leaves the run-off.
+    """
+
+    length: float
+    flange: float = 0.0
+    blend: float = 6.0
 
 
 def rays_of(surface: Surface, loop: IntArray) -> Rays:
@@ -88,33 +118,110 @@ def _fanned(surface: Surface, loop: IntArray, turn: FloatArray, fans: IntArray) 
     return Rays(loop[place], points, along, _across(middle, along), outward)
 
 
-def run_off_rows(rays: Rays, length: float) -> FloatArray:
+def run_off_rows(rays: Rays, profile: RunOff) -> FloatArray:
     """Return points along every ray: (rows, k, 3) float, mm, the trim edge left out.
 
     Parameters
     ----------
     rays : Rays
         In the mould's frame.
-    length : float, mm
-        Length of the run-off, measured along the ray.
+    profile : RunOff
+        Lengths along the ray.
     """
+    length = profile.length
     rise = np.arcsin(np.clip(rays.along[:, 2], -1.0, 1.0))
     bend = np.maximum(rise - _RISE, 0.0)
     steps = math.ceil(float(bend.max()) / _BEND_STEP)
-    if steps == 0:
-        return np.asarray((rays.start + length * rays.along)[None], dtype=np.float64)
-    lead = min(_LEAD, 0.2 * length)
-    radius = np.minimum(_BEND_RADIUS, 0.6 * (length - lead) / np.maximum(bend, 1e-9))
     level = np.column_stack([rays.outward, np.zeros(len(bend))])
-    over = _across(level, rays.along)
-    rows = [rays.start + lead * rays.along]
-    for step in range(1, steps + 1):
-        turn = (bend * step / steps)[:, None]
-        arc = radius[:, None] * (np.sin(turn) * rays.along + (1.0 - np.cos(turn)) * over)
-        rows.append(rows[0] + arc)
-    last = np.cos(bend)[:, None] * rays.along + np.sin(bend)[:, None] * over
-    rows.append(rows[-1] + (length - lead - radius * bend)[:, None] * last)
+    if steps == 0:
+        rows, last = [rays.start + length * rays.along], rays.along
+    else:
+        lead = min(_LEAD, 0.2 * length)
+        radius = np.minimum(_BEND_RADIUS, 0.6 * (length - lead) / np.maximum(bend, 1e-9))
+        rows = [rays.start + lead * rays.along]
+        rows += _arc(rows[0], rays.along, level, bend, radius, steps)
+        over = _across(level, rays.along)
+        last = np.cos(bend)[:, None] * rays.along + np.sin(bend)[:, None] * over
+        rows.append(rows[-1] + (length - lead - radius * bend)[:, None] * last)
+    if profile.flange > 0.0:
+        turn = np.arccos(np.clip(np.einsum("ij,ij->i", last, level), -1.0, 1.0))
+        number = max(1, math.ceil(float(turn.max()) / _BEND_STEP))
+        rows += _arc(rows[-1], last, level, turn, np.full(len(turn), profile.blend), number)
+        rows.append(rows[-1] + profile.flange * level)
     return np.asarray(np.stack(rows), dtype=np.float64)
+
+
+def _arc(
+    start: FloatArray,
+    along: FloatArray,
+    toward: FloatArray,
+    turn: FloatArray,
+    radius: FloatArray,
+    steps: int,
+) -> list[FloatArray]:
+    """Return the points of arcs that turn from one direction towards another."""
+    over = _across(toward, along)
+    points = []
+    for step in range(1, steps + 1):
+        part = (turn * step / steps)[:, None]
+        arc = np.sin(part) * along + (1.0 - np.cos(part)) * over
+        points.append(np.asarray(start + radius[:, None] * arc, dtype=np.float64))
+    return points
+
+
+def travelled(lines: FloatArray) -> FloatArray:
+    """Return how far each point of rays (rows, k, 3) is from its start: (rows, k) mm."""
+    steps = np.linalg.norm(np.diff(lines, axis=0), axis=2)
+    return np.concatenate([np.zeros((1, lines.shape[1])), np.cumsum(steps, axis=0)])
+
+
+def at_distance(lines: FloatArray, gone: FloatArray, place: FloatArray) -> FloatArray:
+    """Return the point of every ray at a distance along it: (k, 3) float.
+
+    Parameters
+    ----------
+    lines : (rows, k, 3) float, mm
+        Points along the rays, the first row at their starts.
+    gone : (rows, k) float, mm
+        As `travelled` gives it.
+    place : (k,) float, mm
+        Distances.
+    """
+    after, share = _segment(gone, place)
+    ray = np.arange(lines.shape[1])
+    share = share[:, None]
+    return np.asarray((1.0 - share) * lines[after - 1, ray] + share * lines[after, ray])
+
+
+def rays_along(rays: Rays, lines: FloatArray, distance: float) -> Rays:
+    """Return rays that start where others have gone a distance, in their direction there.
+
+    Parameters
+    ----------
+    rays : Rays
+        The others, in the mould's frame.
+    lines : (rows, k, 3) float, mm
+        Points along them, the first row at their starts.
+    distance : float, mm
+        Along each of them.
+    """
+    gone, place = travelled(lines), np.full(lines.shape[1], distance)
+    after, _ = _segment(gone, place)
+    ray = np.arange(lines.shape[1])
+    along = unit_rows(lines[after, ray] - lines[after - 1, ray])
+    out = np.column_stack([rays.outward, np.zeros(len(ray))])
+    away = np.einsum("ij,ij->i", along, out)[:, None]
+    normal = away * np.array([0.0, 0.0, 1.0]) - along[:, 2:] * out
+    start = at_distance(lines, gone, place)
+    return Rays(rays.vertex, start, along, _across(normal, along), rays.outward)
+
+
+def _segment(gone: FloatArray, place: FloatArray) -> tuple[IntArray, FloatArray]:
+    """Return the row after each distance, and the share of the way to it from the row before."""
+    ray = np.arange(gone.shape[1])
+    after = np.clip((gone < place).sum(axis=0), 1, len(gone) - 1)
+    start, end = gone[after - 1, ray], gone[after, ray]
+    return after, np.clip((place - start) / np.maximum(end - start, 1e-300), 0.0, 1.0)
 
 
 def _edges(surface: Surface, loop: IntArray) -> tuple[FloatArray, FloatArray]:

@@ -7,8 +7,10 @@ one list of names that all partners of an operation share.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 import numpy as np
-from manifold3d import Error, Manifold, Mesh64
+from manifold3d import Error, Manifold, Mesh64, OpType
 from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components
 
@@ -16,7 +18,7 @@ from laywright.arrays import FloatArray, IntArray
 from laywright.errors import GeometryError
 from laywright.surface.triangles import Surface
 
-__all__ = ["block", "from_manifold", "prism", "to_manifold", "tube"]
+__all__ = ["block", "bore", "from_manifold", "placed_block", "prism", "to_manifold", "tube"]
 
 _SPECK = 1e-4
 
@@ -76,11 +78,15 @@ def _without_specks(surface: Surface) -> Surface:
     Files keep coordinates in single precision: points closer than that would become one in
     whatever reads them, and leave triangles without area behind.
     """
-    ends = surface.edges.ends
-    length = np.linalg.norm(surface.vertices[ends[:, 0]] - surface.vertices[ends[:, 1]], axis=1)
-    short = ends[length < _SPECK]
-    if not len(short):
+    corners = surface.vertices[surface.triangles]
+    near = [
+        ((corners[:, i] - corners[:, (i + 1) % 3]) ** 2).sum(axis=1) < _SPECK**2 for i in range(3)
+    ]
+    if not any(side.any() for side in near):
         return surface
+    short = np.concatenate(
+        [surface.triangles[side][:, [i, (i + 1) % 3]] for i, side in enumerate(near)]
+    )
     count = len(surface.vertices)
     graph = coo_matrix((np.ones(len(short)), (short[:, 0], short[:, 1])), shape=(count, count))
     _, group = connected_components(graph, directed=False)
@@ -97,6 +103,12 @@ def _without_specks(surface: Surface) -> Surface:
         return drawn if drawn.is_closed else surface
     except GeometryError:
         return surface
+
+
+def joined(solids: Iterable[Manifold]) -> Manifold:
+    """Return the union of solids."""
+    every = list(solids)
+    return every[0] if len(every) == 1 else Manifold.batch_boolean(every, OpType.Add)
 
 
 def block(low: FloatArray, high: FloatArray, patch: int) -> Manifold:
@@ -144,3 +156,31 @@ def _numbered(points: FloatArray, triangles: IntArray, patch: int) -> Manifold:
             face_id=np.full(len(triangles), patch, dtype=np.uint64),
         )
     )
+
+
+def placed_block(
+    origin: FloatArray, axes: FloatArray, low: FloatArray, high: FloatArray, patch: int
+) -> Manifold:
+    """Return the box between two corners that are measured along axes from an origin.
+
+    Parameters
+    ----------
+    origin : (3,) float, mm
+        Where the axes start.
+    axes : (3, 3) float
+        Three unit vectors square to each other, one in each row, right-handed.
+    low, high : (3,) float, mm
+        Corners along the axes.
+    patch : int
+        Patch of all sides.
+    """
+    frame = np.column_stack([np.asarray(axes).T, origin])
+    return block(low, high, patch).transform(frame)
+
+
+def bore(centre: FloatArray, diameter: float, low: float, high: float, patch: int) -> Manifold:
+    """Return the upright cylinder of 32 sides about a plan point (2,), its area exact."""
+    turn = 2.0 * np.pi * (np.arange(32) + 0.5) / 32
+    radius = 0.5 * diameter * np.sqrt(np.pi / (16.0 * np.sin(np.pi / 16.0)))
+    circle = np.stack([np.cos(turn), np.sin(turn)], axis=1)
+    return prism(centre + radius * circle, low, high, patch)

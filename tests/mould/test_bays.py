@@ -1,4 +1,4 @@
-"""Outlines with hollow corners: full run-off, trim edge free, closed body."""
+"""Outlines with bays: full run-off, trim edge free, closed body."""
 
 from __future__ import annotations
 
@@ -105,7 +105,7 @@ def test_the_trim_edge_stands_free_of_the_run_off_across_the_slot():
     assert np.abs(step).max() < 0.15
 
 
-def test_a_scribed_line_follows_the_hollow():
+def test_a_scribed_line_follows_the_bay():
     plain, scribed = body_of(SLOT, crowned), body_of(SLOT, crowned, MouldSettings())
     assert scribed.solid.is_closed
     assert scribed.solid.euler_characteristic == 2

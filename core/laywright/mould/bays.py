@@ -1,4 +1,4 @@
-"""The run-off of an outline with hollow corners, where rays of different edges would cross.
+"""The run-off of an outline with bays, where rays of different edges would cross.
 
 Seen along the pull, every place beyond the outline belongs to the part of the outline that is
 nearest.  The outline is first divided finely; a ray then ends a little before another part of
@@ -17,10 +17,17 @@ from laywright.arrays import Array, FloatArray, IntArray
 from laywright.errors import GeometryError
 from laywright.mould.base import with_run_off
 from laywright.mould.divide import divided_outline
-from laywright.mould.run_off import Rays, rays_of, run_off_rows
+from laywright.mould.run_off import (
+    Rays,
+    RunOff,
+    at_distance,
+    rays_of,
+    run_off_rows,
+    travelled,
+)
 from laywright.surface.triangles import Surface
 
-__all__ = ["free_lengths", "with_hollow_run_off"]
+__all__ = ["free_lengths", "with_bay_run_off"]
 
 _SPACING = 2.0
 _BEFORE = 0.5
@@ -29,15 +36,15 @@ _TINY = 1e-6
 _CLOSE = 1e-7
 
 
-def with_hollow_run_off(surface: Surface, length: float, patch: int, where: str) -> Surface:
+def with_bay_run_off(surface: Surface, profile: RunOff, patch: int, where: str) -> Surface:
     """Return a surface with a run-off whose strips end where they would meet.
 
     Parameters
     ----------
     surface : Surface
         The working surface in the mould's frame, its holes filled.
-    length : float, mm
-        Of the run-off.
+    profile : RunOff
+        Of the run-off and its flange.
     patch : int
         Patch of the run-off.
     where : str
@@ -51,7 +58,7 @@ def with_hollow_run_off(surface: Surface, length: float, patch: int, where: str)
     fine = divided_outline(surface, _SPACING)
     loop = fine.boundary_loops[0]
     rays = rays_of(fine, loop)
-    full = run_off_rows(rays, length)
+    full = run_off_rows(rays, profile)
     rows = _ended(np.concatenate([rays.start[None], full]), rays, fine.vertices[loop])[1:]
     strips, outline = with_run_off(fine, rays, rows, patch)
     strips, outline = _merged(strips, outline)
@@ -60,9 +67,9 @@ def with_hollow_run_off(surface: Surface, length: float, patch: int, where: str)
     if not inside.is_valid:
         raise GeometryError(
             where,
-            f"a run-off of {length:.3g} mm that runs into itself",
+            f"a run-off of {profile.length + profile.flange:.3g} mm that runs into itself",
             "an outline along which the run-off lies open",
-            "shorten the run-off or round the hollow corners of the face",
+            "shorten the run-off or widen the bays of the outline",
         )
     reach = _reached(rays.start, full[-1])
     gaps = shapely.difference(reach, inside)
@@ -90,15 +97,15 @@ def free_lengths(lines: FloatArray, rays: Rays, outline: FloatArray) -> FloatArr
     outline : (k, 3) float, mm
         The closed outline that they leave.
     """
-    travelled = _travelled(lines)
+    gone = travelled(lines)
     ring = shapely.LinearRing(outline[:, :2])
 
     def nearest(place: FloatArray, which: IntArray) -> Array:
-        tip = _at(lines[:, which], travelled[:, which], place)[:, :2]
+        tip = at_distance(lines[:, which], gone[:, which], place)[:, :2]
         own = np.einsum("ij,ij->i", tip - lines[0, which, :2], rays.outward[which])
         return np.asarray(shapely.distance(ring, shapely.points(tip)) >= own - _CLOSE)
 
-    free: FloatArray = travelled[-1].copy()
+    free: FloatArray = gone[-1].copy()
     ended = np.flatnonzero(~nearest(free, np.arange(len(free))))
     low, high = np.zeros(len(ended)), free[ended]
     for _ in range(_HALVINGS if len(ended) else 0):
@@ -111,24 +118,10 @@ def free_lengths(lines: FloatArray, rays: Rays, outline: FloatArray) -> FloatArr
 
 def _ended(lines: FloatArray, rays: Rays, outline: FloatArray) -> FloatArray:
     """Return the rays (rows, k, 3) ended before another part of the outline comes nearer."""
-    travelled = _travelled(lines)
+    gone = travelled(lines)
     free = free_lengths(lines, rays, outline)
-    reach = np.where(free == travelled[-1], free, np.maximum(free - _BEFORE, 0.0))
-    return np.stack([_at(lines, travelled, np.minimum(row, reach)) for row in travelled])
-
-
-def _travelled(lines: FloatArray) -> FloatArray:
-    steps = np.linalg.norm(np.diff(lines, axis=0), axis=2)
-    return np.concatenate([np.zeros((1, lines.shape[1])), np.cumsum(steps, axis=0)])
-
-
-def _at(lines: FloatArray, travelled: FloatArray, place: FloatArray) -> FloatArray:
-    """Return the point of every ray at a distance along it: (k, 3) float."""
-    ray = np.arange(lines.shape[1])
-    after = np.clip((travelled < place).sum(axis=0), 1, len(travelled) - 1)
-    start, end = travelled[after - 1, ray], travelled[after, ray]
-    share = np.clip((place - start) / np.maximum(end - start, 1e-300), 0.0, 1.0)[:, None]
-    return np.asarray((1.0 - share) * lines[after - 1, ray] + share * lines[after, ray])
+    reach = np.where(free == gone[-1], free, np.maximum(free - _BEFORE, 0.0))
+    return np.stack([at_distance(lines, gone, np.minimum(row, reach)) for row in gone])
 
 
 def _merged(surface: Surface, outline: IntArray) -> tuple[Surface, IntArray]:
