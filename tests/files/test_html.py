@@ -10,7 +10,17 @@ from laywright.errors import InputError
 from laywright.files.drawing import Drawing, Label, Line
 from laywright.files.html import html_bytes
 from laywright.files.lettering import clean
-from laywright.files.page import Note, Picture, Sheet, Station, Steps, Table, version_note
+from laywright.files.page import (
+    Card,
+    Cards,
+    Note,
+    Picture,
+    Sheet,
+    Station,
+    Steps,
+    Table,
+    version_note,
+)
 
 SQUARE = np.array([[0, 0], [1000, 0], [1000, 500], [0, 500]], float)
 
@@ -22,6 +32,7 @@ def _sheet(text):
         Steps((text, text)),
         Table(text, (text, "Found, g"), ((text, ""),)),
         Picture(text, drawing, 50.0),
+        Cards(text, (Card(text, (text, ""), drawing), Card(text, (text,)))),
     )
     return Sheet(text, "3F2A77C0", (Station(text, (text,), blocks), Station("Two", (), ())), text)
 
@@ -65,7 +76,11 @@ def test_nothing_is_fetched_and_nothing_runs():
 
 def test_boxes_to_tick_and_room_to_write():
     page = _read(_sheet("cowl"))
-    assert len(page.findall(".//span[@class='box']")) == 2
+    assert len(page.findall(".//ol//span[@class='box']")) == 2
+    cards = page.findall(".//div[@class='card']")
+    assert [len(card.findall(".//span[@class='box']")) for card in cards] == [1, 1]
+    assert [len(card.findall(".//svg")) for card in cards] == [1, 0]
+    assert [len(card.findall(".//div[@class='blank']")) for card in cards] == [1, 0]
     assert [cell.text for cell in page.findall(".//table[@class='data']/tbody/tr/td")] == [
         "cowl",
         None,
@@ -88,7 +103,10 @@ def test_markup_in_names_is_shown_and_not_obeyed():
 
 
 def test_pictures_fit_the_width_of_the_page():
-    (picture,) = _read(_sheet("cowl")).findall(".//svg")
+    page = _read(_sheet("cowl"))
+    (picture,) = page.findall(".//figure/svg")
+    (small,) = page.findall(".//div[@class='card']//svg")
+    assert float(small.get("width").removesuffix("mm")) <= 42.5
     assert float(picture.get("width").removesuffix("mm")) <= 178.0
     assert float(picture.get("height").removesuffix("mm")) <= 50.5
 

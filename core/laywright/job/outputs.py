@@ -10,13 +10,11 @@ from __future__ import annotations
 import contextlib
 import hashlib
 import json
-import math
 from collections.abc import Mapping
 from pathlib import Path
 
 from laywright.cloth.pattern_drawing import pattern_drawing, roll_drawing
 from laywright.errors import FileError
-from laywright.files.csv import csv_bytes
 from laywright.files.dxf import dxf_bytes
 from laywright.files.html import html_bytes
 from laywright.files.paper import Paper
@@ -28,6 +26,9 @@ from laywright.files.svg import svg_bytes
 from laywright.files.threemf import three_mf_bytes
 from laywright.files.true_scale import drawing_pages
 from laywright.job.job import JobResult
+from laywright.job.tables import table_files
+from laywright.job.trim_guide import trim_paper, trim_ring
+from laywright.shop.bench import TrimGuide
 
 __all__ = ["files_of", "freshness", "write_files"]
 
@@ -53,7 +54,8 @@ def files_of(result: JobResult, paper: Paper = Paper.A4) -> dict[str, bytes]:
     files = {
         **_mould_files(result),
         **_cloth_files(result, paper),
-        **_table_files(result),
+        **_guide_files(result, paper),
+        **table_files(result),
         "job sheet.html": html_bytes(result.sheet.sheet),
         f"job sheet {paper.value}.pdf": pdf_bytes(result.sheet.sheet, paper),
     }
@@ -111,76 +113,17 @@ def _cloth_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
     }
 
 
-def _table_files(result: JobResult) -> dict[str, bytes]:
-    mix = result.shop.mix
-    return {
-        "tables/tiles.csv": csv_bytes(
-            (
-                "tile",
-                "row",
-                "column",
-                "layer",
-                "x (mm)",
-                "y (mm)",
-                "z (mm)",
-                "volume (cm3)",
-                "mass (g)",
-            ),
-            [
-                (
-                    tile.name,
-                    tile.row,
-                    tile.column,
-                    tile.layer,
-                    *(round(float(side), 2) for side in tile.size),
-                    round(tile.volume / 1000.0, 2),
-                    round(tile.mass, 1),
-                )
-                for tile in result.tiles.tiles
-            ],
-        ),
-        "tables/plies.csv": csv_bytes(
-            (
-                "ply",
-                "cloth",
-                "angle (deg)",
-                "cut area (m2)",
-                "cloth (g)",
-                "resin with hardener (g)",
-                "largest shear (deg)",
-                "share past locking (%)",
-            ),
-            [
-                (
-                    pattern.ply,
-                    pattern.cloth,
-                    round(math.degrees(pattern.angle), 3),
-                    round(pattern.area / 1e6, 5),
-                    round(cloth, 2),
-                    round(resin, 2),
-                    round(math.degrees(pattern.largest_shear), 2),
-                    round(100.0 * pattern.locked_share, 2),
-                )
-                for pattern, cloth, resin in zip(
-                    result.patterns.patterns, mix.ply_cloth_g, mix.ply_resin_g, strict=True
-                )
-            ],
-        ),
-        "tables/cups.csv": csv_bytes(
-            ("cup", "plies", "resin (g)", "hardener (g)", "scale after both (g)", "use by (min)"),
-            [
-                (
-                    cup.number,
-                    " ".join(str(ply) for ply in cup.plies),
-                    cup.resin_g,
-                    cup.hardener_g,
-                    cup.scale_after_hardener,
-                    round(cup.use_by_minutes),
-                )
-                for cup in mix.cups
-            ],
-        ),
-    }
+def _guide_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
+    """Return the trim guide, where one is wanted."""
+    guide = result.sheet.bench.trim_guide
+    last = result.patterns.patterns[-1]
+    if guide is TrimGuide.PAPER:
+        drawing = trim_paper(last, f"{result.name}, {result.version}")
+        return {f"cloth/trim guide true scale {paper.value}.pdf": drawing_pages(drawing, paper)}
+    if guide is TrimGuide.RING:
+        ring = trim_ring(result.patterns.draped[-1], float(result.laminate.ply_thicknesses[-1]))
+        return {"mould/trim guide (mm).stl": stl_bytes(ring.vertices, ring.triangles)}
+    return {}
 
 
 def write_files(files: Mapping[str, bytes], folder: Path) -> list[Path]:

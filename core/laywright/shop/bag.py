@@ -172,7 +172,7 @@ def plan_bag(facts: BagFacts, process: Process, settings: BagSettings) -> BagPla
 
 
 def _rounded(length: float) -> float:
-    return math.ceil(length / _ROUND) * _ROUND
+    return float(math.ceil(length / _ROUND) * _ROUND)
 
 
 def _steps(settings: BagSettings, pleats: int) -> tuple[str, ...]:

@@ -38,6 +38,7 @@ class TrimGuide(Enum):
 
     NONE = "none"
     PAPER = "paper at true scale"
+    RING = "ring to be printed"
 
 
 @dataclass(frozen=True)

@@ -126,23 +126,23 @@ def shopping_items(
         ShoppingItem("Resin", _up(mix.resin_g / 1000.0), "kg"),
         ShoppingItem("Hardener", _up(mix.hardener_g / 1000.0), "kg"),
         ShoppingItem(f"Filament {plastic}", _up(print_g / 1000.0), "kg", once),
-        ShoppingItem("Glue", math.ceil(glue_g), "g", once),
+        ShoppingItem("Glue", _whole(glue_g), "g", once),
     ]
     if finish is not None:
         items += [
-            ShoppingItem("Filler", math.ceil(finish.filler_g), "g", once),
-            ShoppingItem("Primer", math.ceil(finish.primer_g), "g", once),
-            ShoppingItem("Sealer", math.ceil(finish.sealer_g), "g", once),
+            ShoppingItem("Filler", _whole(finish.filler_g), "g", once),
+            ShoppingItem("Primer", _whole(finish.primer_g), "g", once),
+            ShoppingItem("Sealer", _whole(finish.sealer_g), "g", once),
             ShoppingItem(
                 f"Abrasive paper, {' '.join(finish.sheets)}",
-                sum(finish.sheets.values()),
+                float(sum(finish.sheets.values())),
                 "sheets",
                 once,
             ),
         ]
     items += [
-        ShoppingItem("Release wax", math.ceil(coats.wax_g), "g"),
-        ShoppingItem("Release film to spray", math.ceil(coats.film_g), "g"),
+        ShoppingItem("Release wax", _whole(coats.wax_g), "g"),
+        ShoppingItem("Release film to spray", _whole(coats.film_g), "g"),
     ]
     if strips is not None:
         items.append(ShoppingItem("Release tape", _up(strips.total_mm / 1000.0), "m"))
@@ -164,3 +164,7 @@ def shopping_items(
 def _up(amount: float) -> float:
     """Round up to two figures after the point."""
     return math.ceil(amount * 100.0 - 1e-9) / 100.0
+
+
+def _whole(amount: float) -> float:
+    return float(math.ceil(amount))

@@ -94,18 +94,17 @@ def list_consumables(work: Work, mix: MixPlan) -> ConsumableList:
     mix : MixPlan
     """
     cups = len(mix.cups)
-    pairs = work.people * (1 + math.ceil(work.hours / _GLOVE_HOURS))
+    people = float(work.people)
+    pairs = people * (1 + math.ceil(work.hours / _GLOVE_HOURS))
     return ConsumableList(
         (
             Consumable("Nitrile gloves", pairs, "pairs"),
-            Consumable("Mixing cups, two for each mix", 2 * cups, "pieces"),
-            Consumable("Stirring sticks", 2 * cups, "pieces"),
-            Consumable(
-                "Brushes", work.people * max(1, math.ceil(cups / _CUPS_OF_A_BRUSH)), "pieces"
-            ),
-            Consumable("Rollers or squeegees", work.people, "pieces"),
+            Consumable("Mixing cups, two for each mix", 2.0 * cups, "pieces"),
+            Consumable("Stirring sticks", 2.0 * cups, "pieces"),
+            Consumable("Brushes", people * max(1, math.ceil(cups / _CUPS_OF_A_BRUSH)), "pieces"),
+            Consumable("Rollers or squeegees", people, "pieces"),
             Consumable("Film to cover the bench", _square_metres(work.mould_area_mm2), "m^2"),
-            Consumable("Particle filters for the mask", work.people, "pairs"),
+            Consumable("Particle filters for the mask", people, "pairs"),
         )
     )
 

@@ -113,7 +113,7 @@ def plan_mix(
     pieces = _checked(plies, resin_share)
     numbers = tuple(dict.fromkeys(piece.ply for piece in pieces))
     cloth = {n: math.fsum(p.mass_g for p in pieces if p.ply == n) for n in numbers}
-    resins = {n: math.fsum(_resin(p) for p in pieces if p.ply == n) for n in numbers}
+    resins = {n: math.fsum(p.resin_g(resin_share) for p in pieces if p.ply == n) for n in numbers}
     minutes = {n: math.fsum(_hands(p, settings) for p in pieces if p.ply == n) for n in numbers}
     laid = [Need(f"ply {n}", n, resins[n], minutes[n]) for n in numbers]
     seals, fills = _coats(pieces, settings)
@@ -153,7 +153,7 @@ def plan_mix(
 
 
 def _checked(plies: tuple[PlyCloth, ...], resin_share: float) -> list[PlyCloth]:
-    """Return the pieces in the order of laying, each with its own resin share."""
+    """Return the pieces in the order of laying."""
     if not plies:
         raise InputError("mixing plan", "no ply", "at least one", "add plies to the layup")
     pieces = []
@@ -166,13 +166,8 @@ def _checked(plies: tuple[PlyCloth, ...], resin_share: float) -> list[PlyCloth]:
         )
         check_setting(f"{name}: areal weight", piece.areal_weight, 5.0, 3000.0, " g/m^2")
         check_setting(f"{name}: resin share", share, 0.05, 0.95, "")
-        pieces.append(dataclasses.replace(piece, resin_share=share))
+        pieces.append(piece)
     return pieces
-
-
-def _resin(piece: PlyCloth) -> float:
-    share = piece.resin_share or 0.0
-    return piece.mass_g * share / (1.0 - share)
 
 
 def _hands(piece: PlyCloth, settings: MixSettings) -> float:

@@ -112,6 +112,11 @@ class PlyCloth:
         """Mass of the dry cloth, g."""
         return self.area_mm2 * 1e-6 * self.areal_weight
 
+    def resin_g(self, resin_share: float) -> float:
+        """Return the mix that it shall hold, g, at a share of its mass unless it has its own."""
+        share = resin_share if self.resin_share is None else self.resin_share
+        return self.mass_g * share / (1.0 - share)
+
     @property
     def covered_mm2(self) -> float:
         """Area of the part that it covers, mm^2."""

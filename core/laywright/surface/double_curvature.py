@@ -1,7 +1,7 @@
 """How much a surface is curved both ways: Gauss curvature from the angles of its triangles.
 
 The angles around an inner point miss 2 pi by the curvature that the point stands for (Gauss
-and Bonnet).  Single points are noisy, so they are summed over cells of a few dozen across.
+and Bonnet).  Single points are noisy, so they are summed over cells, a handful across the face.
 """
 
 from __future__ import annotations
@@ -14,6 +14,7 @@ __all__ = ["double_curvature"]
 
 _CELLS = 5  # along the side of a square of the same area
 _SHARE = 0.9
+_FULL = 0.3  # of a cell that must be filled for it to count
 
 
 def double_curvature(surface: Surface) -> float:
@@ -38,12 +39,15 @@ def double_curvature(surface: Surface) -> float:
         inner[loop] = False
     if not inner.any():
         return 0.0
+    middle = surface.vertices - surface.vertices[inner].mean(axis=0)
+    axes = np.linalg.svd(middle[inner], full_matrices=False)[2][:2]
     size = np.sqrt(surface.area) / _CELLS
-    places = np.floor(surface.vertices[inner] / size).astype(np.int64)
+    places = np.floor(middle[inner] @ axes.T / size + 0.5).astype(np.int64)
     _, cell = np.unique(places, axis=0, return_inverse=True)
     total = np.bincount(cell.ravel(), missing[inner])
     share = np.bincount(cell.ravel(), area[inner])
-    curved = np.abs(total) / share
+    full = share >= min(_FULL * size**2, float(share.max()))
+    curved, share = np.abs(total[full]) / share[full], share[full]
     order = np.argsort(curved)
     below = np.cumsum(share[order]) / share.sum()
     return float(curved[order][np.searchsorted(below, _SHARE)])
