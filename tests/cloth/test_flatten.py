@@ -70,9 +70,13 @@ def two_pieces():
 
 
 def handle():
-    """A plate with a torus piece that tunnels through it: one loop, but no disk."""
+    """A torus without one triangle: one loop, but no disk."""
     torus = shapes.torus(30, 10, 12, 8)
     return torus.part(np.arange(len(torus.triangles)) != 5)
+
+
+def loose_point():
+    return Surface.single(np.eye(4, 3), np.array([[0, 1, 2]]))
 
 
 @pytest.mark.parametrize(
@@ -81,9 +85,10 @@ def handle():
         (shapes.sphere(10, 6), "closes on itself"),
         (two_pieces(), "2 pieces"),
         (handle(), "tunnel"),
+        (loose_point(), "belong to no triangle"),
         (Surface.single(np.zeros((0, 3)), np.zeros((0, 3))), "no triangles"),
     ],
-    ids=["closed", "pieces", "tunnel", "empty"],
+    ids=["closed", "pieces", "tunnel", "loose point", "empty"],
 )
 def test_what_cannot_be_laid_flat_is_refused_in_one_sentence(surface, words):
     for function in (check_disk, flatten):

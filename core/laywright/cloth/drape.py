@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from laywright.arrays import FloatArray, Vector
+from laywright.arrays import FloatArray, Vector, floats
 from laywright.cloth.datum import Datum, start_place, warp_direction
 from laywright.cloth.energy import Sheet
 from laywright.cloth.fabric import Fabric, Start
@@ -109,34 +109,34 @@ def drape(
     InputError
         If the arrow stands upright on the surface.
     """
-    used = _without_thin(surface)
-    if first is None or first.shape != (len(used.vertices), 2) or turned_over(used, first):
-        first = flatten(used, progress=part_of(progress, 0.0, 0.2))
-    place = start_place(used, datum)
-    warp = warp_direction(used, datum, angle)
+    _check_thin(surface)
+    if first is None or first.shape != (len(surface.vertices), 2) or turned_over(surface, first):
+        first = flatten(surface, progress=part_of(progress, 0.0, 0.2))
     inner = part_of(progress, 0.2, 1.0)
-    sheet = Sheet(used)
+    sheet = Sheet(surface)
     if held is not None:
-        rows = hold_points(used, held)
+        rows = hold_points(surface, held)
         settled = settle(sheet, fabric, (rows, rows), _moved_to(first, held), inner)
         uv = settled.uv
     else:
-        threads = first_threads(used, place, warp, sheet.recovery.normals)
+        place = start_place(surface, datum)
+        warp = warp_direction(surface, datum, angle)
+        threads = first_threads(surface, place, warp, sheet.recovery.normals)
         ways = (Start.CROSS, start or fabric.start)
-        straight, wanted = (hold_start(used, threads, way, fabric.shear) for way in ways)
-        turned = _turned_to(used, first, place, warp)
+        straight, wanted = (hold_start(surface, threads, way, fabric.shear) for way in ways)
+        turned = _turned_to(surface, first, place, warp)
         settled = settle(sheet, fabric, (straight, wanted), turned, inner)
-        uv = settled.uv - place.value(used, settled.uv)
+        uv = settled.uv - place.value(surface, settled.uv)
     progress(1.0)
     strain = strain_from(settled.jacobians)
-    share = used.areas / used.area
+    share = surface.areas / surface.area
     yarns = fabric.warp * strain.warp**2 + fabric.weft * strain.weft**2
     stretch = np.sqrt(share @ yarns / (fabric.warp + fabric.weft))
     return Drape(
-        uv,
-        strain.shear,
-        strain.warp,
-        strain.weft,
+        floats(uv, -1, 2),
+        floats(strain.shear, -1),
+        floats(strain.warp, -1),
+        floats(strain.weft, -1),
         float(share[np.abs(strain.shear) > fabric.locking_angle].sum()),
         float(np.abs(strain.shear).max()),
         float(stretch),
@@ -145,8 +145,8 @@ def drape(
     )
 
 
-def _without_thin(surface: Surface) -> Surface:
-    """Return the surface, which must have no triangle without a usable normal."""
+def _check_thin(surface: Surface) -> None:
+    """Check that every triangle has a usable normal."""
     thin = np.einsum("ij,ij->i", surface.normals, surface.normals) < 0.5
     if thin.any():
         x, y, z = surface.centroids[np.flatnonzero(thin)[0]]
@@ -156,7 +156,6 @@ def _without_thin(surface: Surface) -> Surface:
             "triangles with area",
             "mesh the face again with another deflection",
         )
-    return surface
 
 
 def _turned_to(surface: Surface, uv: FloatArray, place: Place, warp: Vector) -> FloatArray:

@@ -32,11 +32,20 @@ def check_disk(surface: Surface) -> None:
     Raises
     ------
     GeometryError
-        If it is empty, in several pieces, closed, or has a handle (a tunnel through it).
+        If it is empty, has loose points, is in several pieces, closed, or has a handle (a
+        tunnel through it).
     """
     name = ", ".join(surface.patch_names)
     if len(surface.triangles) == 0 or surface.area <= 0.0:
         raise GeometryError(name, "no triangles", "a face with area", "pick a face")
+    loose = len(surface.vertices) - len(np.unique(surface.triangles))
+    if loose:
+        raise GeometryError(
+            name,
+            f"{loose} points that belong to no triangle",
+            "points that are corners of triangles",
+            "repair the mesh",
+        )
     pieces = int(surface.components.max()) + 1
     if pieces > 1:
         raise GeometryError(
