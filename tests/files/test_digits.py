@@ -42,4 +42,5 @@ def test_no_sign_is_left_on_zero():
 def test_long_arrays_are_written_in_order():
     values = np.arange(3 * 70000).reshape(-1, 3)
     found = rows_as_text(("", " ", " ", "\n"), values)
-    assert np.array_equal(np.fromstring(found.decode(), sep=" ", dtype=np.int64).reshape(-1, 3), values)
+    read = np.array(found.split(), dtype=np.int64).reshape(-1, 3)
+    assert np.array_equal(read, values)
