@@ -19,7 +19,9 @@ def result():
 
 
 def test_facts_of_the_hatch(result):
-    facts = bench_facts(result.laminate, result.body, result.tiles, result.patterns, result.roll)
+    facts = bench_facts(
+        result.face, result.laminate, result.body, result.tiles, result.patterns, result.roll
+    )
     area = shapes.hatch().area
     assert facts.part_area == pytest.approx(area, rel=1e-6)
     edge = float(

@@ -15,10 +15,12 @@ from laywright.mould.tiles import TileSet
 from laywright.shop.bench import BenchFacts, RollUse
 from laywright.shop.trim import EdgeFacts
 from laywright.surface.double_curvature import double_curvature
+from laywright.surface.face import MouldedFace
 
 __all__ = ["bench_facts"]
 
 _GLUE_DENSITY = 1.2  # g/cm^3; common practice, no source
+_COATED = ("run-off", "filled hole")  # beside the working surface
 _GLUE_LOST = 2.0  # as much again is scraped off
 
 
@@ -37,14 +39,14 @@ def bench_facts(
     low, high = solid.bounds
     size = sorted(float(side) for side in high - low)
     return BenchFacts(
-        part_area=working.area,
-        mould_area=own,
+        part_area=part.area,
+        mould_area=body.working.area + beside,
         run_off=area.get("run-off", 0.0) / _length(body.trim_line),
         outline=max((pattern.trim for pattern in patterns.patterns), key=_extent),
         curvature=double_curvature(patterns.draped[0].surface),
         mould_size=(size[2], size[1], size[0]),
         pull=body.pull,
-        trim_loops=loops,
+        trim_loops=tuple(part.vertices[loop] for loop in part.boundary_loops),
         cloth_edges=tuple(
             EdgeFacts(
                 sum(_length(line) for line in (pattern.cut, *pattern.openings)),

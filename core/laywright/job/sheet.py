@@ -67,7 +67,7 @@ def make_job_sheet(
             name, face, release, laminate, body, tiles, patterns, roll, shop, settings
         )
     )
-    facts = bench_facts(laminate, body, tiles, patterns, roll)
+    facts = bench_facts(face, laminate, body, tiles, patterns, roll)
     return make_sheet(
         name,
         PartSummary(
