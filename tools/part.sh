@@ -19,7 +19,13 @@ if [[ $part == core* ]]; then
         echo "The core must be tested where FreeCAD cannot be imported, but $python imports it; take it off that Python's path." >&2
         exit 1
     fi
-    exec "$python" -m pytest -p no:cacheprovider --junitxml="$junit" \
+    chosen=()
+    if [ "$part" = core10 ]; then
+        # Debian 13 has no calculix-ccx; the solver runs in part core, on Debian 12.
+        echo "Tests marked 'solver' run in part core alone: Debian 13 has no package calculix-ccx."
+        chosen=(-m "not solver")
+    fi
+    exec "$python" -m pytest -p no:cacheprovider --junitxml="$junit" "${chosen[@]}" \
         --ignore=tests/freecad --ignore=tests/gui
 fi
 

@@ -30,12 +30,12 @@ mode=${1:-}
 debian=(ca-certificates python3 python3-venv python3-numpy python3-scipy python3-lxml)
 requirements=requirements-test.txt
 case $mode in
-    core) ;;
+    core) debian+=(calculix-ccx) ;;
     demo)
         debian+=(freecad)
         requirements=requirements.txt
         ;;
-    test) debian+=(freecad xvfb xauth imagemagick poppler-utils debootstrap debian-archive-keyring) ;;
+    test) debian+=(calculix-ccx freecad xvfb xauth imagemagick poppler-utils debootstrap debian-archive-keyring) ;;
     *) die "found '$mode', needed one of core, demo, test." ;;
 esac
 

@@ -10,8 +10,10 @@ from laywright.errors import FileError, MaterialError
 from laywright.laminate.card_files import (
     Card,
     Knowledge,
+    card_text,
     convert,
     corrected,
+    parse_card,
     read_cards,
     write_card,
 )
@@ -101,6 +103,14 @@ def test_every_shipped_card_comes_back_from_its_text(tmp_path):
         (back,) = read_cards(tmp_path)
         assert dataclasses.replace(back, file=card.file) == card
         path.unlink()
+
+
+def test_a_card_is_read_from_text_as_from_a_file():
+    for card in read_cards(SHIPPED):
+        assert parse_card(card_text(card), card.file) == card
+    with pytest.raises(MaterialError) as caught:
+        parse_card("card = ", "pasted text")
+    assert caught.value.where == "pasted text"
 
 
 def test_a_name_with_quotes_and_umlauts_comes_back(tmp_path):

@@ -7,11 +7,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from laminate.stacks import CARBON, GLASS, MAT, RESIN, TAPE, layup
+from laminate.stacks import CARBON, GLASS, MAT, MATERIALS, RESIN, TAPE, layup
 from laywright.errors import InputError
 from laywright.laminate.draped import draped_stiffness, draped_thickness
 from laywright.laminate.laminate import analyse
-from laywright.laminate.plies import Layup, Ply
+from laywright.laminate.plies import Core, Layup, Ply
 
 MIXED = analyse(Layup((Ply(GLASS, 0.2), Ply(TAPE, -0.4), Ply(MAT, 0.0), Ply(CARBON, 1.0)), RESIN))
 ANGLES = np.array([ply.angle for ply in MIXED.layup.plies])
@@ -52,3 +52,22 @@ def test_cloth_far_past_locking_is_refused():
     made = analyse(layup(CARBON, 0))
     with pytest.raises(InputError, match="dart or a splice"):
         draped_stiffness(made, np.array([[0.0]]), np.array([[0.03]]))
+
+
+def test_a_core_keeps_its_thickness_and_place():
+    core = Core(MATERIALS.core("Closed-cell PVC foam 80 kg/m^3"), 6.0, 1)
+    made = analyse(layup(CARBON, 0, 30, core=core))
+    angles = np.array([[ply.angle for ply in made.layup.plies]])
+    found = draped_stiffness(made, angles, angles + math.pi / 2.0)
+    for name in "abd":
+        plain = getattr(made, name)
+        assert np.allclose(getattr(found, name)[0], plain, rtol=0, atol=1e-9 * np.abs(plain).max())
+
+
+def test_a_cover_that_is_given_is_taken():
+    made = analyse(layup(CARBON, 0))
+    warp, weft = np.array([[0.0]]), np.array([[math.pi / 2.0]])
+    plain = draped_stiffness(made, warp, weft)
+    doubled = draped_stiffness(made, warp, weft, np.array([[2.0]]))
+    assert doubled.a == pytest.approx(2.0 * plain.a, rel=1e-12)
+    assert doubled.d == pytest.approx(8.0 * plain.d, rel=1e-12)

@@ -7,7 +7,15 @@ import pytest
 
 import laywright.laminate
 from laywright.errors import LimitError, MaterialError
-from laywright.laminate.materials import Cloth, Materials, Resin, Weave, load_materials
+from laywright.laminate.materials import (
+    Cloth,
+    Materials,
+    Resin,
+    Weave,
+    load_materials,
+    materials_of,
+)
+from laywright.laminate.supplies import ReleaseKind, Use
 from laywright.values import pack, unpack
 
 SHIPPED = Path(laywright.laminate.__file__).parent / "cards"
@@ -26,6 +34,9 @@ def own_copy(folder: Path, stem: str, *changes: tuple[str, str]) -> Path:
 def test_the_shipped_library():
     assert len(MATERIALS.cloth_names) == 10
     assert len(MATERIALS.resin_names) == 2
+    assert len(MATERIALS.core_names) == len(MATERIALS.sheets) == 4
+    assert {agent.kind for agent in MATERIALS.releases.values()} == set(ReleaseKind)
+    assert {item.use for item in MATERIALS.consumables.values()} == set(Use)
     assert {cloth.weave for cloth in MATERIALS.cloths.values()} == set(Weave) - {Weave.SATIN}
     glass = MATERIALS.cloth("E-glass plain weave 163 g/m^2")
     assert (glass.areal_weight, glass.warp_share, glass.fibre.density) == (163.0, 0.5, 2.56)
@@ -109,6 +120,25 @@ def test_a_unit_wrong_by_a_thousand_is_caught_at_the_door(tmp_path, stem, old, n
     with pytest.raises(MaterialError) as caught:
         load_materials(tmp_path)
     assert caught.value.where == f"mine.toml: {field}"
+
+
+# What may truly be a thousand times smaller: expansions near zero, moduli of soft cores.
+SMALL_TOO = {"expansion_axial", "expansion_transverse", "expansion", "modulus_in_plane"}
+
+
+@pytest.mark.parametrize("card", MATERIALS.cards.values(), ids=lambda card: card.name)
+@pytest.mark.parametrize("factor", [1000.0, 0.001])
+def test_no_value_with_a_unit_can_be_off_by_a_thousand(card, factor):
+    """Every length, mass, time, stress and density on every shipped card, one at a time."""
+    for name, value in card.values.items():
+        plain = value.unit in ("1", "percent", "deg", "degC", "J/g/K") or value.value == 0.0
+        if plain or (factor < 1.0 and name.split(".")[-1] in SMALL_TOO):
+            continue
+        slip = dataclasses.replace(value, value=factor * value.value, low=None, high=None)
+        wrong = dataclasses.replace(card, values=card.values | {name: slip})
+        with pytest.raises(MaterialError) as caught:
+            materials_of((MATERIALS.cards | {card.name: wrong}).values())
+        assert caught.value.where.startswith(f"{card.file}: ")
 
 
 @pytest.mark.parametrize(

@@ -65,10 +65,11 @@ def test_uncoupled_simply_supported_plates_meet_navier(stiff, ratio, firm, skew)
     size = (ratio, 1.0)
     plate = RitzPlate(bending, stiffness, size, Support.SIMPLE)
     series = navier_deflection(bending, size, 1.0, tuple(stiffness))
-    assert plate.at(plate.deflected(1.0), 0.0, 0.0).deflection == pytest.approx(series, rel=1e-4)
+    assert plate.at(plate.deflected(1.0), 0.0, 0.0).deflection == pytest.approx(series, rel=5e-4)
     for force in ((-1.0, 0.0), (-0.5, -1.0)):
         series = navier_buckling(bending, size, force, tuple(stiffness))
-        assert plate.buckling((*force, 0.0)) == pytest.approx(series, rel=1e-4)
+        # The least energy over fewer shapes never lies below the least over all.
+        assert series * (1.0 - 1e-6) <= plate.buckling((*force, 0.0)) <= 1.01 * series
 
 
 @pytest.mark.parametrize("support", Support)

@@ -21,6 +21,7 @@ from laywright.laminate.strength import (
     StrainCase,
     StrengthReport,
     check_strength,
+    strength_plies,
 )
 from laywright.values import pack, unpack
 
@@ -88,6 +89,45 @@ def test_turning_layup_and_load_together_changes_nothing():
         [m.factor for m in plain.margins], rel=1e-9
     )
     assert turned.last_factor == pytest.approx(plain.last_factor, rel=1e-9)
+
+
+@pytest.mark.parametrize("criterion", Criterion)
+def test_the_mirror_image_is_as_strong(criterion):
+    """Angles, shear and twist turn their sign in a mirror along the datum arrow."""
+    rng = np.random.default_rng(11)
+    for _ in range(8):
+        degrees = rng.uniform(-90.0, 90.0, 3)
+        force, moment = rng.uniform(-20.0, 20.0, 3), rng.uniform(-5.0, 5.0, 3)
+        flip = np.array([1.0, 1.0, -1.0])
+        plain = check_strength(
+            analyse(layup(TAPE, *degrees)), LoadCase(tuple(force), tuple(moment)), criterion
+        )
+        mirrored = check_strength(
+            analyse(layup(TAPE, *-degrees)),
+            LoadCase(tuple(flip * force), tuple(flip * moment)),
+            criterion,
+        )
+        assert mirrored.last_factor == pytest.approx(plain.last_factor, rel=1e-9)
+        for first, second in zip(plain.margins, mirrored.margins, strict=True):
+            assert second.by_mode == pytest.approx(first.by_mode, rel=1e-7)
+
+
+@pytest.mark.parametrize("criterion", Criterion)
+def test_splitting_a_ply_does_not_move_the_first_failure(criterion):
+    rng = np.random.default_rng(12)
+    for _ in range(8):
+        made = analyse(layup(TAPE, *rng.uniform(-90.0, 90.0, 3)))
+        whole = strength_plies(made, KnockDowns())
+        cut = rng.uniform(0.1, 0.9)
+        halves = tuple(
+            dataclasses.replace(whole[1], thickness=part * whole[1].thickness)
+            for part in (cut, 1.0 - cut)
+        )
+        load = (rng.uniform(-20.0, 20.0, 3), rng.uniform(-5.0, 5.0, 3))
+        split = (whole[0], *halves, whole[2])
+        assert first_failure(split, *load, criterion) == pytest.approx(
+            first_failure(whole, *load, criterion), rel=1e-9
+        )
 
 
 def test_last_failure_is_never_below_the_first():

@@ -12,6 +12,7 @@ from laywright.laminate.limits import Limits, check_limits
 __all__ = ["CoreSheet", "core_lamina"]
 
 _STIFFNESS_PER_DENSITY = (150.0, 60e3)
+_IN_PLANE = 5.0
 
 Density = Annotated[float, Limits("g/cm^3", 0.01, 2.0)]
 Modulus = Annotated[float, Limits("MPa", 1.0, 9.5e3)]
@@ -54,7 +55,7 @@ class CoreSheet:
     shear_strength_across: Strength
     compressive_strength: Strength
     expansion: Expansion
-    bond_resin: Annotated[float, Limits("g/m^2", 0.0, 2000.0)] = 0.0
+    bond_resin: Annotated[float, Limits("g/m^2", 5.0, 2000.0)]
 
     def __post_init__(self) -> None:
         check_limits(self, self.name)
@@ -64,6 +65,13 @@ class CoreSheet:
                 f"{self.name}: modulus",
                 f"{self.modulus:g} MPa at {self.density:g} g/cm^3",
                 f"{low * self.density:.3g} to {high * self.density:.3g} MPa at such a density",
+                "check both numbers and their units",
+            )
+        if self.modulus_in_plane > _IN_PLANE * self.modulus:
+            raise LimitError(
+                f"{self.name}: modulus_in_plane",
+                f"{self.modulus_in_plane:g} MPa",
+                f"at most {_IN_PLANE * self.modulus:g} MPa, {_IN_PLANE:g} times that through it",
                 "check both numbers and their units",
             )
 

@@ -41,10 +41,10 @@ class ReleaseAgent:
     kind : ReleaseKind
     coats_new, coats_second, coats_later : float
         Coats on a new mould, before the second part, before a later part.
-    wait_minutes : float, minutes
-        After each coat.
-    use_per_coat : float, g/m^2
-        Zero for tape.
+    wait_minutes : float or None, minutes
+        After each coat; None where there is nothing to wait for.
+    use_per_coat : float or None, g/m^2
+        None for tape.
     """
 
     name: str
@@ -52,8 +52,8 @@ class ReleaseAgent:
     coats_new: Annotated[float, Limits("1", 1.0, 20.0)]
     coats_second: Annotated[float, Limits("1", 0.0, 20.0)]
     coats_later: Annotated[float, Limits("1", 0.0, 20.0)]
-    wait_minutes: Annotated[float, Limits("minute", 0.0, 600.0)]
-    use_per_coat: Annotated[float, Limits("g/m^2", 0.0, 500.0)] = 0.0
+    wait_minutes: Annotated[float, Limits("minute", 1.0, 600.0)] | None = None
+    use_per_coat: Annotated[float, Limits("g/m^2", 1.0, 500.0)] | None = None
 
     def __post_init__(self) -> None:
         check_limits(self, self.name)
@@ -70,17 +70,17 @@ class Consumable:
     use : Use
     allowance : float
         Amount cut for each unit that it must cover: area, or length for tape.
-    resin_uptake : float, g/m^2
-        Resin that it takes out of the laminate.
     largest_temperature_c : float, degC
         Up to which it may be heated.
+    resin_uptake : float or None, g/m^2
+        Resin that it takes out of the laminate; None for none.
     """
 
     name: str
     use: Use
     allowance: Annotated[float, Limits("1", 1.0, 5.0)]
-    resin_uptake: Annotated[float, Limits("g/m^2", 0.0, 1000.0)]
     largest_temperature_c: Annotated[float, Limits("degC", 40.0, 400.0)]
+    resin_uptake: Annotated[float, Limits("g/m^2", 5.0, 1000.0)] | None = None
 
     def __post_init__(self) -> None:
         check_limits(self, self.name)

@@ -1,0 +1,98 @@
+"""What the drape says to the laminate: how every ply lies in every triangle of the part."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from laywright.arrays import FloatArray
+from laywright.cloth.pattern import PatternSet
+from laywright.cloth.strain import facet_axes, jacobians, strain_from
+from laywright.laminate.local import DrapedPlaces
+from laywright.surface.triangles import Surface
+
+__all__ = ["YarnDirections", "draped_places", "yarns_of"]
+
+_UPRIGHT = 0.05
+
+
+@dataclass(frozen=True, eq=False)
+class YarnDirections:
+    """The yarns of one ply in every triangle.
+
+    Attributes
+    ----------
+    warp, weft : (m, 3) float
+        Unit directions in space, in the plane of the triangle.
+    cover : (m,) float
+        Flat cloth per area of surface.
+    """
+
+    warp: FloatArray
+    weft: FloatArray
+    cover: FloatArray
+
+
+def yarns_of(surface: Surface, uv: FloatArray) -> YarnDirections:
+    """Return the yarns of a draped ply in every triangle.
+
+    Parameters
+    ----------
+    surface : Surface
+        The ply's own surface, mm.
+    uv : (n, 2) float, mm
+        Its drape.
+    """
+    x, y = facet_axes(surface)
+    gradients = jacobians(surface, uv)
+    u, v = gradients[:, 0], gradients[:, 1]
+    # A warp yarn keeps v, a weft yarn keeps u.
+    warp = v[:, 1:] * x - v[:, :1] * y
+    weft = -u[:, 1:] * x + u[:, :1] * y
+    return YarnDirections(_unit(warp), _unit(weft), strain_from(gradients).cover)
+
+
+def draped_places(patterns: PatternSet) -> DrapedPlaces:
+    """Return how every ply lies in every triangle, for `laywright.laminate.local`.
+
+    Angles count from the datum arrow, laid into the plane of each triangle; where the arrow
+    stands upright on it, from the first side of the triangle.
+    """
+    arrow = _arrow(patterns)
+    warp: list[FloatArray] = []
+    weft: list[FloatArray] = []
+    cover: list[FloatArray] = []
+    for ply in patterns.draped:
+        yarns = yarns_of(ply.surface, ply.drape.uv)
+        along = arrow - (ply.surface.normals @ arrow)[:, None] * ply.surface.normals
+        upright = np.linalg.norm(along, axis=1) < _UPRIGHT
+        along = _unit(np.where(upright[:, None], facet_axes(ply.surface)[0], along))
+        left = np.cross(ply.surface.normals, along)
+        for found, angles in ((yarns.warp, warp), (yarns.weft, weft)):
+            angles.append(
+                np.arctan2(np.einsum("mi,mi->m", found, left), np.einsum("mi,mi->m", found, along))
+            )
+        cover.append(yarns.cover)
+    return DrapedPlaces(
+        np.stack(warp, axis=1),
+        np.stack(weft, axis=1),
+        np.stack(cover, axis=1),
+        patterns.draped[0].surface.areas,
+    )
+
+
+def _arrow(patterns: PatternSet) -> FloatArray:
+    """Return the datum arrow in space, read back from the first ply at its start point."""
+    first = patterns.draped[0]
+    surface, uv = first.surface, first.drape.uv
+    middles = uv[surface.triangles].mean(axis=1)
+    at = int(np.argmin(np.einsum("mi,mi->m", middles, middles)))
+    x, y = (axis[at] for axis in facet_axes(surface))
+    direction = np.linalg.solve(jacobians(surface, uv)[at], patterns.patterns[0].datum_direction)
+    arrow = direction[0] * x + direction[1] * y
+    return np.asarray(arrow / np.linalg.norm(arrow))
+
+
+def _unit(vectors: FloatArray) -> FloatArray:
+    return np.asarray(vectors / np.linalg.norm(vectors, axis=1, keepdims=True))
