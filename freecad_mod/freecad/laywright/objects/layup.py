@@ -2,10 +2,10 @@
 
 import math
 
+from freecad.laywright import preferences
 from freecad.laywright.objects.base import Property, StageObject
 from laywright.errors import InputError
 from laywright.laminate.laminate import Laminate, analyse
-from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Layup, Ply, Process
 
 __all__ = ["LayupObject"]
@@ -54,7 +54,7 @@ class LayupObject(StageObject):
                 "one cloth and one angle for each ply, one ply at least",
                 "complete the list",
             )
-        materials = load_materials()
+        materials = preferences.materials()
         plies = tuple(
             Ply(materials.cloth(cloth), math.radians(angle))
             for cloth, angle in zip(obj.Cloths, obj.Angles, strict=True)

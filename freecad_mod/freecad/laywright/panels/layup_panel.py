@@ -1,9 +1,9 @@
 """The task panel of a Layup: plies in a table, resin from the cards."""
 
+from freecad.laywright import preferences
 from freecad.laywright.panels import fields
 from freecad.laywright.panels.ply_table import PlyTable
 from freecad.laywright.panels.stage_panel import StagePanel
-from laywright.laminate.materials import load_materials
 
 __all__ = ["LayupPanel"]
 
@@ -13,7 +13,7 @@ class LayupPanel(StagePanel):
 
     def add_fields(self):
         """Add the table of plies, the resins by name, and the other fields."""
-        materials = load_materials()
+        materials = preferences.materials()
         plies = list(zip(self.obj.Cloths, self.obj.Angles, strict=False))
         self.table = PlyTable(list(materials.cloth_names), plies)
         self.grid.addRow("Plies, the first touches the mould", self.table)
