@@ -25,15 +25,18 @@ _GLUE_LOST = 2.0  # as much again is scraped off
 
 
 def bench_facts(
-    laminate: Laminate, body: MouldBody, tiles: TileSet, patterns: PatternSet, roll: RollPlan
+    face: MouldedFace,
+    laminate: Laminate,
+    body: MouldBody,
+    tiles: TileSet,
+    patterns: PatternSet,
+    roll: RollPlan,
 ) -> BenchFacts:
     """Return what the bench must know."""
-    solid, working = body.solid, body.working
-    area = dict.fromkeys(solid.patch_names, 0.0)
-    sums = np.bincount(solid.patches, solid.areas, len(solid.patch_names))
-    area.update(zip(solid.patch_names, sums.tolist(), strict=True))
-    own = sum(area[name] for name in area if name not in ("sides", "base"))
-    loops = tuple(working.vertices[loop] for loop in working.boundary_loops)
+    solid, part = body.solid, face.surface
+    sums = np.bincount(solid.patches, solid.areas, len(solid.patch_names)).tolist()
+    area = dict(zip(solid.patch_names, sums, strict=True))
+    beside = sum(area.get(name, 0.0) for name in _COATED)
     printer = load_printers().get(tiles.printer)
     cloths = [ply.cloth for ply in laminate.layup.plies]
     low, high = solid.bounds
