@@ -23,6 +23,7 @@ __all__ = [
     "revolved",
     "sphere",
     "torus",
+    "tray",
 ]
 
 
@@ -288,3 +289,58 @@ def dish(profile: np.ndarray, around: int = 96) -> Surface:
     fan = np.stack([np.zeros(around, dtype=int), 1 + here, 1 + after], axis=1)
     sides = _grid(len(rings), around, wrap_along=True) + 1
     return Surface.single(points, np.concatenate([fan, sides]))
+
+
+def tray(
+    lip: float = 4.0,
+    half: tuple[float, float] = (98.0, 58.0),
+    corner: float = 40.0,
+    turns: int = 10,
+    spacing: float = 9.0,
+) -> Surface:
+    """Outside of a tray open at the top, its wall drawn inward by `lip` mm below the rim.
+
+    Invented demo part.  Normals out of the part; floor on z = 0, rim at z = 44.  Patches:
+    Floor, Bend, Wall, Lip, Rim.
+    """
+    draft, bend, knee, top = np.radians(4.0), 10.0, 32.0, 44.0
+    arc = np.linspace(0.0, np.pi / 2 - draft, 6)
+    rows = [(0, bend * np.sin(a) - bend, bend - bend * np.cos(a)) for a in arc]
+    out, low = rows[-1][1:]
+    patch = [1] * 5
+    for z in np.linspace(low, knee, 4)[1:]:
+        rows.append((0, out + (z - low) * np.tan(draft), z))
+        patch.append(2)
+    wide = rows[-1][1]
+    for share in (0.5, 1.0):
+        rows.append((0, wide - lip * share, knee + share * (top - knee)))
+        patch.append(3)
+    for share in (0.5, 1.0):
+        rows.append((0, wide - lip + 12.0 * share, top))
+        patch.append(4)
+    outline, outward = [], []
+    for quarter in range(4):
+        turn = quarter * np.pi / 2 + np.pi / 2 * np.arange(turns + 1) / turns
+        normal = np.stack([np.cos(turn), np.sin(turn)], axis=1)
+        sign = np.sign(normal[turns // 2])
+        centre = sign * (np.array(half) - corner)
+        outline.append(centre + corner * normal)
+        outward.append(normal)
+        reach = 2.0 * (half[0] if quarter % 2 == 0 else half[1]) - 2.0 * corner
+        steps = np.arange(1, max(2, round(reach / spacing))) / max(2, round(reach / spacing))
+        along = np.array([-np.sin(turn[-1]), np.cos(turn[-1])])
+        outline.append(outline[-1][-1] + reach * steps[:, None] * along)
+        outward.append(np.tile(normal[-1], (len(steps), 1)))
+    edge, normal = np.concatenate(outline), np.concatenate(outward)
+    around = len(edge)
+    rings = [np.column_stack([edge + x * normal, np.full(around, z)]) for _, x, z in rows]
+    shares = (0.25, 0.5, 0.75)
+    inner = [np.column_stack([share * rings[0][:, :2], np.zeros(around)]) for share in shares]
+    points = np.concatenate([[[0.0, 0.0, 0.0]], *inner, *rings])
+    here = np.arange(around)
+    fan = np.stack([np.zeros(around, int), 1 + here, 1 + (here + 1) % around], axis=1)
+    sides = _grid(len(inner) + len(rings), around, wrap_along=True) + 1
+    strips = np.repeat([0] * len(inner) + patch, around)
+    patches = np.concatenate([np.zeros(around, int), strips, strips])
+    names = ("Floor", "Bend", "Wall", "Lip", "Rim")
+    return Surface(points, np.concatenate([fan, sides])[:, ::-1], patches, names)

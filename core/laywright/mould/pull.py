@@ -5,7 +5,8 @@
 - Where something is hidden along it, or no direction sees all normals, directions are searched
   from coarse to fine for the one with the least undercut area, and among equals for the
   largest least draft.  The area that faces away is known at once and can only grow by hidden
-  places, so directions are looked along in that order until it rules out the rest.
+  places, so directions are looked along in that order until it rules out the rest.  The search
+  looks at sample points; the leading directions are measured exactly in the end.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ import numpy as np
 from laywright.arrays import FloatArray, Vector, unit_vector
 from laywright.errors import GeometryError, InputError, LimitError
 from laywright.mould.frame import upright
+from laywright.mould.sampled import sampled_hidden
 from laywright.mould.visibility import STANDING, hidden_share
 from laywright.progress import Progress, silent
 from laywright.stage import stage
@@ -39,6 +41,7 @@ __all__ = [
 _TRACE = 1e-6
 _COARSE = math.radians(12.0)
 _KEPT = 3
+_MEASURED = 8
 _GOLDEN = math.pi * (3.0 - math.sqrt(5.0))
 
 
@@ -128,8 +131,7 @@ def find_pull(
         )
     search = _Search(surface)
     cap = smallest_cap(surface.normals)
-    exact = search.look(np.array(cap.axis))
-    if exact == 0.0:
+    if held_area(surface, cap.axis) == 0.0:
         return PullFound(cap.axis, cap.least_draft, 0.0, PullMethod.EXACT, 0.0, 1)
     seen_whole = cap.least_draft > STANDING
     reach = math.pi / 2 if seen_whole else math.pi
@@ -141,11 +143,11 @@ def find_pull(
         step = max(0.5 * step, resolution)
         for axis in search.best(_KEPT):
             search.look_along(cap_directions(axis, 2.0 * step, step))
-    axis = search.best(1)[0]
+    axis, held = search.measured_best()
     return PullFound(
         unit_vector(axis),
         math.asin(max(-1.0, min(1.0, search.least_tilt(axis)))),
-        search.look(axis),
+        held,
         PullMethod.SEARCH,
         step,
         search.looks,
@@ -269,11 +271,16 @@ class _Search:
         return float((self._usable @ axis).min())
 
     def look(self, axis: FloatArray) -> float:
-        """Return the undercut area along a direction, mm^2."""
+        """Return the undercut area along a direction as far as samples show it, mm^2."""
         key = tuple(axis.tolist())
         if key not in self._found:
             x, y, z = key
-            self._found[key] = (held_area(self._surface, (x, y, z)), -self.least_tilt(axis))
+            hidden = float(self._surface.areas @ sampled_hidden(self._surface, (x, y, z)))
+            away = float(_facing_away(self._surface, axis[None])[0])
+            self._found[key] = (
+                _beyond_trace(away + hidden, self._surface),
+                -self.least_tilt(axis),
+            )
         return self._found[key][0]
 
     def look_along(self, axes: FloatArray) -> None:
@@ -286,6 +293,17 @@ class _Search:
             if bound[index] >= least:
                 return
             least = min(least, self.look(axes[index]))
+
+    def measured_best(self) -> tuple[FloatArray, float]:
+        """Return the best direction and its undercut area, the leading ones measured exactly."""
+        leading = self.best(_MEASURED)
+        areas = []
+        for x, y, z in (axis.tolist() for axis in leading):
+            areas.append(held_area(self._surface, (x, y, z)))
+            if areas[-1] == 0.0:
+                break
+        best = int(np.argmin(areas))
+        return leading[best], areas[best]
 
     def best(self, count: int) -> list[FloatArray]:
         """Return the best directions, the best one first."""
