@@ -4,7 +4,7 @@ Invented for this example, as are all its dimensions.  About 420 x 300 mm, crown
 with rounded corners.  Every dimension stands in the spreadsheet "Dimensions"; change one and
 recompute.
 
-Run inside FreeCAD (macro or console)::
+Run inside FreeCAD (macro or console) with this folder on the path::
 
     import hatch_cover
     document = hatch_cover.build()
@@ -18,6 +18,7 @@ from pathlib import Path
 import FreeCAD
 import Part
 import Sketcher
+from drawn_parts import hide, middle, rounded_rectangle, spreadsheet
 
 V = FreeCAD.Vector
 
@@ -37,9 +38,14 @@ def build(name="HatchCover"):
     document = FreeCAD.newDocument(name)
     document.Comment = "Invented example: a crowned hatch cover for a research dinghy."
     document.License = "LGPL-2.1-or-later"
-    _dimensions(document)
+    spreadsheet(document, DIMENSIONS)
     block = document.addObject("Part::Extrusion", "Block")
-    block.Base = _plan(document)
+    block.Base = rounded_rectangle(
+        document,
+        "Outline",
+        (210.0, 150.0, 60.0),
+        ("Dimensions.length", "Dimensions.width", "Dimensions.corner_radius"),
+    )
     block.Dir = V(0, 0, 1)
     block.Solid = True
     block.setExpression("LengthFwd", "Dimensions.crown_height + 10 mm")
@@ -48,9 +54,7 @@ def build(name="HatchCover"):
     cover.Base, cover.Tool = block, crown
     cover.Label = "Hatch cover"
     document.recompute()
-    for feature in (*block.OutList, block, *crown.OutList, crown):
-        if feature.ViewObject is not None:
-            feature.ViewObject.Visibility = False
+    hide(cover)
     return document
 
 
@@ -59,50 +63,8 @@ def moulded_faces(shape):
     return [
         f"Face{number}"
         for number, face in enumerate(shape.Faces, 1)
-        if face.normalAt(*_middle(face)).z > 0.05
+        if face.normalAt(*middle(face)).z > 0.05
     ]
-
-
-def _dimensions(document):
-    sheet = document.addObject("Spreadsheet::Sheet", "Dimensions")
-    for row, (alias, value, meaning) in enumerate(DIMENSIONS, 1):
-        sheet.set(f"A{row}", meaning)
-        sheet.set(f"B{row}", f"={value}")
-        sheet.setAlias(f"B{row}", alias)
-    document.recompute()
-
-
-def _plan(document):
-    """Return the sketch of the outline: a rounded rectangle."""
-    sketch = document.addObject("Sketcher::SketchObject", "Outline")
-    x, y, r = 210.0, 150.0, 60.0
-    corners = [(1, 1, 0.0), (-1, 1, 0.5), (-1, -1, 1.0), (1, -1, 1.5)]
-    for across, up, start in corners:
-        centre = V(across * (x - r), up * (y - r), 0)
-        circle = Part.Circle(centre, V(0, 0, 1), r)
-        sketch.addGeometry(Part.ArcOfCircle(circle, start * math.pi, (start + 0.5) * math.pi))
-    for index in range(4):
-        first = sketch.Geometry[index].EndPoint
-        second = sketch.Geometry[(index + 1) % 4].StartPoint
-        sketch.addGeometry(Part.LineSegment(first, second))
-    for index in range(4):
-        following = (index + 1) % 4
-        sketch.addConstraint(Sketcher.Constraint("Tangent", index, 2, 4 + index, 1))
-        sketch.addConstraint(Sketcher.Constraint("Tangent", 4 + index, 2, following, 1))
-        if index:
-            sketch.addConstraint(Sketcher.Constraint("Equal", 0, index))
-    for index, kind in ((4, "Horizontal"), (5, "Vertical"), (6, "Horizontal"), (7, "Vertical")):
-        sketch.addConstraint(Sketcher.Constraint(kind, index))
-    sketch.addConstraint(Sketcher.Constraint("Symmetric", 0, 3, 2, 3, -1, 1))
-    radius = sketch.addConstraint(Sketcher.Constraint("Radius", 0, r))
-    long = sketch.addConstraint(Sketcher.Constraint("DistanceX", 1, 3, 0, 3, 2 * (x - r)))
-    wide = sketch.addConstraint(Sketcher.Constraint("DistanceY", 3, 3, 0, 3, 2 * (y - r)))
-    for index, label in ((radius, "corner"), (long, "long"), (wide, "wide")):
-        sketch.renameConstraint(index, label)
-    sketch.setExpression("Constraints.corner", "Dimensions.corner_radius")
-    sketch.setExpression("Constraints.long", "Dimensions.length - 2 * Dimensions.corner_radius")
-    sketch.setExpression("Constraints.wide", "Dimensions.width - 2 * Dimensions.corner_radius")
-    return sketch
 
 
 def _crown(document):
@@ -151,11 +113,6 @@ def _crown(document):
         "Angle", "2 * asin((Dimensions.length / 2 + 40 mm) / Dimensions.crown_radius_long)"
     )
     return crown
-
-
-def _middle(face):
-    first, last, low, high = face.ParameterRange
-    return (first + last) / 2, (low + high) / 2
 
 
 if __name__ == "__main__":
