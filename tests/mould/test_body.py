@@ -13,6 +13,7 @@ import shapes
 from laywright import values
 from laywright.errors import Cancelled, GeometryError, LimitError
 from laywright.mould.body import MouldBody, MouldSettings, build_body
+from laywright.mould.compensation import Allowance, Allowances
 from laywright.mould.release import check_release
 from laywright.surface.distance import distances
 from laywright.surface.face import LaminateSide, MouldSide, take_face
@@ -197,3 +198,28 @@ def test_shrinkage_is_kept_for_the_print_and_not_built_in():
     assert [item.name for item in shrunk.compensations[1:]] == [
         f"print shrinkage along {axis}" for axis in "xyz"
     ]
+
+
+def test_a_groove_tighter_than_the_laminate_is_thick():
+    part = shapes.graph(lambda x, y: -np.sqrt(x**2 + 1.0), (-30, 30), (-20, 20), (60, 6))
+    face = take_face(part, UP, LaminateSide.INSIDE, PLUG)
+    body = build_body(face, 5.0)
+    assert body.solid.is_closed
+    assert body.largest_deviation < 1e-6
+    assert np.abs(body.from_cad + 5.0).max() < 0.05
+    assert body.compensations[0].size == 5.0
+
+
+def test_coats_set_the_print_back():
+    face = hatch_face(CAVITY, spacing=30.0)
+    coated = MouldSettings(allowances=Allowances(coats=0.3, expansion=68e-6, warming=20.0))
+    body = build_body(face, 1.0, coated)
+    assert body.largest_from_cad == pytest.approx(0.3, rel=0.1)
+    assert body.from_cad.max() <= -0.29
+    assert body.print_scale == pytest.approx((1.0 / 1.00136,) * 3)
+    left_out = MouldSettings(
+        allowances=Allowances(0.3, 68e-6, 20.0, (), (Allowance.COATS, Allowance.GROWTH))
+    )
+    body = build_body(face, 1.0, left_out)
+    assert body.largest_from_cad < 1e-9
+    assert body.print_scale == (1.0, 1.0, 1.0)

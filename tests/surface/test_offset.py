@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 import shapes
 from laywright.errors import GeometryError
+from laywright.surface.distance import distances
 from laywright.surface.offset import offset
 
 
@@ -44,10 +45,21 @@ def test_zero_changes_nothing():
     assert offset(surface, 0.0) is surface
 
 
-def test_beyond_the_radius_of_curvature_is_refused_with_the_place():
-    surface = shapes.cylinder_patch(5.0, math.pi / 2, 20.0)
+def test_beyond_the_radius_of_curvature_a_closed_surface_is_refused_with_the_place():
     with pytest.raises(GeometryError) as caught:
-        offset(surface, -6.0)
+        offset(shapes.torus(20.0, 5.0, 40, 20), -6.0)
     assert caught.value.where == "Face1"
     assert "turn over" in caught.value.found
     assert "more than 6 mm" in caught.value.needed
+
+
+def test_beyond_the_radius_of_curvature_an_open_one_is_cut_clean():
+    surface = shapes.graph(lambda x, y: np.sqrt(x**2 + 1.0), (-30, 30), (-20, 20), (60, 6))
+    moved = offset(surface, 5.0)
+    assert len(moved.boundary_loops) == 1
+    assert np.abs(distances(moved.vertices, surface) - 5.0).max() < 0.05
+
+
+def test_a_face_that_folds_altogether_is_refused():
+    with pytest.raises(GeometryError, match="turn over"):
+        offset(shapes.cylinder_patch(5.0, math.pi / 2, 20.0, (10, 10)), -6.0)

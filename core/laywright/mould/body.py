@@ -89,10 +89,10 @@ class MouldBody:
     largest_deviation : float, mm
         Largest distance measured between the body and the wanted working surface.
     from_cad : (n,) float, mm
-        Distance of every point of the working surface from the CAD faces, measured; negative
-        below them, seen along the working surface's normals.
+        Distance of every point of the working surface from the CAD faces, measured; negative,
+        because laminate and coats set the mould back against its normals.
     largest_from_cad : float, mm
-        The largest of these, whichever way.
+        The largest of these, without its sign.
     least_wall : float or None, mm
         Least wall measured around the hollow; None for a solid body.
     plastic : PlasticEstimate
@@ -329,14 +329,11 @@ def _scale(settings: MouldSettings) -> Vector:
 
 
 def _from_cad(face: MouldedFace, working: Surface) -> FloatArray:
-    """Return the distance of the working surface's points from the CAD faces: (n,) mm."""
-    cad = face.working_surface(0.0)
-    away = distances(working.vertices, cad)
-    if len(working.vertices) == len(cad.vertices):
-        moved = np.einsum("ij,ij->i", working.vertices - cad.vertices, cad.vertex_normals)
-    else:
-        moved = np.full(len(away), -1.0)
-    return floats(np.where(moved < 0.0, -away, away), -1)
+    """Return how far the working surface's points lie from the CAD faces: (n,) mm.
+
+    Laminate and coats both set the mould back, against its working surface's normals.
+    """
+    return floats(-distances(working.vertices, face.surface), -1)
 
 
 def _refuse_undercut(working: Surface, pull: Vector) -> None:

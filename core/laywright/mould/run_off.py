@@ -38,6 +38,7 @@ _LEAD = 3.0
 _BEND_RADIUS = 8.0
 _BEND_STEP = math.radians(6.0)
 _RISE = math.radians(20.0)
+_ASIDE = math.radians(25.0)
 
 
 @dataclass(frozen=True, eq=False)
@@ -256,10 +257,16 @@ def _across(normal: FloatArray, along: FloatArray) -> FloatArray:
 
 
 def _ridge(along: FloatArray, one: FloatArray, other: FloatArray) -> FloatArray:
-    """Return the line in which two facets' planes meet, on the side of `along`: (k, 3)."""
+    """Return the line in which two facets' planes meet, on the side of `along`: (k, 3).
+
+    Where it would lead far aside, `along` itself: strips between such rays would fold.
+    """
     line = np.cross(one, other)
     side = np.sign(np.einsum("ij,ij->i", line, along))[:, None]
-    return np.where(side == 0.0, along, unit_rows(line) * side)
+    found = np.where(side == 0.0, along, unit_rows(line) * side)
+    plan, wanted = unit_rows(found[:, :2]), unit_rows(along[:, :2])
+    near = np.einsum("ij,ij->i", plan, wanted) > math.cos(_ASIDE)
+    return np.where(near[:, None], found, along)
 
 
 def unit_rows(vectors: Array) -> FloatArray:

@@ -2,8 +2,9 @@
 
 At a vertex with facet normals ``n_i`` the shift ``s`` is the shortest one with
 ``n_i . s = d`` for all facets in the least-squares sense, so that a sharp edge stays sharp and
-flat faces keep their exact distance.  The result is checked: no triangle may turn over, which
-happens where the offset exceeds the radius of curvature.
+flat faces keep their exact distance.  The result is checked: where a triangle turns over, the
+offset exceeds the radius of curvature, and the envelope of a rolling ball takes its place (see
+`laywright.surface.rolled`), provided that one direction sees the whole surface.
 """
 
 from __future__ import annotations
@@ -12,11 +13,14 @@ import numpy as np
 
 from laywright.arrays import FloatArray
 from laywright.errors import GeometryError
+from laywright.surface.cap import smallest_cap
+from laywright.surface.rolled import rolled_offset
 from laywright.surface.triangles import Surface
 
 __all__ = ["offset"]
 
 _SINGULAR = 1e-4
+_UPRIGHT = 1e-5
 
 
 def offset(surface: Surface, distance: float) -> Surface:
@@ -32,12 +36,13 @@ def offset(surface: Surface, distance: float) -> Surface:
     Returns
     -------
     Surface
-        Same triangles and patches on moved points.
+        Same triangles and patches on moved points; other triangles where folds are cut away.
 
     Raises
     ------
     GeometryError
-        If a triangle turns over: the distance exceeds the radius of curvature there.
+        If a triangle turns over, and no direction sees the whole surface or the fold takes an
+        edge of it along.
     """
     if distance == 0.0:
         return surface
@@ -45,6 +50,9 @@ def offset(surface: Surface, distance: float) -> Surface:
     usable = surface.areas > 0.0
     turned = usable & (np.einsum("ij,ij->i", surface.normals, moved.normals) <= 0.0)
     if turned.any():
+        rolled = _rolled(surface, moved, distance)
+        if rolled is not None:
+            return rolled
         worst = int(np.flatnonzero(turned)[0])
         x, y, z = surface.centroids[worst]
         raise GeometryError(
@@ -55,6 +63,25 @@ def offset(surface: Surface, distance: float) -> Surface:
             "enlarge the fillet there or put the laminate on the other side",
         )
     return moved
+
+
+def _rolled(surface: Surface, moved: Surface, distance: float) -> Surface | None:
+    """Return the offset with its folds cut away, or None where that cannot be done."""
+    cap = smallest_cap(surface.normals)
+    if surface.is_closed or cap.least_draft < -_UPRIGHT:
+        return None
+    up = np.array(cap.axis)
+    side = np.cross(up, np.eye(3)[int(np.argmin(np.abs(up)))])
+    side /= np.linalg.norm(side)
+    turn = np.stack([side, np.cross(up, side), up])
+    one, other = (s.moved(s.vertices @ turn.T) for s in (surface, moved))
+    if distance > 0.0:
+        found = rolled_offset(one, other, distance)
+        return None if found is None else found.moved(found.vertices @ turn)
+    mirror = np.array([1.0, 1.0, -1.0])
+    one, other = (s.moved(s.vertices * mirror) for s in (one, other))
+    found = rolled_offset(one, other, -distance)
+    return None if found is None else found.moved(found.vertices * mirror @ turn)
 
 
 def _shifts(surface: Surface) -> FloatArray:
