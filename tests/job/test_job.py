@@ -174,7 +174,7 @@ def test_the_command_line_gives_the_same_job_as_the_library(result, tmp_path, ca
     path = write_description(tmp_path)
     assert main(["run", str(path), "--out", str(tmp_path / "out")]) == 0
     printed = capsys.readouterr().out
-    assert "print tiles     6" in printed
+    assert "print tiles     4" in printed
     table = (tmp_path / "out" / "tables" / "plies.csv").read_text(encoding="utf-8-sig")
     areas = [float(line.split(",")[3]) for line in table.splitlines()[1:]]
     ours = [pattern.area / 1e6 for pattern in result.patterns.patterns]

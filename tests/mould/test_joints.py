@@ -13,8 +13,11 @@ from manifold3d import Manifold, OpType
 
 import shapes
 from laywright.mould.cuts import CutPlan
-from laywright.mould.joints import hole, joints_of, sections
+from laywright.mould.joint import JointKind, hole
+from laywright.mould.joints import JointSize, joints_of, sections
 from laywright.mould.solid import block, to_manifold
+
+SIZE = JointSize(6.3, 12.0, 2.5, 0.6)
 
 
 def plan_of(surface, cuts):
@@ -39,8 +42,9 @@ def test_holes_keep_their_wall_and_do_not_meet(x, y, z):
     body = to_manifold(box, "box")
     plan = plan_of(box, ((x,), (y,), (z,)))
     diameter, depth, wall, slot = 6.3, 8.0, 2.5, 0.6
-    joints, area, _ = joints_of(body, plan, diameter, depth, wall, slot)
-    assert area == pytest.approx(80 * 60 + 100 * 60 + 100 * 80)
+    seams = joints_of(body, plan, JointSize(diameter, depth, wall, slot))
+    joints = seams.joints
+    assert seams.area == pytest.approx(80 * 60 + 100 * 60 + 100 * 80)
     cuts = [hole(joint, side, 7) for joint in joints for side in (-1, 1)]
     grown = [
         hole(
@@ -62,13 +66,13 @@ def test_holes_keep_their_wall_and_do_not_meet(x, y, z):
 def test_a_round_hole_and_a_slot_per_seam():
     box = shapes.box(100.0, 80.0, 60.0)
     plan = plan_of(box, ((50.0,), (), ()))
-    joints, _, bare = joints_of(to_manifold(box, "box"), plan, 6.3, 12.0, 2.5, 0.6)
-    assert bare == 0
-    one, other = joints
+    seams = joints_of(to_manifold(box, "box"), plan, SIZE)
+    assert seams.bare == ()
+    one, other = seams.joints
     assert one.slot == (0.0, 0.0, 0.0)
     way = np.subtract(other.point, one.point)
     np.testing.assert_allclose(other.slot, 0.6 * way / np.linalg.norm(way), atol=1e-12)
-    reach = np.hypot(80.0 - 2 * 6.25, 60.0 - 2 * 6.25)
+    reach = np.hypot(80.0 - SIZE.needed, 60.0 - SIZE.needed)
     assert np.linalg.norm(way) == pytest.approx(reach, rel=1e-9)
     side = math.pi / 48
     circle = 3.15**2 * 48 * math.tan(side)
@@ -82,15 +86,29 @@ def test_a_round_hole_and_a_slot_per_seam():
 def test_a_printed_hole_is_never_narrower_than_wanted():
     box = shapes.box(100.0, 80.0, 60.0)
     plan = plan_of(box, ((50.0,), (), ()))
-    joints, _, _ = joints_of(to_manifold(box, "box"), plan, 6.3, 12.0, 2.5, 0.6)
+    joints = joints_of(to_manifold(box, "box"), plan, SIZE).joints
     (section,) = sections(hole(joints[0], -1, 0), 0, [45.0])
     centre = shapely.Point(joints[0].point[1:])
-    assert section.boundary.distance(centre) == pytest.approx(3.15, rel=1e-9)
+    assert section.boundary.distance(centre) == pytest.approx(3.15, abs=1e-7)
 
 
 def test_a_thin_seam_is_left_bare():
     plate = shapes.box(100.0, 80.0, 8.0)
     plan = plan_of(plate, ((50.0,), (40.0,), ()))
-    joints, _, bare = joints_of(to_manifold(plate, "plate"), plan, 6.3, 12.0, 2.5, 0.6)
-    assert joints == ()
-    assert bare == 4
+    seams = joints_of(to_manifold(plate, "plate"), plan, SIZE)
+    assert seams.joints == ()
+    assert len(seams.bare) == 4
+    assert [seam.width for seam in seams.bare] == pytest.approx([8.0] * 4, abs=0.1)
+    assert SIZE.needed == pytest.approx(12.52)
+
+
+def test_tongues_keep_their_wall_too():
+    box = shapes.box(100.0, 80.0, 60.0)
+    body = to_manifold(box, "box")
+    size = JointSize(10.7, 6.25, 2.5, 0.5, JointKind.TONGUES, 0.25)
+    seams = joints_of(body, plan_of(box, ((50.0,), (40.0,), ())), size)
+    assert len(seams.joints) == 8
+    for joint in seams.joints:
+        low, high = np.array(hole(joint, 1, 0).bounding_box()).reshape(2, 3)
+        assert (low >= 2.5 - 1e-9).all()
+        assert (high <= np.array([100.0, 80.0, 60.0]) - 2.5 + 1e-9).all()

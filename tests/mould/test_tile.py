@@ -7,11 +7,16 @@ import pytest
 from laywright import values
 from laywright.errors import LimitError
 from laywright.mould.cuts import PrintPose
+from laywright.mould.joint import JointKind
 from laywright.mould.tile import TileSettings
+from laywright.mould.wishes import CutWishes
 
 
 def test_settings_are_stored_whole():
-    settings = TileSettings(clearance=0.2, pose=PrintPose.ANY_SIDE)
+    wishes = CutWishes(turn=0.1, pinned_x=(3.0,), free_y=((1.0, 2.0),), kept_whole=((0, 0, 0, 5),))
+    settings = TileSettings(
+        JointKind.TONGUES, clearance=0.2, pose=PrintPose.ANY_SIDE, wishes=wishes
+    )
     assert values.unpack(TileSettings, values.pack(settings)) == settings
 
 
@@ -21,11 +26,15 @@ def test_settings_are_stored_whole():
         ({"dowel_diameter": -1.0}, "dowel diameter"),
         ({"dowel_depth": 500.0}, "dowel depth"),
         ({"clearance": 5.0}, "dowel clearance"),
-        ({"wall": -0.1}, "wall around dowels"),
+        ({"wall": -0.1}, "wall around joints"),
         ({"glue_gap": float("nan")}, "glue gap"),
         ({"least_tile": 0.0}, "least tile"),
         ({"mark_depth": 4.0}, "mark depth"),
         ({"least_tile": 20.0}, "dowel depth"),
+        ({"least_tile": 12.0, "joint": JointKind.TONGUES}, "tongue length"),
+        ({"least_tile": 12.0, "joint": JointKind.CLAMP_EARS}, "ear thickness"),
+        ({"tongue_width": 1.0}, "tongue width"),
+        ({"plan_seconds": -1.0}, "time for the cuts"),
     ],
 )
 def test_out_of_reason(wrong, where):

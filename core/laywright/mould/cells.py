@@ -1,7 +1,9 @@
 """The body cut along the grid: one piece of it in every cell, each in one cut.
 
 A cell's cutter is a small solid: the cell's box, shortened at its seams by half the glue gap,
-less dowel holes and marks.  Meeting it with the body gives the tile at once.
+less holes and marks.  Meeting it with the body gives the tile at once.  A boolean costs what it
+gives, plus a look at the whole body; where there are many cells the body is first cut into
+slabs, so that each cutter looks at its slab alone.
 """
 
 from __future__ import annotations
@@ -9,17 +11,18 @@ from __future__ import annotations
 from itertools import product
 
 import numpy as np
-from manifold3d import Manifold, OpType
+from manifold3d import Manifold
 
 from laywright.arrays import FloatArray
 from laywright.mould.cuts import CutPlan
-from laywright.mould.joints import Place
+from laywright.mould.joint import Place
 from laywright.mould.solid import block
 
 __all__ = ["cell_block", "cells_of", "gap_blocks", "places"]
 
 _CRUMB = 1e-6
 _FAR = 10.0
+_FEW = 9
 
 
 def cells_of(
@@ -42,7 +45,7 @@ def cells_of(
         low, high = _far(plan)
         edges = (low[longest], *plan.cuts[longest], high[longest])
         low[longest], high[longest] = edges[index], edges[index + 1]
-        slab = whole ^ block(low, high, 0) if plan.counts[longest] > 1 else whole
+        slab = whole ^ block(low, high, 0) if len(cutters) > _FEW else whole
         for place, cutter in cutters.items():
             if place[longest] == index:
                 piece = slab ^ cutter
@@ -62,14 +65,14 @@ def cell_block(plan: CutPlan, place: Place, gap: float, patch: int) -> Manifold:
     return block(low, high, patch)
 
 
-def gap_blocks(plan: CutPlan, gap: float) -> Manifold:
+def gap_blocks(plan: CutPlan, gap: float) -> list[Manifold]:
     """Return everything that the glue gaps take away."""
-    blocks = []
-    for axis, cut in ((a, c) for a in range(3) for c in plan.cuts[a]):
+    blocks: list[Manifold] = []
+    for axis, cut in ((a, c) for a in range(3) for c in plan.cuts[a] if gap > 0.0):
         low, high = _far(plan)
         low[axis], high[axis] = cut - gap / 2.0, cut + gap / 2.0
         blocks.append(block(low, high, 0))
-    return Manifold.batch_boolean(blocks, OpType.Add) if blocks and gap > 0.0 else Manifold()
+    return blocks
 
 
 def places(plan: CutPlan) -> list[Place]:

@@ -1,72 +1,99 @@
-"""Dowel holes between tiles: a round hole and a slot in every seam.
+"""Where the joints of a grid lie: two in every seam that has room for them.
 
 A round hole fixes the place; a slot along the line between the two fixes the turn without
-forcing both distances to agree.  The dowels are loose rods, glued in.  Holes are placed as far
-apart as the seam's section allows with a wall left on every side and at their ends, measured
-on nine sections from end to end.
+forcing both distances to agree.  They are placed as far apart as the seam's section allows with
+a wall left on every side and at their ends, measured on nine sections from end to end.
 """
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 import shapely
 from manifold3d import Manifold
+from shapely.ops import polylabel
 
-from laywright.arrays import FloatArray, Vector
+from laywright.arrays import FloatArray
 from laywright.mould.cuts import CutPlan
-from laywright.mould.solid import prism
+from laywright.mould.joint import Joint, JointKind, Place
 
-__all__ = ["Joint", "Place", "hole", "joints_of", "sections"]
+__all__ = ["BareSeam", "JointSize", "Seams", "joints_of", "sections"]
 
-Place = tuple[int, int, int]
-
-_SIDES = 48
 _LEVELS = 4
+_SMOOTH = 0.01
 
 
 @dataclass(frozen=True)
-class Joint:
-    """One dowel between two tiles.
+class JointSize:
+    """How large joints are.
+
+    Attributes
+    ----------
+    diameter, depth : float, mm
+        Of the hole, or of the groove: clearance included.
+    wall : float, mm
+        Material left around it on every side.
+    slot : float, mm
+        How far a slot is drawn out to both sides.
+    kind : JointKind
+        `JointKind.DOWELS` or `JointKind.TONGUES`.
+    clearance : float, mm
+        Room on every side.
+    """
+
+    diameter: float
+    depth: float
+    wall: float
+    slot: float
+    kind: JointKind = JointKind.DOWELS
+    clearance: float = 0.15
+
+    @property
+    def needed(self) -> float:
+        """Width of section that a joint needs, mm."""
+        return self.diameter + 2.0 * (self.wall + self.slot + _SMOOTH)
+
+
+@dataclass(frozen=True)
+class BareSeam:
+    """A seam without room for a joint.
 
     Attributes
     ----------
     lower, upper : tuple of 3 int
-        Cells that it joins, the one with the lower place along the axis first.
-    axis : int
-        Axis of the grid that it runs along.
-    point : tuple of 3 float, mm
-        Where its middle lies, in the grid's axes.
-    diameter : float, mm
-        Of the dowel.
-    depth : float, mm
-        Of the hole in each tile.
-    slot : tuple of 3 float, mm
-        How far, and where to, the hole in the upper tile is drawn out to both sides; zero for
-        a round hole.
+        Cells that it lies between.
+    width : float, mm
+        Diameter of the largest circle inside all its sections.
     """
 
     lower: Place
     upper: Place
-    axis: int
-    point: Vector
-    diameter: float
-    depth: float
-    slot: Vector
+    width: float
 
 
-def joints_of(
-    body: Manifold,
-    plan: CutPlan,
-    diameter: float,
-    depth: float,
-    wall: float,
-    slot: float,
-) -> tuple[tuple[Joint, ...], float, int]:
-    """Return the dowels of all seams.
+@dataclass(frozen=True)
+class Seams:
+    """All seams of a grid.
+
+    Attributes
+    ----------
+    joints : tuple of Joint
+        A round one and a slot per seam where both find room, else a round one or none.
+    area : float, mm^2
+        Area of all seams together.
+    bare : tuple of BareSeam
+        Seams without a joint.
+    """
+
+    joints: tuple[Joint, ...]
+    area: float
+    bare: tuple[BareSeam, ...]
+
+
+def joints_of(body: Manifold, plan: CutPlan, size: JointSize) -> Seams:
+    """Return the joints of all seams.
 
     Parameters
     ----------
@@ -74,97 +101,60 @@ def joints_of(
         In the grid's axes.
     plan : CutPlan
         The grid.
-    diameter, depth : float, mm
-        Diameter of the hole, and its depth in each tile.
-    wall : float, mm
-        Material left around a hole on every side.
-    slot : float, mm
-        How far a slot is drawn out to both sides.
-
-    Returns
-    -------
-    joints : tuple of Joint
-        A round one and a slot per seam where both find room, else a round one or none.
-    area : float, mm^2
-        Area of all seams together.
-    bare : int
-        Number of seams without room for a dowel.
+    size : JointSize
+        How large they are.
     """
     joints: list[Joint] = []
-    total, bare = 0.0, 0
-    margin = wall + diameter / 2.0 + slot
+    bare: list[BareSeam] = []
+    total = 0.0
+    margin = size.needed / 2.0
     for axis in range(3):
+        turned = _turned(body, axis) if plan.cuts[axis] else body
         for index, cut in enumerate(plan.cuts[axis]):
-            reach = (depth + wall) * np.arange(-_LEVELS, _LEVELS + 1) / _LEVELS
-            levels = sections(body, axis, (cut + reach).tolist())
+            reach = (size.depth + size.wall) * np.arange(-_LEVELS, _LEVELS + 1) / _LEVELS
+            levels = [_slice(turned, cut + step) for step in reach.tolist()]
             solid = levels[_LEVELS]
             total += solid.area
-            free = shapely.intersection_all(np.array(levels)).buffer(-margin)
+            common = shapely.intersection_all([shapely.simplify(s, _SMOOTH) for s in levels])
+            free = common.buffer(-margin)
             for lower in _cells(plan, axis, index):
                 window = _window(plan, lower, axis, 0.0, 0.0)
                 if shapely.intersection(solid, window).area < 1e-6:
                     continue
-                inner = _window(plan, lower, axis, margin, depth)
-                room = shapely.intersection(free, inner)
-                found = _two_points(room, diameter)
-                bare += not found
+                inner = _window(plan, lower, axis, margin, size.depth)
+                found = _two_points(shapely.intersection(free, inner), size.diameter)
                 drawn = np.zeros(2)
                 for point in found:
-                    joints.append(_joint(plan, lower, axis, cut, point, drawn, diameter, depth))
-                    drawn = _towards(found, slot)
-    return tuple(joints), total, bare
+                    joints.append(_joint(lower, axis, cut, point, drawn, size))
+                    drawn = _towards(found, size.slot)
+                if not found:
+                    width = _width(shapely.intersection(common, window))
+                    bare.append(BareSeam(lower, _after(lower, axis), width))
+    return Seams(tuple(joints), total, tuple(bare))
 
 
 def sections(body: Manifold, axis: int, places: Sequence[float]) -> list[shapely.Geometry]:
     """Return the sections across an axis, in the coordinates of the two axes that follow."""
+    turned = _turned(body, axis)
+    return [_slice(turned, place) for place in places]
+
+
+def _turned(body: Manifold, axis: int) -> Manifold:
     order = [(axis + 1) % 3, (axis + 2) % 3, axis]
     matrix = np.zeros((3, 4))
     for row, column in enumerate(order):
         matrix[row, column] = 1.0
-    turned = body.transform(matrix)
-    shapes = []
-    for place in places:
-        loops = turned.slice(place).to_polygons()
-        rings = [shapely.Polygon(np.asarray(loop)) for loop in loops if len(loop) > 2]
-        shape: shapely.Geometry = shapely.Polygon()
-        for ring in rings:
-            shape = shapely.symmetric_difference(shape, ring.buffer(0.0))
-        shapes.append(shape)
-    return shapes
+    return body.transform(matrix)
 
 
-def hole(joint: Joint, side: int, patch: int) -> Manifold:
-    """Return the solid that cuts a dowel's hole into one tile, in the grid's axes.
-
-    Parameters
-    ----------
-    joint : Joint
-        The dowel.
-    side : int
-        -1 for the lower tile, 1 for the upper one, which gets the slot.
-    patch : int
-        Patch of the hole's sides.
-    """
-    radius = joint.diameter / 2.0 / math.cos(math.pi / _SIDES)
-    first, second = (joint.axis + 1) % 3, (joint.axis + 2) % 3
-    middle = np.array([joint.point[first], joint.point[second]])
-    reach = np.array([joint.slot[first], joint.slot[second]]) if side > 0 else np.zeros(2)
-    outline = middle + _slot_outline(radius, reach)
-    level = joint.point[joint.axis]
-    low, high = (level - joint.depth, level) if side < 0 else (level, level + joint.depth)
-    matrix = np.zeros((3, 4))
-    for column, row in enumerate((first, second, joint.axis)):
-        matrix[row, column] = 1.0
-    return prism(outline, low, high, patch).transform(matrix)
-
-
-def _slot_outline(radius: float, reach: FloatArray) -> FloatArray:
-    """Return a circle drawn out by `reach` to both sides, counter-clockwise: (k, 2) float."""
-    start = math.atan2(reach[1], reach[0]) - math.pi / 2.0
-    turn = start + math.pi * (2.0 * np.arange(_SIDES) + 1.0) / _SIDES
-    circle = radius * np.stack([np.cos(turn), np.sin(turn)], axis=1)
-    ahead = np.arange(_SIDES) < _SIDES // 2
-    return np.where(ahead[:, None], circle + reach, circle - reach)
+def _slice(turned: Manifold, place: float) -> shapely.Geometry:
+    loops = turned.slice(place).to_polygons()
+    shape: shapely.Geometry = shapely.Polygon()
+    for loop in loops:
+        if len(loop) > 2:
+            ring = shapely.Polygon(np.asarray(loop)).buffer(0.0)
+            shape = shapely.symmetric_difference(shape, ring)
+    return shape
 
 
 def _cells(plan: CutPlan, axis: int, index: int) -> list[Place]:
@@ -172,6 +162,11 @@ def _cells(plan: CutPlan, axis: int, index: int) -> list[Place]:
     ranges = [range(count) for count in plan.counts]
     ranges[axis] = range(index, index + 1)
     return [(i, j, k) for i in ranges[0] for j in ranges[1] for k in ranges[2]]
+
+
+def _after(lower: Place, axis: int) -> Place:
+    i, j, k = (place + (other == axis) for other, place in enumerate(lower))
+    return i, j, k
 
 
 def _window(plan: CutPlan, lower: Place, axis: int, wall: float, depth: float) -> shapely.Geometry:
@@ -209,29 +204,33 @@ def _towards(points: list[FloatArray], length: float) -> FloatArray:
     return np.asarray(length * way / max(float(np.linalg.norm(way)), 1e-12))
 
 
+def _width(shape: shapely.Geometry) -> float:
+    """Return the diameter of the largest circle in a shape, mm."""
+    parts = [part for part in getattr(shape, "geoms", [shape]) if part.geom_type == "Polygon"]
+    parts = [part for part in parts if part.area > 0.0]
+    return max((_inscribed(part) for part in parts), default=0.0)
+
+
+def _inscribed(part: shapely.Polygon) -> float:
+    return 2.0 * float(shapely.distance(polylabel(part, tolerance=0.05), part.exterior))
+
+
 def _joint(
-    plan: CutPlan,
-    lower: Place,
-    axis: int,
-    cut: float,
-    point: FloatArray,
-    slot: FloatArray,
-    diameter: float,
-    depth: float,
+    lower: Place, axis: int, cut: float, point: FloatArray, slot: FloatArray, size: JointSize
 ) -> Joint:
     at, drawn = [0.0, 0.0, 0.0], [0.0, 0.0, 0.0]
     for i in (0, 1):
         at[(axis + 1 + i) % 3] = float(point[i])
         drawn[(axis + 1 + i) % 3] = float(slot[i])
     at[axis] = cut
-    upper = [*lower]
-    upper[axis] += 1
     return Joint(
         lower,
-        (upper[0], upper[1], upper[2]),
+        _after(lower, axis),
         axis,
         (at[0], at[1], at[2]),
-        diameter,
-        depth,
+        size.diameter,
+        size.depth,
         (drawn[0], drawn[1], drawn[2]),
+        size.kind,
+        size.clearance,
     )

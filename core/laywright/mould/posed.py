@@ -6,26 +6,17 @@ import numpy as np
 from manifold3d import Manifold
 
 from laywright.errors import GeometryError, LimitError
-from laywright.mould.cuts import CutPlan
-from laywright.mould.joints import Place
+from laywright.mould.cuts import CutPlan, PrintPose
+from laywright.mould.joint import Place
+from laywright.mould.naming import tile_name
+from laywright.mould.pose import stand
 from laywright.mould.printer import Printer
 from laywright.mould.solid import from_manifold
 from laywright.mould.tile import Tile
 
-__all__ = ["posed_tiles", "tile_name"]
+__all__ = ["posed_tiles"]
 
 _CRUMB = 1e-6
-_FITS = 1e-6
-
-
-def tile_name(place: tuple[int, int, int], plan: CutPlan) -> str:
-    """Return a cell's name: row letter, column number, and the layer if there are several."""
-    row, letters = place[1] + 1, ""
-    while row:
-        row, rest = divmod(row - 1, 26)
-        letters = chr(ord("A") + rest) + letters
-    layer = f"-{place[2] + 1}" if plan.counts[2] > 1 else ""
-    return f"{letters}{place[0] + 1}{layer}"
 
 
 def posed_tiles(
@@ -35,6 +26,8 @@ def posed_tiles(
     printer: Printer,
     scale: tuple[float, float, float],
     names: tuple[str, ...],
+    face_patches: int = 0,
+    pose: PrintPose = PrintPose.BASE_DOWN,
 ) -> list[Tile]:
     """Return the pieces of one cell as tiles.
 
@@ -52,6 +45,10 @@ def posed_tiles(
         Print scale along the printer's axes.
     names : tuple of str
         Names of all patches.
+    face_patches : int
+        How many of them, from the first, lie on the working face.
+    pose : PrintPose
+        Allowed poses.
 
     Raises
     ------
@@ -61,7 +58,6 @@ def posed_tiles(
         If a tile does not fit the printer.
     """
     parts = [part for part in piece.decompose() if part.volume() > _CRUMB]
-    turn = np.diag(scale) @ plan.rotation
     tiles = []
     for index, part in enumerate(parts):
         name = tile_name(place, plan) + (chr(ord("a") + index) if len(parts) > 1 else "")
@@ -73,21 +69,25 @@ def posed_tiles(
                 "a closed tile",
                 "change the least tile size a little and try again",
             )
-        placed = surface.vertices @ turn.T
-        low, high = placed.min(axis=0), placed.max(axis=0)
-        x, y, z = (high - low).tolist()
-        if (high - low > np.array(printer.usable) + _FITS).any():
+        standing = stand(surface, surface.patches < face_patches, pose, printer.usable, scale)
+        if standing is None:
+            extent = np.abs(plan.rotation) @ (surface.bounds[1] - surface.bounds[0])
             raise LimitError(
                 f"tile {name}",
-                f"{x:.1f} x {y:.1f} x {z:.1f} mm",
+                "{:.1f} x {:.1f} x {:.1f} mm".format(*(extent * np.array(scale))),
                 "at most {:.1f} x {:.1f} x {:.1f} mm".format(*printer.usable),
                 "choose a larger printer",
             )
-        pose = np.eye(4)
-        pose[:3, :3] = turn @ plan.axes
-        pose[:2, 3] = 0.5 * (np.array(printer.volume[:2]) - (low + high)[:2])
-        pose[2, 3] = -low[2]
-        volume = surface.volume
+        turn = np.diag(scale) @ standing.rotation
+        placed = surface.vertices @ turn.T
+        low, high = placed.min(axis=0), placed.max(axis=0)
+        x, y, z = (high - low).tolist()
+        matrix = np.eye(4)
+        matrix[:3, :3] = turn @ plan.axes
+        matrix[:2, 3] = 0.5 * (np.array(printer.volume[:2]) - (low + high)[:2])
+        matrix[2, 3] = -low[2]
+        volume, area = surface.volume, surface.area
+        printed = volume * float(np.prod(scale))
         tiles.append(
             Tile(
                 name,
@@ -95,10 +95,13 @@ def posed_tiles(
                 place[0],
                 place[2],
                 surface.moved(surface.vertices @ plan.axes),
-                pose,
+                matrix,
                 (x, y, z),
                 volume,
-                printer.mass(volume * float(np.prod(scale)), surface.area),
+                printer.mass(printed, area),
+                printer.hours(printed, area, z),
+                0,
+                standing,
             )
         )
     return tiles

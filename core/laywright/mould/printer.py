@@ -8,6 +8,8 @@ A card is a TOML file; every number carries its unit::
     nozzle = "0.4 mm"
     layer_height = "0.2 mm"
     infill_share = "20 %"
+    walls = 3
+    speed = "60 mm/s"
 
     [material]
     name = "PETG"
@@ -17,6 +19,8 @@ A card is a TOML file; every number carries its unit::
 
 from __future__ import annotations
 
+import json
+import re
 import tomllib
 from dataclasses import dataclass
 from pathlib import Path
@@ -26,10 +30,12 @@ from laywright.arrays import Vector
 from laywright.errors import FileError, LimitError
 from laywright.quantities import magnitude
 
-__all__ = ["Printer", "load_printers"]
+__all__ = ["Printer", "load_printers", "save_printer"]
 
 _CARDS = Path(__file__).parent / "printers"
-_WALLS = 3.0
+_USUAL = {"walls": "3", "speed": "60 mm/s"}
+_LINE = 1.1  # width of a line over the nozzle; common practice, no source
+_LAYER_CHANGE = 1.5  # s; common practice, no source
 
 
 @dataclass(frozen=True)
@@ -54,6 +60,10 @@ class Printer:
         Temperature at which it gives way under light load; see the plastic's data sheet.
     material : str
         Name of the plastic.
+    walls : int
+        Lines that are laid solid along every face.
+    speed : float, mm/s
+        Mean speed of the nozzle while it lays plastic.
     """
 
     name: str
@@ -65,6 +75,8 @@ class Printer:
     density: float = 1.27
     softening_c: float = 70.0
     material: str = "PETG"
+    walls: int = 3
+    speed: float = 60.0
 
     def __post_init__(self) -> None:
         least = 2.0 * self.border
@@ -80,6 +92,8 @@ class Printer:
             ("nozzle", self.nozzle, 5.0),
             ("layer height", self.layer_height, 5.0),
             ("density", self.density, 25.0),
+            ("walls", self.walls, 100.0),
+            ("speed", self.speed, 2000.0),
         ):
             if not 0.0 < value <= high:
                 raise LimitError(
@@ -110,11 +124,31 @@ class Printer:
         volume : float, mm^3
             Volume it encloses.
         area : float, mm^2
-            Its surface, printed solid three nozzle widths deep (common practice, no source);
-            the rest is filled by the infill share.
+            Its surface, printed solid as deep as the walls; the rest is filled by the infill
+            share.
         """
-        skin = min(volume, _WALLS * self.nozzle * area)
-        return self.density / 1000.0 * (skin + self.infill_share * (volume - skin))
+        return self.density / 1000.0 * self._laid(volume, area)
+
+    def hours(self, volume: float, area: float, height: float) -> float:
+        """Return about how long a print takes, in hours.
+
+        The plastic laid, at the cross-section of a line times the speed, and a moment for each
+        layer; supports, heating and cooling not counted.
+
+        Parameters
+        ----------
+        volume, area : float, mm^3 and mm^2
+            As for `mass`.
+        height : float, mm
+            Of the print.
+        """
+        flow = _LINE * self.nozzle * self.layer_height * self.speed
+        layers = height / self.layer_height
+        return (self._laid(volume, area) / flow + layers * _LAYER_CHANGE) / 3600.0
+
+    def _laid(self, volume: float, area: float) -> float:
+        skin = min(volume, self.walls * self.nozzle * area)
+        return skin + self.infill_share * (volume - skin)
 
 
 def load_printers(folder: Path | None = None) -> dict[str, Printer]:
@@ -146,9 +180,47 @@ def load_printers(folder: Path | None = None) -> dict[str, Printer]:
     return {printer.name: printer for printer in printers}
 
 
+def save_printer(printer: Printer, folder: Path) -> Path:
+    """Write a printer's card into a folder of one's own, and return the card's path.
+
+    `load_printers` of that folder gives the same printer back.
+
+    Raises
+    ------
+    FileError
+        If the card cannot be written.
+    """
+    x, y, z = printer.volume
+    name = json.dumps(printer.name, ensure_ascii=False)
+    material = json.dumps(printer.material, ensure_ascii=False)
+    card = f"""name = {name}
+volume = ["{x!r} mm", "{y!r} mm", "{z!r} mm"]
+border = "{printer.border!r} mm"
+nozzle = "{printer.nozzle!r} mm"
+layer_height = "{printer.layer_height!r} mm"
+infill_share = "{printer.infill_share!r}"
+walls = {printer.walls}
+speed = "{printer.speed!r} mm/s"
+
+[material]
+name = {material}
+density = "{printer.density!r} g/cm^3"
+softening = "{printer.softening_c!r} degC"
+"""
+    path = folder / f"{_file_stem(printer.name)}.toml"
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        path.write_text(card, encoding="utf-8")
+    except OSError as problem:
+        raise FileError(
+            str(path), str(problem.strerror), "a folder to write to", "choose another"
+        ) from problem
+    return path
+
+
 def _read(path: Path) -> Printer:
     try:
-        card = tomllib.loads(path.read_text(encoding="utf-8"))
+        card = _USUAL | tomllib.loads(path.read_text(encoding="utf-8"))
         material = card["material"]
         if len(card["volume"]) != 3:
             raise TypeError("the volume has not three sides")
@@ -163,6 +235,8 @@ def _read(path: Path) -> Printer:
             density=_number(material, "density", "g/cm^3", path),
             softening_c=_number(material, "softening", "degC", path),
             material=str(material["name"]),
+            walls=round(_number(card, "walls", "1", path)),
+            speed=_number(card, "speed", "mm/s", path),
         )
     except KeyError as problem:
         raise FileError(
@@ -175,6 +249,10 @@ def _read(path: Path) -> Printer:
             "a TOML file as the cards that come along",
             "correct the file",
         ) from problem
+
+
+def _file_stem(name: str) -> str:
+    return re.sub(r"[^\w.-]+", "_", name).strip("._") or "printer"
 
 
 def _number(table: dict[str, Any], key: str, unit: str, path: Path) -> float:

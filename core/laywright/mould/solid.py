@@ -18,7 +18,16 @@ from laywright.arrays import FloatArray, IntArray
 from laywright.errors import GeometryError
 from laywright.surface.triangles import Surface
 
-__all__ = ["block", "bore", "from_manifold", "placed_block", "prism", "to_manifold", "tube"]
+__all__ = [
+    "block",
+    "bore",
+    "from_manifold",
+    "joined",
+    "placed_block",
+    "prism",
+    "to_manifold",
+    "tube",
+]
 
 _SPECK = 1e-4
 

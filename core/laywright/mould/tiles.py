@@ -1,38 +1,37 @@
-"""The body cut into tiles that fit the printer, with dowel holes and marks.
+"""The body cut into tiles that fit the printer, with joints and marks.
 
-The mark on a tile's underside is its name and an arrow, read from below with the arrow up; the
-arrow points from row A towards row B, so that all arrows of a mould point the same way.
-
-Every tile is a closed solid.  The account is kept: the tiles, and what the dowel holes, the
-marks and the glue gaps took away, add up to the body.
+Every tile is a closed solid.  The account is kept: the tiles without their tongues and ears,
+and what holes, marks and glue gaps took away, add up to the body.
 """
 
 from __future__ import annotations
 
-import shapely
-from manifold3d import Manifold, OpType
+from dataclasses import replace
 
 from laywright.errors import LimitError
+from laywright.mould.assembly import order_of, steps_of
 from laywright.mould.body import MouldBody
 from laywright.mould.cells import cell_block, cells_of, gap_blocks, places
-from laywright.mould.cuts import CutPlan, plan_cuts, slivers, underside
-from laywright.mould.frame import upright
-from laywright.mould.joints import Joint, Place, hole, joints_of, sections
-from laywright.mould.marks import ARROW, engraving
-from laywright.mould.posed import posed_tiles, tile_name
+from laywright.mould.coupon import joint_coupon
+from laywright.mould.cut_search import plan_cuts
+from laywright.mould.naming import tile_name
+from laywright.mould.posed import posed_tiles
 from laywright.mould.printer import Printer
-from laywright.mould.solid import to_manifold
+from laywright.mould.seam_joints import joints_for
+from laywright.mould.solid import joined, to_manifold
 from laywright.mould.tile import Tile, TileSet, TileSettings
+from laywright.mould.tile_marks import marks_of
+from laywright.mould.tile_remarks import remarks_on
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
 
 __all__ = ["Tile", "TileSet", "TileSettings", "cut_tiles"]
 
-_OWN = ("seam", "dowel hole", "mark")
+_OWN = ("seam", "joint", "mark")
 _USUAL = TileSettings()
 
 
-@stage("Print Tiles", version=1)
+@stage("Print Tiles", version=2)
 def cut_tiles(
     body: MouldBody,
     printer: Printer,
@@ -49,9 +48,10 @@ def cut_tiles(
     printer : Printer
         The machine.
     settings : TileSettings
-        Joints, gaps, marks.
+        Joints, gaps, marks, poses, wishes.
     progress : Progress
-        Told how far it is.
+        Told how far it is; `laywright.errors.Cancelled` raised from it during the search of
+        the cuts takes the best cuts so far, later it ends the stage.
 
     Returns
     -------
@@ -61,12 +61,11 @@ def cut_tiles(
     Raises
     ------
     LimitError
-        If the printer is too small for any tile or for the dowels.
+        If the printer is too small for any tile or joint, or the body too thin for the joints.
     GeometryError
         If a tile does not close.
     """
     _check_room(printer, settings)
-    progress(0.0, "placing the cuts")
     x, y, z = printer.usable
     sx, sy, sz = body.print_scale
     plan = plan_cuts(
@@ -74,135 +73,74 @@ def cut_tiles(
         body.working,
         body.trim_line,
         body.pull,
-        (x / sx, y / sy, z / sz),
-        settings.least_tile,
-        settings.pose,
+        settings.limits((x / sx, y / sy, z / sz)),
+        settings.wishes,
+        settings.plan_seconds,
+        progress=part_of(progress, 0.0, 0.3),
     )
-    progress(0.3, "placing dowels and marks")
-    first = len(body.solid.patch_names)
+    progress(0.3, "placing joints and marks")
+    seam = len(body.solid.patch_names)
     whole = to_manifold(body.solid.moved(body.solid.vertices @ plan.axes.T), "the mould body")
-    joints, glue_area, bare = _joints(whole, plan, settings)
-    marks = _marks(whole, plan, settings, printer, first + 2)
-    holes = {
-        place: [
-            hole(joint, side, first + 1)
-            for joint in joints
-            for side, cell in ((-1, joint.lower), (1, joint.upper))
-            if cell == place
-        ]
-        for place in places(plan)
-    }
-    cutters = {
-        place: cell_block(plan, place, settings.glue_gap, first)
-        - Manifold.batch_boolean([Manifold(), *holes[place], *marks.get(place, ())], OpType.Add)
-        for place in places(plan)
-    }
+    joints = joints_for(whole, plan, settings, seam + 1)
+    pen = max(0.8, 2.0 * printer.nozzle)
+    marks = marks_of(
+        whole, plan, settings.mark_depth, settings.glue_gap, settings.joint_size, pen, seam + 2
+    )
     progress(0.4, "cutting")
+    cutters = {}
+    for place in places(plan):
+        off = [*joints.holes.get(place, ()), *([marks[place]] if place in marks else ())]
+        cutter = cell_block(plan, place, settings.glue_gap, seam)
+        cutters[place] = cutter - joined(off) if off else cutter
     cells = cells_of(whole, plan, cutters)
     tiles: list[Tile] = []
     names = (*body.solid.patch_names, *_OWN)
-    inner = part_of(progress, 0.6, 0.95)
+    faces = len(body.working.patch_names)
+    inner = part_of(progress, 0.5, 0.95)
+    away = [*gap_blocks(plan, settings.glue_gap), *marks.values()]
+    away += [solid for holes in joints.holes.values() for solid in holes]
+    account = whole.volume() - ((whole ^ joined(away)).volume() if away else 0.0)
     for index, (place, piece) in enumerate(cells):
         inner(index / len(cells), f"tile {tile_name(place, plan)}")
-        tiles += posed_tiles(piece, place, plan, printer, body.print_scale, names)
-    away = [gap_blocks(plan, settings.glue_gap)]
-    away += [cutter for place in places(plan) for cutter in (*holes[place], *marks.get(place, ()))]
-    taken = (whole ^ Manifold.batch_boolean(away, OpType.Add)).volume()
-    kept = sum(piece.volume() for _, piece in cells)
-    gaps = [len(cuts) * settings.glue_gap for cuts in plan.cuts]
-    wanting = [tile_name(place, plan) for place, _ in cells if place not in marks]
+        account -= piece.volume()
+        lugs = joints.lugs.get(place)
+        whole_piece = piece + joined(lugs) if lugs else piece
+        tiles += posed_tiles(
+            whole_piece, place, plan, printer, body.print_scale, names, faces, settings.pose
+        )
+    placed = [(tile.layer, tile.row, tile.column, tile.name) for tile in tiles]
+    tiles = [
+        replace(tile, order=order) for tile, order in zip(tiles, order_of(placed), strict=True)
+    ]
+    tiles.sort(key=lambda tile: tile.order)
+    gx, gy, gz = (len(cuts) * settings.glue_gap for cuts in plan.cuts)
+    unmarked = [tile_name(place, plan) for place, _ in cells if place not in marks]
     return TileSet(
-        tuple(sorted(tiles, key=lambda tile: (tile.layer, tile.row, tile.column, tile.name))),
+        tuple(tiles),
         plan,
         printer.name,
         settings.glue_gap,
         plan.cuts,
-        joints,
-        glue_area,
-        (gaps[0], gaps[1], gaps[2]),
-        (whole.volume() - kept - taken) / whole.volume(),
-        _remarks(body, plan, settings, len(tiles), bare, wanting, gaps),
+        joints.joints,
+        joints.ears,
+        joints.area,
+        joints.area * settings.glue_gap * settings.glue_density / 1000.0,
+        (gx, gy, gz),
+        account / whole.volume(),
+        steps_of(placed),
+        joint_coupon(settings.joint_size, pen, settings.mark_depth) if joints.joints else (),
+        remarks_on(plan, settings, joints, unmarked, (gx, gy, gz)),
     )
 
 
 def _check_room(printer: Printer, settings: TileSettings) -> None:
-    needed = max(
-        settings.least_tile, settings.dowel_diameter + 2.0 * (settings.clearance + settings.wall)
-    )
+    size = settings.joint_size
+    needed = max(settings.least_tile, 0.0 if size is None else size.needed)
     room = min(printer.usable)
     if room < needed:
         raise LimitError(
             f"printer {printer.name}",
             f"{room:.4g} mm of usable room",
-            f"at least {needed:.4g} mm for the least tile and its dowels",
-            "choose a larger printer, smaller tiles or thinner dowels",
+            f"at least {needed:.4g} mm for the least tile and its {settings.joint.value}",
+            "choose a larger printer, smaller tiles or smaller joints",
         )
-
-
-def _joints(
-    whole: Manifold, plan: CutPlan, settings: TileSettings
-) -> tuple[tuple[Joint, ...], float, int]:
-    if settings.dowel_diameter > 0.0:
-        return joints_of(
-            whole,
-            plan,
-            settings.dowel_diameter + 2.0 * settings.clearance,
-            settings.dowel_depth,
-            settings.wall,
-            max(0.5, 4.0 * settings.clearance),
-        )
-    seams = [shape for axis in range(3) for shape in sections(whole, axis, plan.cuts[axis])]
-    return (), float(sum(shape.area for shape in seams)), 0
-
-
-def _marks(
-    whole: Manifold, plan: CutPlan, settings: TileSettings, printer: Printer, patch: int
-) -> dict[Place, tuple[Manifold, ...]]:
-    """Return the engraving of every cell whose underside has room for one."""
-    if settings.mark_depth <= 0.0:
-        return {}
-    levels = [plan.low[2], *(cut + settings.glue_gap / 2.0 for cut in plan.cuts[2])]
-    unders = sections(whole, 2, [level + 1e-3 for level in levels])
-    marks = {}
-    for place in places(plan):
-        low, high = plan.cell(place)
-        under = shapely.intersection(
-            unders[place[2]], shapely.box(low[0] + 1.0, low[1] + 1.0, high[0] - 1.0, high[1] - 1.0)
-        )
-        if place[2] > 0 and settings.dowel_diameter > 0.0:
-            under = shapely.buffer(under, -(settings.dowel_diameter + settings.wall))
-        pen = max(0.8, 2.0 * printer.nozzle)
-        text = tile_name(place, plan) + ARROW
-        level = levels[place[2]]
-        start = level - (settings.glue_gap / 2.0 if place[2] > 0 else 1.0)
-        mark = engraving(text, under, (start, level + settings.mark_depth), pen, patch)
-        if mark is not None:
-            marks[place] = (mark,)
-    return marks
-
-
-def _remarks(
-    body: MouldBody,
-    plan: CutPlan,
-    settings: TileSettings,
-    count: int,
-    bare: int,
-    unmarked: list[str],
-    gaps: list[float],
-) -> tuple[str, ...]:
-    remarks = []
-    outline = underside(body.solid, upright(body.pull))
-    thin = slivers(outline, plan, settings.least_tile) if count > 1 else 0
-    if thin:
-        remarks.append(f"Tiles thinner than {settings.least_tile:.3g} mm at a corner: {thin}.")
-    if bare:
-        remarks.append(f"Seams without room for a dowel, glued butt to butt: {bare}.")
-    if unmarked and settings.mark_depth > 0.0:
-        remarks.append(f"No room for a mark on {', '.join(unmarked)}.")
-    if any(gaps):
-        remarks.append(
-            "Glue gaps of {:.2f}, {:.2f} and {:.2f} mm in all are taken off the tiles.".format(
-                *gaps
-            )
-        )
-    return tuple(remarks)

@@ -1,0 +1,99 @@
+"""The joints of all seams of a grid as the solids that make them: holes, tongues, ears."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass, field
+
+from manifold3d import Manifold
+
+from laywright.errors import LimitError
+from laywright.mould.cuts import CutPlan
+from laywright.mould.ears import Ear, EarSize, ear_solid, ears_of
+from laywright.mould.joint import Joint, JointKind, Place, hole, tongue
+from laywright.mould.joints import BareSeam, joints_of, sections
+from laywright.mould.tile import TileSettings
+
+__all__ = ["SeamJoints", "joints_for"]
+
+
+@dataclass(frozen=True)
+class SeamJoints:
+    """What joints do to the tiles.
+
+    Attributes
+    ----------
+    joints : tuple of Joint
+        Dowels or tongues.
+    ears : tuple of Ear
+        Clamp ears.
+    area : float, mm^2
+        Area of all seams together.
+    bare : tuple of BareSeam
+        Seams without a joint though one was asked for.
+    holes, lugs : dict of place to list of Manifold
+        What is taken off the tile in a cell, and what is put on.
+    """
+
+    joints: tuple[Joint, ...]
+    ears: tuple[Ear, ...]
+    area: float
+    bare: tuple[BareSeam, ...]
+    holes: dict[Place, list[Manifold]] = field(default_factory=dict)
+    lugs: dict[Place, list[Manifold]] = field(default_factory=dict)
+
+
+def joints_for(whole: Manifold, plan: CutPlan, settings: TileSettings, patch: int) -> SeamJoints:
+    """Return the joints of a body's seams.
+
+    Parameters
+    ----------
+    whole : Manifold
+        The body in the grid's axes.
+    plan : CutPlan
+        The grid.
+    settings : TileSettings
+        Which joints, and how large.
+    patch : int
+        Patch of the joints' faces.
+
+    Raises
+    ------
+    LimitError
+        If there are seams and none of them has room for a joint.
+    """
+    if settings.joint is JointKind.CLAMP_EARS:
+        return _eared(whole, plan, settings, patch)
+    size = settings.joint_size
+    if size is None:
+        seams = [shape for axis in range(3) for shape in sections(whole, axis, plan.cuts[axis])]
+        return SeamJoints((), (), float(sum(shape.area for shape in seams)), ())
+    found = joints_of(whole, plan, size)
+    if found.bare and not found.joints:
+        width = max(seam.width for seam in found.bare)
+        raise LimitError(
+            f"{settings.joint.value} in the seams",
+            f"a body {width:.4g} mm thick where its seams are thickest",
+            f"{size.needed:.4g} mm for the joint and a wall of {size.wall:.4g} mm around it",
+            "make the body thicker, the joints smaller, or glue the tiles flat",
+        )
+    holes: dict[Place, list[Manifold]] = defaultdict(list)
+    lugs: dict[Place, list[Manifold]] = defaultdict(list)
+    for joint in found.joints:
+        holes[joint.upper].append(hole(joint, 1, patch))
+        if joint.kind is JointKind.TONGUES:
+            face = joint.point[joint.axis] - settings.glue_gap / 2.0
+            lugs[joint.lower].append(tongue(joint, face, patch))
+        else:
+            holes[joint.lower].append(hole(joint, -1, patch))
+    return SeamJoints(found.joints, (), found.area, found.bare, dict(holes), dict(lugs))
+
+
+def _eared(whole: Manifold, plan: CutPlan, settings: TileSettings, patch: int) -> SeamJoints:
+    size = EarSize(settings.ear_reach, settings.ear_thickness, settings.ear_height)
+    ears, bare, area = ears_of(whole, plan, size, settings.glue_gap)
+    lugs: dict[Place, list[Manifold]] = defaultdict(list)
+    for ear in ears:
+        lugs[ear.place].append(ear_solid(ear, patch))
+    seams = tuple(BareSeam(lower, upper, 0.0) for lower, upper in bare)
+    return SeamJoints((), ears, area, seams, {}, dict(lugs))
