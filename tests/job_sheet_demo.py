@@ -63,7 +63,7 @@ def inputs(name: str = "Hatch cover") -> dict:
         MixSettings(),
     )
     cure = plan_cure(resin, CureSettings(mould_softening_c=70.0), 0.5)
-    shop = ShopPlan(mix, cure, "shop")
+    shop = ShopPlan(mix, cure, digest="shop")
     turn = 2.0 * np.pi * np.arange(36) / 36
     facts = BenchFacts(
         part_area=1.36e5,

@@ -128,7 +128,7 @@ def test_hostile_names_reach_the_page_as_text():
 def test_a_plan_for_other_plies_and_a_nameless_job_are_refused():
     wrong = inputs()
     wrong["shop"] = ShopPlan(
-        dataclasses.replace(wrong["shop"].mix, ply_numbers=(1, 5)), wrong["shop"].cure, "x"
+        dataclasses.replace(wrong["shop"].mix, ply_numbers=(1, 5)), wrong["shop"].cure
     )
     with pytest.raises(InputError, match="mixing plan for ply 5"):
         make_sheet(**wrong)

@@ -13,11 +13,12 @@ from laywright.mould.body import MouldBody
 from laywright.mould.printer import load_printers
 from laywright.mould.tiles import TileSet
 from laywright.shop.bench import BenchFacts, RollUse
+from laywright.shop.summaries import CoreLine
 from laywright.shop.trim import EdgeFacts
 from laywright.surface.double_curvature import double_curvature
 from laywright.surface.face import MouldedFace
 
-__all__ = ["bench_facts"]
+__all__ = ["bench_facts", "core_line"]
 
 _GLUE_DENSITY = 1.2  # g/cm^3; common practice, no source
 _COATED = ("run-off", "filled hole")  # beside the working surface
@@ -62,7 +63,14 @@ def bench_facts(
         print_g=sum(tile.mass for tile in tiles.tiles),
         glue_g=_GLUE_LOST * _GLUE_DENSITY * tiles.glue_area * tiles.glue_gap / 1000.0,
         process=laminate.layup.process,
+        core=core_line(laminate),
     )
+
+
+def core_line(laminate: Laminate) -> CoreLine | None:
+    """Return the core of a laminate for the sheets, if it has one."""
+    core = laminate.layup.core
+    return None if core is None else CoreLine(core.sheet.name, core.thickness, core.after)
 
 
 def _length(line: FloatArray) -> float:

@@ -6,7 +6,7 @@ from laywright.cloth.pattern import PatternSet
 from laywright.cloth.pattern_drawing import pattern_drawing, roll_drawing
 from laywright.cloth.roll import RollPlan
 from laywright.files.projection import picture
-from laywright.job.bench import bench_facts
+from laywright.job.bench import bench_facts, core_line
 from laywright.job.links import ply_cloths
 from laywright.job.pictures import exploded_picture, ply_picture
 from laywright.laminate.laminate import Laminate
@@ -150,6 +150,7 @@ def _laminate(laminate: Laminate, patterns: PatternSet) -> LaminateSummary:
         laminate.bending.e_x,
         laminate.bending.e_y,
         laminate.remarks,
+        core_line(laminate),
     )
 
 

@@ -26,6 +26,7 @@ from laywright.shop.release_coats import (
 )
 from laywright.shop.shopping import Price, ShoppingList, list_shopping
 from laywright.shop.strips import StripPlan, StripSettings, plan_strips
+from laywright.shop.summaries import CoreLine
 from laywright.shop.timeline import Span, Timeline, WorkingDay, plan_timeline
 from laywright.shop.trim import EdgeFacts, TrimPlan, plan_trim
 from laywright.stage import stage
@@ -124,6 +125,7 @@ class BenchFacts:
     glue_g : float, g
         Glue in all seams.
     process : Process
+    core : CoreLine or None
     """
 
     part_area: float
@@ -140,6 +142,7 @@ class BenchFacts:
     print_g: float
     glue_g: float
     process: Process
+    core: CoreLine | None = None
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "outline", floats(self.outline, -1, 2))
@@ -228,6 +231,7 @@ def plan_bench(facts: BenchFacts, shop: ShopPlan, settings: BenchSettings) -> Be
         bag,
         trim,
         consumables,
+        {} if facts.core is None else {_core_name(facts.core): facts.part_area},
     )
     cutting = CutWork(
         len(facts.cloth_edges),
@@ -250,3 +254,7 @@ def plan_bench(facts: BenchFacts, shop: ShopPlan, settings: BenchSettings) -> Be
         plan_timeline(runs, settings.day),
         settings.trim_guide,
     )
+
+
+def _core_name(core: CoreLine) -> str:
+    return f"{core.name}, {core.thickness:g} mm"

@@ -25,6 +25,7 @@ _PIECE_MINUTES = 8.0
 _CUT_PER_METRE = 2.0
 _KNIFE_PER_METRE = 5.0
 _SAW_PER_METRE = 20.0
+_SHEET_LOST = 1.2  # a fifth more sheet than part
 _BAG_MINUTES = 30.0
 _DEMOULD_MINUTES = 20.0
 _RECORD_MINUTES = 30.0
@@ -107,6 +108,7 @@ def shopping_items(
     bag: BagPlan | None,
     trim: TrimPlan,
     consumables: ConsumableList,
+    cores: dict[str, float],
 ) -> tuple[ShoppingItem, ...]:
     """Return all that is bought for one part and its mould; what there is none of is left out.
 
@@ -119,10 +121,16 @@ def shopping_items(
         Of the tiles, and of the glue in their seams.
     mix, finish, coats, strips, bag, trim, consumables
         Plans of the corners; None where there is none.
+    cores : dict of str to float, mm^2
+        Area of each core sheet.
     """
     once = Paid.ONCE
     items = [
         *(ShoppingItem(cloth, _up(length / 1000.0), "m") for cloth, length in rolls.items()),
+        *(
+            ShoppingItem(core, _up(_SHEET_LOST * area * 1e-6), "m^2")
+            for core, area in cores.items()
+        ),
         ShoppingItem("Resin", _up(mix.resin_g / 1000.0), "kg"),
         ShoppingItem("Hardener", _up(mix.hardener_g / 1000.0), "kg"),
         ShoppingItem(f"Filament {plastic}", _up(print_g / 1000.0), "kg", once),

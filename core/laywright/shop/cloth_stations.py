@@ -153,6 +153,15 @@ def lay_up_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
         )
         for ply in laminate.plies
     )
+    core = laminate.core
+    if core is not None:
+        lines = (
+            f"{core.name}, {core.thickness:g} mm",
+            "ends chamfered 20 to 30°, pressed into wet resin, no air below it",
+            "Laid at, by:",
+            BY_HAND,
+        )
+        plies = (*plies[: core.after], Card("Core", lines), *plies[core.after :])
     return Station(
         "Lay up",
         cautions.LAY_UP,

@@ -104,12 +104,15 @@ def trim_station(cure: CurePlan, trim: TrimPlan) -> Station:
 def record_station(part: PartSummary, laminate: LaminateSummary, shop: ShopPlan) -> Station:
     """Return the page on which planned and found stand side by side."""
     mix, cure = shop.mix, shop.cure
-    whole = mix.untrimmed_g
+    whole = mix.untrimmed_g + shop.core_g
     fibre = 100.0 * (1.0 - mix.resin_share)
     rows = (
         ("Dry cloth", f"{mix.cloth_g:.1f} g"),
         ("Resin and hardener mixed", f"{mix.mix_g:g} g"),
-        ("Mix left over in cups and tools", f"{mix.mix_g + mix.cloth_g - whole:.1f} g"),
+        (
+            "Mix left over in cups and tools",
+            f"{mix.mix_g + mix.cloth_g + shop.core_g - whole:.1f} g",
+        ),
         ("Part before trimming", f"{whole:.1f} g"),
         ("Good work by hand", f"{whole * (1 - BAND):.0f} to {whole * (1 + BAND):.0f} g"),
         ("Part after trimming", f"{trimmed_mass(part, laminate):.1f} g"),

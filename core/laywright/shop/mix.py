@@ -80,7 +80,7 @@ class MixPlan:
 
     @property
     def untrimmed_g(self) -> float:
-        """Mass of the part before it is trimmed, g."""
+        """Mass of the part before it is trimmed, without a core, g."""
         return self.cloth_g + self.laminate_resin_g + self.coats_g
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+import math
 from dataclasses import dataclass, field
 
 from laywright.errors import InputError
@@ -37,16 +38,19 @@ class ShopPlan:
     ----------
     mix : MixPlan
     cure : CurePlan
+    core_g : float, g
+        Core in the part; zero where there is none.
     digest : str
         Of its inputs.
     """
 
     mix: MixPlan
     cure: CurePlan
+    core_g: float = 0.0
     digest: str = ""
 
 
-@stage("Mix & Cure Plan", version=2)
+@stage("Mix & Cure Plan", version=3)
 def plan_shop(plies: tuple[PlyCloth, ...], laminate: Laminate, settings: ShopSettings) -> ShopPlan:
     """Return the mixing and the curing for the plies of a laminate.
 
@@ -78,7 +82,9 @@ def plan_shop(plies: tuple[PlyCloth, ...], laminate: Laminate, settings: ShopSet
         else dataclasses.replace(piece, resin_share=layup.ply_resin_share(piece.ply))
         for piece in plies
     )
+    area = math.fsum(piece.covered_mm2 for piece in plies if piece.ply == 1) * 1e-6
     return ShopPlan(
         plan_mix(shared, layup.resin, laminate.resin_share, settings.mix),
         plan_cure(layup.resin, settings.cure, laminate.resin_share),
+        laminate.core_areal * area,
     )

@@ -12,103 +12,48 @@ from dataclasses import dataclass
 from laywright.errors import InputError
 from laywright.laminate.laminate import Laminate
 from laywright.laminate.micromechanics import fibre_volume_fraction
+from laywright.shop.cups import MIXING_MINUTES
 from laywright.shop.fibre_content import by_thickness, by_weighing
-from laywright.shop.mix import MixPlan
+from laywright.shop.plan import ShopPlan
+from laywright.shop.readings import ClothReading, Readings
+from laywright.shop.record_words import (
+    BAND,
+    ClothWeight,
+    Verdict,
+    card_remarks,
+    mass_remarks,
+    void_remarks,
+)
 from laywright.shop.statistics import Summary, summarise
 from laywright.stage import stage
 
-__all__ = ["BAND", "ClothReading", "ClothWeight", "Readings", "Record", "weigh_in"]
-
-BAND = 0.09
-"""Share by which a part may be heavier or lighter than planned: good work by hand."""
-
-_CARD_BAND = 0.03
-_VOIDS = 0.05
-
-
-@dataclass(frozen=True)
-class ClothReading:
-    """A weighed piece of dry cloth of known area.
-
-    Attributes
-    ----------
-    cloth : str
-        Name on its card.
-    area_mm2 : float, mm^2
-    mass_g : float, g
-    """
-
-    cloth: str
-    area_mm2: float
-    mass_g: float
+__all__ = [
+    "BAND",
+    "ClothReading",
+    "ClothWeight",
+    "Readings",
+    "Record",
+    "RecordLine",
+    "Verdict",
+    "weigh_in",
+]
 
 
 @dataclass(frozen=True)
-class Readings:
-    """What was read from scale and calliper.
+class RecordLine:
+    """One thing planned and made.
 
     Attributes
     ----------
-    cloth_g : float, g
-        All cut cloth, dry.
-    mix_g : float, g
-        All resin and hardener that was mixed.
-    part_g : float, g
-        The cured part before it is trimmed.
-    thicknesses_mm : tuple of float, mm
-        At several places, away from laps; empty if not measured.
-    cloths : tuple of ClothReading
-        Pieces of known area, to check the cards; may be empty.
+    what, unit : str
+    planned, made : float or None
+        None where nothing was planned or read.
     """
 
-    cloth_g: float
-    mix_g: float
-    part_g: float
-    thicknesses_mm: tuple[float, ...] = ()
-    cloths: tuple[ClothReading, ...] = ()
-
-    def __post_init__(self) -> None:
-        for where, number in (
-            ("weighed cloth", self.cloth_g),
-            ("weighed mix", self.mix_g),
-            ("weighed part", self.part_g),
-        ):
-            _check(where, number, 0.1, 1e5, "g")
-        for thickness in self.thicknesses_mm:
-            _check("measured thickness", thickness, 0.02, 100.0, "mm")
-        for piece in self.cloths:
-            _check(f"{piece.cloth}: area", piece.area_mm2, 1e2, 1e8, "mm^2")
-            _check(f"{piece.cloth}: mass", piece.mass_g, 0.01, 1e5, "g")
-        if self.part_g > self.cloth_g + self.mix_g:
-            raise InputError(
-                "weighed part",
-                f"{self.part_g:g} g",
-                f"at most the {self.cloth_g + self.mix_g:g} g of cloth and mix that went in",
-                "weigh again, and take off filler and paint",
-            )
-
-
-def _check(where: str, number: float, low: float, high: float, unit: str) -> None:
-    if not (math.isfinite(number) and low <= number <= high):
-        raise InputError(
-            where, f"{number:g} {unit}", f"{low:g} to {high:g} {unit}", "read it again"
-        )
-
-
-@dataclass(frozen=True)
-class ClothWeight:
-    """Areal weight of a cloth as weighed.
-
-    Attributes
-    ----------
-    cloth : str
-    written, weighed : float, g/m^2
-        On its card, and from the scale.
-    """
-
-    cloth: str
-    written: float
-    weighed: float
+    what: str
+    unit: str
+    planned: float | None
+    made: float | None
 
 
 @dataclass(frozen=True)
@@ -117,10 +62,17 @@ class Record:
 
     Attributes
     ----------
+    date : str
+        Of the layup.
+    verdict : Verdict
+        Mass of the untrimmed part against the plan.
     planned_part_g, part_g : float, g
-        The part before it is trimmed, cloth as planned, and as weighed.
+        The part before it is trimmed, as planned and as weighed.
+    least_g, most_g : float, g
+        Between which it is good work by hand.
     planned_resin_share, resin_share : float
-        Share of resin in the mass; the second is the one to plan with next time.
+        Share of resin in the mass of the laminate, without core and coats; the second is the
+        one to plan with next time.
     fraction_by_mass : float
         Fibre volume over laminate volume from the weighing, as if there were no air.
     fraction_by_thickness : float or None
@@ -130,15 +82,25 @@ class Record:
     thickness : Summary or None
         Measured, mm.
     lost_g, lost_share : float, g
-        Mix that is not in the part, and as a share of what is: plan with it next time.
+        Mix that is not in the part, and as a share of what is.
+    unseen_g : float or None, g
+        Of it what is not among the weighed left-overs either.
+    pace : float or None
+        Hands-on time of the laying over the planned one, mixing left out.
+    lines : tuple of RecordLine
+        All of it side by side.
     cloths : tuple of ClothWeight
     remarks : tuple of str
     digest : str
         Of its inputs.
     """
 
+    date: str
+    verdict: Verdict
     planned_part_g: float
     part_g: float
+    least_g: float
+    most_g: float
     planned_resin_share: float
     resin_share: float
     fraction_by_mass: float
@@ -147,20 +109,23 @@ class Record:
     thickness: Summary | None
     lost_g: float
     lost_share: float
+    unseen_g: float | None
+    pace: float | None
+    lines: tuple[RecordLine, ...]
     cloths: tuple[ClothWeight, ...]
     remarks: tuple[str, ...]
     digest: str = ""
 
 
-@stage("Weigh-in", version=1)
-def weigh_in(laminate: Laminate, mix: MixPlan, readings: Readings) -> Record:
+@stage("Weigh-in", version=2)
+def weigh_in(laminate: Laminate, shop: ShopPlan, readings: Readings) -> Record:
     """Return what was made, beside what was planned.
 
     Parameters
     ----------
     laminate : Laminate
         As planned.
-    mix : MixPlan
+    shop : ShopPlan
         As planned.
     readings : Readings
 
@@ -169,22 +134,30 @@ def weigh_in(laminate: Laminate, mix: MixPlan, readings: Readings) -> Record:
     InputError
         If the readings contradict each other.
     """
-    resin_share = 1.0 - by_weighing(readings.cloth_g, readings.part_g)
+    mix = shop.mix
+    aside = mix.coats_g + shop.core_g
+    bare = readings.part_g - aside
+    _check_balance(readings, shop.core_g, aside)
+    resin_share = 1.0 - by_weighing(readings.cloth_g, bare)
     fibre_density = _fibre_density(laminate)
     by_mass = fibre_volume_fraction(1.0 - resin_share, fibre_density, laminate.layup.resin.density)
     thickness = summarise(readings.thicknesses_mm) if readings.thicknesses_mm else None
-    by_gauge = void = None
-    if thickness is not None:
-        areal = laminate.cloth_areal * readings.cloth_g / mix.cloth_g
-        by_gauge = by_thickness(areal, fibre_density, thickness.mean)
-        void = 1.0 - by_gauge / by_mass
-    planned = mix.cloth_g + mix.laminate_resin_g
-    held = readings.part_g - readings.cloth_g
+    by_gauge = None if thickness is None else _by_gauge(laminate, shop, readings, thickness.mean)
+    void = None if by_gauge is None else 1.0 - by_gauge / by_mass
+    planned = mix.untrimmed_g + shop.core_g
+    held = readings.part_g - readings.cloth_g - shop.core_g
     lost = readings.mix_g - held
+    unseen = None if readings.left_g is None else lost - readings.left_g
+    off = readings.part_g / planned - 1.0
+    verdict = Verdict.GOOD if abs(off) <= BAND else Verdict.HEAVY if off > 0.0 else Verdict.LIGHT
     cloths = _cloth_weights(laminate, readings)
     return Record(
+        date=readings.date,
+        verdict=verdict,
         planned_part_g=planned,
         part_g=readings.part_g,
+        least_g=planned * (1.0 - BAND),
+        most_g=planned * (1.0 + BAND),
         planned_resin_share=mix.resin_share,
         resin_share=resin_share,
         fraction_by_mass=by_mass,
@@ -193,13 +166,39 @@ def weigh_in(laminate: Laminate, mix: MixPlan, readings: Readings) -> Record:
         thickness=thickness,
         lost_g=lost,
         lost_share=lost / held,
+        unseen_g=unseen,
+        pace=_pace(shop, readings),
+        lines=_lines(laminate, shop, readings, resin_share, by_mass, thickness),
         cloths=cloths,
         remarks=(
-            *_mass_remarks(planned, readings.part_g, mix.resin_share, resin_share),
-            *_void_remarks(void),
-            *_card_remarks(cloths),
+            *mass_remarks(
+                planned, readings.part_g, mix.resin_share, resin_share, unseen, readings.mix_g
+            ),
+            *void_remarks(void),
+            *card_remarks(cloths),
         ),
     )
+
+
+def _check_balance(readings: Readings, core_g: float, aside: float) -> None:
+    """Refuse weights that do not add up: nothing comes from nowhere."""
+    given = readings.cloth_g + readings.mix_g + core_g
+    found = readings.part_g + (readings.left_g or 0.0)
+    if found > given:
+        left = "" if readings.left_g is None else f" with {readings.left_g:g} g of left-overs"
+        raise InputError(
+            "weighed part",
+            f"{readings.part_g:g} g{left}",
+            f"at most the {given:g} g of cloth, mix and core that went in",
+            "weigh again, and take off filler and paint",
+        )
+    if readings.part_g - aside <= readings.cloth_g:
+        raise InputError(
+            "weighed part",
+            f"{readings.part_g:g} g, {aside:g} g of it coats and core",
+            f"more than the {readings.cloth_g:g} g of its dry cloth",
+            "weigh again: cloth and part may have been changed",
+        )
 
 
 def _fibre_density(laminate: Laminate) -> float:
@@ -207,6 +206,51 @@ def _fibre_density(laminate: Laminate) -> float:
     cloths = [ply.cloth for ply in laminate.layup.plies]
     volume = math.fsum(cloth.areal_weight / cloth.fibre.density for cloth in cloths)
     return laminate.cloth_areal / volume
+
+
+def _by_gauge(laminate: Laminate, shop: ShopPlan, readings: Readings, thickness: float) -> float:
+    """Return the fibre fraction from the thickness of the plies alone."""
+    core = laminate.layup.core
+    plies = thickness - (0.0 if core is None else core.thickness)
+    areal = laminate.cloth_areal * readings.cloth_g / shop.mix.cloth_g
+    return by_thickness(areal, _fibre_density(laminate), plies)
+
+
+def _pace(shop: ShopPlan, readings: Readings) -> float | None:
+    planned = math.fsum(shop.mix.ply_minutes)
+    if readings.laying_minutes is None or planned <= 0.0:
+        return None
+    mixing = MIXING_MINUTES * sum(1 for cup in shop.mix.cups if cup.plies)
+    return max(readings.laying_minutes - mixing, 1.0) / planned
+
+
+def _lines(
+    laminate: Laminate,
+    shop: ShopPlan,
+    readings: Readings,
+    resin_share: float,
+    by_mass: float,
+    thickness: Summary | None,
+) -> tuple[RecordLine, ...]:
+    mix, cure = shop.mix, shop.cure
+    planned = mix.untrimmed_g + shop.core_g
+    over = mix.mix_g - mix.laminate_resin_g - mix.coats_g
+    return (
+        RecordLine("dry cloth", "g", mix.cloth_g, readings.cloth_g),
+        RecordLine("mix", "g", mix.mix_g, readings.mix_g),
+        RecordLine("part before trimming", "g", planned, readings.part_g),
+        RecordLine("part after trimming", "g", None, readings.trimmed_g),
+        RecordLine("mix left over", "g", over, readings.left_g),
+        RecordLine("resin share", "%", 100.0 * mix.resin_share, 100.0 * resin_share),
+        RecordLine("fibre volume", "%", 100.0 * laminate.fibre_volume_fraction, 100.0 * by_mass),
+        RecordLine(
+            "thickness", "mm", laminate.thickness, None if thickness is None else thickness.mean
+        ),
+        RecordLine("shop", "degC", cure.temperature_c, readings.temperature_c),
+        RecordLine("laying", "min", mix.laying_minutes, readings.laying_minutes),
+        RecordLine("gelled after", "h", cure.gel_hours, readings.gel_hours),
+        RecordLine("off the mould after", "h", cure.demould_hours, readings.demould_hours),
+    )
 
 
 def _cloth_weights(laminate: Laminate, readings: Readings) -> tuple[ClothWeight, ...]:
@@ -222,42 +266,3 @@ def _cloth_weights(laminate: Laminate, readings: Readings) -> tuple[ClothWeight,
         mass = math.fsum(piece.mass_g for piece in pieces)
         found.append(ClothWeight(name, written[name], mass / area))
     return tuple(found)
-
-
-def _mass_remarks(planned: float, part: float, wanted: float, got: float) -> list[str]:
-    remarks = []
-    off = part / planned - 1.0
-    if abs(off) > BAND:
-        remarks.append(
-            f"The part is {abs(off):.0%} {'heavier' if off > 0.0 else 'lighter'} than planned; "
-            f"within {BAND:.0%} is good work by hand."
-        )
-    if abs(got - wanted) > 0.02:
-        remarks.append(
-            f"It holds {got:.0%} resin where {wanted:.0%} was planned: plan the next one with "
-            f"{got:.0%}, or change how the surplus is taken off."
-        )
-    return remarks
-
-
-def _void_remarks(void: float | None) -> list[str]:
-    if void is None or abs(void) <= _VOIDS:
-        return []
-    if void < 0.0:
-        return [
-            "The thickness is less than cloth and resin without any air would give: a weighing, "
-            "a thickness or a density is wrong."
-        ]
-    return [
-        f"Thickness and mass differ by {void:.0%} of air: more working in with the roller, or a "
-        "bag, or the gauge sat on a lap."
-    ]
-
-
-def _card_remarks(cloths: tuple[ClothWeight, ...]) -> list[str]:
-    return [
-        f"{cloth.cloth} weighs {cloth.weighed:.0f} g/m^2 where its card says "
-        f"{cloth.written:.0f}: correct the card."
-        for cloth in cloths
-        if abs(cloth.weighed / cloth.written - 1.0) > _CARD_BAND
-    ]

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from laywright.files.drawing import Drawing
 
 __all__ = [
+    "CoreLine",
     "LaminateSummary",
     "PartSummary",
     "PatternLine",
@@ -145,6 +146,24 @@ class PlyLine:
     drawing: Drawing | None = None
 
 
+@dataclass(frozen=True)
+class CoreLine:
+    """The core of a laminate.
+
+    Attributes
+    ----------
+    name : str
+        Of its sheet.
+    thickness : float, mm
+    after : int
+        Number of the ply that it lies on.
+    """
+
+    name: str
+    thickness: float
+    after: int
+
+
 @dataclass(frozen=True, eq=False)
 class LaminateSummary:
     """The laminate.
@@ -167,6 +186,7 @@ class LaminateSummary:
         Moduli when bent along the datum arrow and across it.
     remarks : tuple of str
         What a maker should know about it.
+    core : CoreLine or None
     """
 
     process: str
@@ -181,6 +201,7 @@ class LaminateSummary:
     bending_x: float
     bending_y: float
     remarks: tuple[str, ...] = ()
+    core: CoreLine | None = None
 
 
 @dataclass(frozen=True, eq=False)

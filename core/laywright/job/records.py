@@ -1,0 +1,119 @@
+"""Records of what was made as dated files: one file for each part, never overwritten.
+
+A folder of such files is the memory of a shop: what was learnt from the accepted ones goes into
+the next plan.  The files hold plain text (JSON) that any editor shows.
+"""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from enum import Enum
+from pathlib import Path
+
+from laywright import values
+from laywright.errors import FileError
+from laywright.files.saving import safe_name, write_beside
+from laywright.shop.record import Readings, Record
+
+__all__ = ["Acceptance", "RecordFile", "read_records", "write_record"]
+
+_FORMAT = "laywright record 1"
+_PREFIX = "weigh-in"
+_MOST = 999
+
+
+class Acceptance(Enum):
+    """Whether a part was taken as good."""
+
+    OPEN = "not decided"
+    ACCEPTED = "accepted"
+    REJECTED = "rejected"
+
+
+@dataclass(frozen=True)
+class RecordFile:
+    """A record as it is kept.
+
+    Attributes
+    ----------
+    job : str
+        Name of the job.
+    version : str
+        Version code of its sheet.
+    acceptance : Acceptance
+    readings : Readings
+        What was read.
+    record : Record
+        What follows from it.
+    """
+
+    job: str
+    version: str
+    acceptance: Acceptance
+    readings: Readings
+    record: Record
+
+
+def write_record(entry: RecordFile, folder: Path) -> Path:
+    """Write a record into a folder and return its path.
+
+    The name holds the date and the job; where there is one of that name already, which is not
+    the same, a number is added.
+
+    Parameters
+    ----------
+    entry : RecordFile
+    folder : Path
+        Made if it is not there.
+
+    Raises
+    ------
+    FileError
+        If it cannot be written.
+    """
+    tree, _ = values.plain(entry)
+    text = json.dumps({"format": _FORMAT, **tree}, indent=1, ensure_ascii=False) + "\n"
+    content = text.encode("utf-8")
+    stem = safe_name(f"{_PREFIX} {entry.record.date or 'undated'} {entry.job}")
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        for number in range(1, _MOST + 1):
+            path = folder / (f"{stem}.json" if number == 1 else f"{stem} {number}.json")
+            if not path.exists():
+                write_beside(path, content)
+                return path
+            if path.read_bytes() == content:
+                return path
+    except OSError as problem:
+        if isinstance(problem, FileError):
+            raise
+        raise FileError(
+            str(folder), str(problem.strerror), "a folder to write to", "choose another"
+        ) from problem
+    raise FileError(str(folder), f"{_MOST} records of one name", "room for one more", "tidy it up")
+
+
+def read_records(folder: Path) -> tuple[RecordFile, ...]:
+    """Return the records of a folder, in the order of their names.
+
+    Raises
+    ------
+    FileError
+        If a file that calls itself a record cannot be read; the message names it.
+    """
+    found = []
+    for path in sorted(folder.glob(f"{_PREFIX} *.json")):
+        try:
+            tree = json.loads(path.read_text(encoding="utf-8"))
+            if tree.pop("format") != _FORMAT:
+                raise ValueError("another format")
+            found.append(values.from_tree(RecordFile, tree))
+        except (OSError, ValueError, KeyError, TypeError, AttributeError) as problem:
+            raise FileError(
+                str(path),
+                f"a file that cannot be read ({problem})",
+                "a record that was written here",
+                "mend it or take it out of the folder",
+            ) from problem
+    return tuple(found)

@@ -1,0 +1,73 @@
+import dataclasses
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from laywright.errors import FileError
+from laywright.job.records import Acceptance, RecordFile, read_records, write_record
+from laywright.laminate.laminate import analyse
+from laywright.laminate.materials import load_materials
+from laywright.laminate.plies import Layup, Ply
+from laywright.shop.cure_settings import CureSettings
+from laywright.shop.mix import PlyCloth
+from laywright.shop.plan import ShopSettings, plan_shop
+from laywright.shop.record import Readings, weigh_in
+
+MATERIALS = load_materials()
+CLOTH = MATERIALS.cloth("E-glass twill weave 200 g/m^2")
+LAMINATE = analyse(
+    Layup((Ply(CLOTH, 0.0),) * 3, MATERIALS.resins["Laminating epoxy, slow hardener"])
+)
+SHOP = plan_shop(
+    tuple(PlyCloth(n, CLOTH.name, 4e5, 200.0) for n in (1, 2, 3)),
+    LAMINATE,
+    ShopSettings(cure=CureSettings(mould_softening_c=70.0)),
+)
+
+
+def entry(part: float = 480.0, date: str = "2026-11-25", job: str = "Hatch cover") -> RecordFile:
+    readings = Readings(SHOP.mix.cloth_g, 260.0, part, (0.75, 0.8), date=date)
+    return RecordFile(
+        job, "1a2b3c4d", Acceptance.ACCEPTED, readings, weigh_in(LAMINATE, SHOP, readings)
+    )
+
+
+def test_the_name_holds_the_date_and_the_job(tmp_path):
+    path = write_record(entry(), tmp_path / "records")
+    assert path.name == "weigh-in 2026-11-25 Hatch cover.json"
+    assert read_records(path.parent) == (entry(),)
+
+
+def test_nothing_is_overwritten_and_the_same_record_is_kept_once(tmp_path):
+    first = write_record(entry(), tmp_path)
+    assert write_record(entry(), tmp_path) == first
+    second = write_record(entry(470.0), tmp_path)
+    assert second.name == "weigh-in 2026-11-25 Hatch cover 2.json"
+    assert set(read_records(tmp_path)) == {entry(), entry(470.0)}
+
+
+@given(job=st.text(min_size=1, max_size=40))
+def test_a_record_of_any_job_comes_back(job, tmp_path_factory):
+    folder = tmp_path_factory.mktemp("records")
+    write_record(entry(job=job), folder)
+    (back,) = read_records(folder)
+    assert back == entry(job=job)
+
+
+def test_damage_is_named(tmp_path):
+    path = write_record(entry(), tmp_path)
+    path.write_text(path.read_text().replace('"part_g"', '"part"'))
+    with pytest.raises(FileError, match="weigh-in 2026-11-25 Hatch cover"):
+        read_records(tmp_path)
+    path.write_text("{}")
+    with pytest.raises(FileError, match="take it out of the folder"):
+        read_records(tmp_path)
+
+
+def test_a_folder_that_is_a_file_is_refused(tmp_path):
+    (tmp_path / "file").write_text("mine")
+    with pytest.raises(FileError):
+        write_record(entry(), tmp_path / "file")
+    assert (tmp_path / "file").read_text() == "mine"
+    assert dataclasses.replace(entry(), job="other") != entry()
