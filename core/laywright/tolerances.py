@@ -29,6 +29,8 @@ class Tolerances:
         Patches that meet at a larger turn than this meet in an edge, not smoothly.
     outline : float
         Largest deviation of a simplified pattern outline from the computed one.
+    least_part, largest_part : float
+        Parts shorter or longer than this have most likely been given in another unit.
     """
 
     weld: float = 1e-5
@@ -39,6 +41,8 @@ class Tolerances:
     working_area: float = 0.1
     sharp_edge: float = 0.35
     outline: float = 0.05
+    least_part: float = 2.0
+    largest_part: float = 5000.0
 
 
 TOLERANCES = Tolerances()

@@ -9,8 +9,9 @@ import pytest
 
 import shapes
 from laywright import values
-from laywright.errors import GeometryError, InputError
+from laywright.errors import GeometryError, InputError, LaywrightError
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide, take_face
+from laywright.surface.triangles import Surface
 
 UP = (0.0, 0.0, 1.0)
 
@@ -66,8 +67,8 @@ def test_triangles_without_area_are_left_out():
 
 def test_what_cannot_be_moulded_is_refused():
     with pytest.raises(GeometryError, match="close into a shell"):
-        take_face(shapes.box(1, 1, 1), UP)
-    box = shapes.box(1, 1, 1)
+        take_face(shapes.box(10, 10, 10), UP)
+    box = shapes.box(10, 10, 10)
     with pytest.raises(GeometryError, match="2 pieces that do not hang together"):
         take_face(box.part(np.isin(box.patches, [4, 5])), UP)
     with pytest.raises(GeometryError, match="face with area"):
@@ -77,3 +78,34 @@ def test_what_cannot_be_moulded_is_refused():
     wall = shapes.cylinder_patch(10.0, math.pi, 20.0)
     with pytest.raises(InputError, match="lies in the face everywhere"):
         take_face(wall, (0.0, 1.0, 0.0))
+
+
+def test_bad_faces_end_in_one_sentence_that_names_them():
+    square = np.array([[0, 0, 0], [9, 0, 0], [9, 9, 0], [0, 9, 0]], float)
+    folded = np.concatenate([square, [[0.0, 0.0, 0.0]]])
+    cases = [
+        (Surface.single(square * 1e-3, [[0, 1, 2], [0, 2, 3]], "Lid"), UP, "check the unit"),
+        (Surface.single(square * 1e3, [[0, 1, 2], [0, 2, 3]], "Lid"), UP, "check the unit"),
+        (Surface.single(folded, [[0, 1, 2], [2, 1, 4]], "Lid"), UP, "lying on itself"),
+        (Surface.single(square * 0.0, [[0, 1, 2], [0, 2, 3]], "Lid"), UP, "face with area"),
+        (Surface.single(square, [[0, 1, 2], [0, 2, 3]], "Lid"), (1, 0, 0), "lies in the face"),
+    ]
+    for surface, pull, sentence in cases:
+        with pytest.raises(LaywrightError) as caught:
+            take_face(surface, pull, mould_side=MouldSide.INSIDE)
+        assert "Lid" in caught.value.where
+        assert sentence in str(caught.value)
+        assert str(caught.value).count("\n") == 0
+
+
+def test_an_outline_that_crosses_itself_is_refused():
+    turn = np.linspace(0.0, 2.5 * np.pi, 40)
+    inner = np.stack([20 * np.cos(turn), 20 * np.sin(turn), 3 * turn], axis=1)
+    i = np.arange(39)
+    ramp = Surface.single(
+        np.concatenate([inner, inner * np.array([2.0, 2.0, 1.0])]),
+        np.concatenate([np.stack([i, i + 40, i + 41], 1), np.stack([i, i + 41, i + 1], 1)]),
+        "Ramp",
+    )
+    with pytest.raises(GeometryError, match="Ramp: found an outline that crosses itself"):
+        take_face(ramp, UP, mould_side=MouldSide.INSIDE)

@@ -9,6 +9,7 @@ import trimesh
 import shapes
 from laywright.errors import FileError, GeometryError, UnitError
 from laywright.surface.read import read_mesh, read_surface
+from laywright.surface.repair import RepairSettings
 
 
 def written(surface, path):
@@ -70,3 +71,23 @@ def test_three_triangles_on_an_edge_are_refused_with_the_place(tmp_path):
     with pytest.raises(GeometryError) as caught:
         read_surface(tmp_path / "fin.ply", "mm")
     assert "1 edges with more than two triangles, one at (4.50, 0.00, 0.00)" in caught.value.found
+
+
+def test_mending_makes_a_torn_scan_usable_and_tells_what_it_did(tmp_path):
+    points = np.array([[0, 0, 0], [9, 0, 0], [0, 9, 0], [9, 9, 0], [4, 4, 0.5]], float)
+    mesh = trimesh.Trimesh(points, [[0, 1, 2], [1, 3, 2], [1, 2, 4]], process=False)
+    mesh.export(tmp_path / "fin.ply")
+    reading = read_mesh(tmp_path / "fin.ply", "mm", mending=RepairSettings())
+    assert [change.kind for change in reading.changes] == [
+        "triangles taken off edges with more than two"
+    ]
+    assert reading.surface.area == pytest.approx(81.0)
+
+
+@pytest.mark.parametrize(("size", "asked"), [(0.3, "metres or inches"), (9000.0, "millimetres")])
+def test_a_size_that_speaks_for_another_unit_asks_for_it(tmp_path, size, asked):
+    path = written(shapes.box(size, size / 2, size / 3), tmp_path / "part.stl")
+    with pytest.raises(UnitError) as caught:
+        read_surface(path, "mm")
+    assert asked in caught.value.remedy
+    assert caught.value.where == "unit of part.stl"

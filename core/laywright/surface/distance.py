@@ -14,7 +14,7 @@ from laywright.arrays import FloatArray, IntArray
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 
-__all__ = ["distances", "largest_distance", "triangle_distances"]
+__all__ = ["distances", "largest_distance", "nearest_triangles", "triangle_distances"]
 
 _FIRST = 8
 _TOUCHING = 1e-12
@@ -60,6 +60,29 @@ def distances(points: FloatArray, surface: Surface) -> FloatArray:
         members = np.flatnonzero(size_class == number)
         _refine(points, corners, centres, members, float(radius[members].max()), bound)
     return bound
+
+
+def nearest_triangles(points: FloatArray, surface: Surface) -> tuple[IntArray, FloatArray]:
+    """Return the triangle nearest to each of a few points, and its distance.
+
+    Parameters
+    ----------
+    points : (k, 3) float, mm
+        Points; every one is measured against every triangle.
+    surface : Surface
+        With at least one triangle.
+
+    Returns
+    -------
+    triangle : (k,) int
+    distance : (k,) float, mm
+    """
+    corners = surface.corners
+    away = np.stack(
+        [triangle_distances(np.broadcast_to(p, (len(corners), 3)), corners) for p in points]
+    )
+    best = away.argmin(axis=1)
+    return best, away[np.arange(len(points)), best]
 
 
 def largest_distance(one: Surface, other: Surface) -> float:

@@ -14,9 +14,10 @@ from dataclasses import dataclass
 from enum import Enum
 
 import numpy as np
+import shapely
 
 from laywright.arrays import FloatArray, Vector, unit_vector
-from laywright.errors import GeometryError, InputError
+from laywright.errors import GeometryError, InputError, UnitError
 from laywright.stage import stage
 from laywright.surface.cap import smallest_cap
 from laywright.surface.offset import offset
@@ -27,6 +28,7 @@ __all__ = ["LaminateSide", "MouldSide", "MouldedFace", "take_face"]
 
 
 _AS_GOOD = math.radians(0.25)
+_FOLD = math.radians(0.5)
 
 
 class LaminateSide(Enum):
@@ -117,9 +119,10 @@ def take_face(
     Raises
     ------
     GeometryError
-        If there is no area, if the faces close into a shell or hang together nowhere.
+        If there is no area, if the faces close into a shell, hang together nowhere or lie folded
+        on themselves, or if their outline crosses itself seen along the pull.
     InputError
-        If the pull has no direction.
+        If the pull has no direction, or the size speaks for another unit.
     """
     name = ", ".join(surface.patch_names)
     if surface.area <= TOLERANCES.zero_area:
@@ -136,6 +139,8 @@ def take_face(
             "faces with an open edge, so that the part can leave the mould",
             "pick fewer faces",
         )
+    _refuse_other_unit(surface, name)
+    _refuse_folded(surface)
     pieces = int(surface.components.max()) + 1
     if pieces > 1:
         raise GeometryError(
@@ -161,7 +166,56 @@ def take_face(
             "a direction that leaves the face",
             "set another pull direction or pick other faces",
         )
+    _refuse_crossing_outline(surface, direction, name)
     return MouldedFace(surface, direction, laminate_side, mould_side, deviation)
+
+
+def _refuse_other_unit(surface: Surface, name: str) -> None:
+    size = float(np.ptp(surface.vertices[surface.triangles.ravel()], axis=0).max())
+    if not TOLERANCES.least_part <= size <= TOLERANCES.largest_part:
+        raise UnitError(
+            name,
+            f"a face {size:.3g} mm long",
+            f"{TOLERANCES.least_part:g} mm to {TOLERANCES.largest_part / 1000:g} m",
+            "check the unit of the part: millimetres, metres or inches",
+        )
+
+
+def _refuse_folded(surface: Surface) -> None:
+    """Refuse facets that lie flat on their neighbours, turned over."""
+    table = surface.edges
+    inner = (table.left >= 0) & (table.right >= 0)
+    left, right = table.left[inner], table.right[inner]
+    turn = np.einsum("ij,ij->i", surface.normals[left], surface.normals[right])
+    folded = turn < -math.cos(_FOLD)
+    if folded.any():
+        worst = int(np.flatnonzero(folded)[0])
+        x, y, z = surface.vertices[table.ends[inner][worst]].mean(axis=0)
+        raise GeometryError(
+            surface.patch_names[surface.patches[left[worst]]],
+            f"a fold at ({x:.1f}, {y:.1f}, {z:.1f}) mm, the face lying on itself",
+            "a face that turns by less than half a circle at every edge",
+            "mend the face in the part or pick fewer faces",
+        )
+
+
+def _refuse_crossing_outline(surface: Surface, pull: Vector, name: str) -> None:
+    """Refuse an outline that crosses itself on a face that is wholly seen along the pull."""
+    tilt = surface.normals @ np.array(pull)
+    if tilt.min() <= 0.0 <= tilt.max():
+        return
+    up = np.array(pull)
+    side = np.cross(up, np.eye(3)[int(np.argmin(np.abs(up)))])
+    plan = np.stack([side, np.cross(up, side)], axis=1)
+    for loop in surface.boundary_loops:
+        ring = shapely.LinearRing(surface.vertices[loop] @ plan)
+        if not ring.is_simple:
+            raise GeometryError(
+                name,
+                "an outline that crosses itself, seen along the pull",
+                "an outline that passes each place once",
+                "mend the edge of the face, set another pull or split the face into two moulds",
+            )
 
 
 def _best_pull(normals: FloatArray) -> Vector:

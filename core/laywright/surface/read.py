@@ -15,6 +15,7 @@ import trimesh
 from laywright.arrays import FloatArray, IntArray
 from laywright.errors import FileError, GeometryError, UnitError
 from laywright.quantities import magnitude
+from laywright.surface.repair import RepairSettings, repair
 from laywright.surface.triangles import Surface
 from laywright.surface.weld import Defect, smooth_patches, tidy
 from laywright.tolerances import TOLERANCES
@@ -35,10 +36,13 @@ class MeshReading:
         In mm, welded, turned one way, one patch for each region without a crease.
     defects : tuple of Defect
         What was wrong with the file, by count and place.
+    changes : tuple of Defect
+        What was mended, where mending was asked for.
     """
 
     surface: Surface
     defects: tuple[Defect, ...]
+    changes: tuple[Defect, ...] = ()
 
 
 def read_surface(path: Path | str, unit: str, crease: float = TOLERANCES.sharp_edge) -> Surface:
@@ -70,13 +74,34 @@ def read_surface(path: Path | str, unit: str, crease: float = TOLERANCES.sharp_e
     return read_mesh(path, unit, crease).surface
 
 
-def read_mesh(path: Path | str, unit: str, crease: float = TOLERANCES.sharp_edge) -> MeshReading:
-    """Return a mesh file's surface with the list of its defects; see `read_surface`."""
+def read_mesh(
+    path: Path | str,
+    unit: str,
+    crease: float = TOLERANCES.sharp_edge,
+    mending: RepairSettings | None = None,
+) -> MeshReading:
+    """Return a mesh file's surface with the list of its defects; see `read_surface`.
+
+    Parameters
+    ----------
+    path, unit, crease
+        As for `read_surface`.
+    mending : RepairSettings or None
+        What may be mended; None refuses edges with more than two triangles.
+    """
     path = Path(path)
     scale = magnitude(f"1 {unit}", "mm", f"unit of {path.name}")
     vertices, triangles = _load(path, scale)
     surface, defects = tidy(scale * vertices, triangles)
-    for defect in defects:
+    if len(surface.triangles) == 0:
+        raise GeometryError(path.name, "no triangle with area", "a surface", "export it again")
+    _ask_for_unit(path.name, surface, unit)
+    changes: tuple[Defect, ...] = ()
+    left = defects
+    if mending is not None:
+        mended = repair(surface, mending)
+        surface, changes, left = mended.surface, mended.changes, mended.left
+    for defect in left:
         if defect.kind in _FATAL:
             raise GeometryError(
                 path.name,
@@ -84,9 +109,21 @@ def read_mesh(path: Path | str, unit: str, crease: float = TOLERANCES.sharp_edge
                 "a surface with at most two triangles on every edge and two sides",
                 "repair the mesh",
             )
-    if len(surface.triangles) == 0:
-        raise GeometryError(path.name, "no triangle with area", "a surface", "export it again")
-    return MeshReading(smooth_patches(surface, crease), defects)
+    return MeshReading(smooth_patches(surface, crease), defects, changes)
+
+
+def _ask_for_unit(name: str, surface: Surface, unit: str) -> None:
+    """Refuse a size that says that the unit is another one."""
+    size = float(np.ptp(surface.vertices, axis=0).max())
+    if TOLERANCES.least_part <= size <= TOLERANCES.largest_part:
+        return
+    small = size < TOLERANCES.least_part
+    raise UnitError(
+        f"unit of {name}",
+        f"a part {size:.3g} mm long when its numbers are read in '{unit}'",
+        f"{TOLERANCES.least_part:g} mm to {TOLERANCES.largest_part / 1000:g} m",
+        f"state its unit: are its numbers in {'metres or inches' if small else 'millimetres'}",
+    )
 
 
 def _load(path: Path, scale: float) -> tuple[FloatArray, IntArray]:

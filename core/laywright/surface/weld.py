@@ -15,6 +15,7 @@ from scipy.spatial import cKDTree
 
 from laywright.arrays import Array, FloatArray, IntArray, Vector
 from laywright.surface.triangles import Surface
+from laywright.surface.unique import unique_rows
 from laywright.tolerances import TOLERANCES
 
 __all__ = ["Defect", "smooth_patches", "tidy"]
@@ -41,7 +42,7 @@ class Defect:
     point: Vector
 
     def __str__(self) -> str:
-        x, y, z = self.point
+        x, y, z = (round(part, 2) + 0.0 for part in self.point)
         return f"{self.count} {self.kind}, one at ({x:.2f}, {y:.2f}, {z:.2f}) mm"
 
 
@@ -75,7 +76,7 @@ def tidy(vertices: FloatArray, triangles: IntArray) -> tuple[Surface, tuple[Defe
     empty = 0.5 * np.linalg.norm(cross, axis=1) <= TOLERANCES.zero_area
     _note(defects, "triangles without area", corners.mean(axis=1), empty)
     triangles = triangles[~empty]
-    _, first = np.unique(np.sort(triangles, axis=1), axis=0, return_index=True)
+    first, _ = unique_rows(np.sort(triangles, axis=1))
     doubled = np.ones(len(triangles), dtype=bool)
     doubled[first] = False
     _note(defects, "doubled triangles", vertices[triangles].mean(axis=1), doubled)
@@ -123,8 +124,9 @@ def smooth_patches(surface: Surface, crease: float, name: str = "Face") -> Surfa
 
 
 def _welded(vertices: FloatArray, triangles: IntArray) -> tuple[FloatArray, IntArray]:
-    unique, index = np.unique(vertices, axis=0, return_inverse=True)
-    triangles = index.reshape(-1)[triangles]
+    first, index = unique_rows(vertices + 0.0)
+    unique = vertices[first]
+    triangles = index[triangles]
     extent = float(np.ptp(unique, axis=0).max()) if len(unique) else 0.0
     near = max(TOLERANCES.weld, _SINGLE_PRECISION * extent)
     pairs = cKDTree(unique).query_pairs(near, output_type="ndarray")
@@ -180,6 +182,8 @@ def _inside_another(
     vertices: FloatArray, triangles: IntArray, piece: IntArray, number: int
 ) -> Array:
     """Return which pieces lie within the bounds of another one: (number,) bool."""
+    if number == 1:
+        return np.zeros(1, dtype=bool)
     low, high = np.full((number, 3), np.inf), np.full((number, 3), -np.inf)
     for corner in range(3):
         np.minimum.at(low, piece, vertices[triangles[:, corner]])
@@ -211,5 +215,5 @@ def _touching(triangles: IntArray, size: int) -> Array:
     row, column = np.concatenate(rows), np.concatenate(columns)
     graph = coo_matrix((np.ones(len(row)), (row, column)), (len(flat), len(flat)))
     fan = connected_components(graph, directed=False)[1]
-    pairs = np.unique(np.stack([flat, fan], axis=1), axis=0)
-    return np.asarray(np.bincount(pairs[:, 0], minlength=size) > 1)
+    pairs = np.unique(flat * (fan.max(initial=0) + 1) + fan) // (fan.max(initial=0) + 1)
+    return np.asarray(np.bincount(pairs, minlength=size) > 1)
