@@ -67,3 +67,18 @@ def test_a_flat_line_has_a_scale_and_nothing_is_refused():
     for points in ([], [[0, 1]], [[0, 1], [1, np.nan]]):
         with pytest.raises(InputError):
             line_chart("x", "t", "T", [Curve("a", np.array(points).reshape(-1, 2))])
+
+
+def test_dots_lie_at_their_values_and_widen_the_axes():
+    cloud = Curve("tried", [[2.0, 30.0], [8.0, 90.0]])
+    chart = line_chart("x", "t", "T", [Curve("a", [[0, 21], [5, 21]])], dots=[cloud])
+    crosses = [s for s in chart.shapes if isinstance(s, Line) and s.layer == "dot"]
+    middles = np.array([cross.points.mean(axis=0) for cross in crosses[::2]])
+    run = middles[1] - middles[0]
+    steps = {float(s.text) for s in chart.shapes if isinstance(s, Label) and s.text.isdigit()}
+    assert {0.0, 8.0, 100.0} <= steps
+    assert len(crosses) == 4
+    assert (run > 0.0).all()
+    (line,) = [s for s in chart.shapes if isinstance(s, Line) and s.layer == "curve 1"]
+    scale = line.points[1, 0] / 5.0
+    assert run[0] == pytest.approx(6.0 * scale)

@@ -33,7 +33,7 @@ def middle_of(model):
 
 
 def test_the_shell_weighs_what_the_draped_part_weighs(part):
-    face, laminate, patterns = part
+    _, laminate, patterns = part
     model = shell_model("hatch", *part, AnalysisSettings(1500))
     corners = model.vertices[model.triangles]
     areas = np.linalg.norm(
@@ -49,7 +49,6 @@ def test_the_shell_weighs_what_the_draped_part_weighs(part):
 
 
 def test_directions_lie_in_the_elements_at_the_ply_angles(part):
-    _, laminate, _ = part
     model = shell_model("hatch", *part)
     corners = model.vertices[model.triangles]
     normals = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])

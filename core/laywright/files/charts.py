@@ -16,6 +16,8 @@ from laywright.files.lettering import width_of
 __all__ = ["Curve", "Level", "line_chart", "round_steps"]
 
 _LETTER = 2.6
+_DOT = 0.6
+_CROSS = np.array([[[-1.0, -1.0], [1.0, 1.0]], [[-1.0, 1.0], [1.0, -1.0]]])
 _DASHES: tuple[tuple[float, ...], ...] = ((), (4.0, 1.5), (1.0, 1.5), (6.0, 1.5, 1.0, 1.5))
 
 
@@ -62,6 +64,7 @@ def line_chart(
     levels: Sequence[Level] = (),
     marks: Sequence[Level] = (),
     *,
+    dots: Sequence[Curve] = (),
     size: tuple[float, float] = (150.0, 75.0),
 ) -> Drawing:
     """Return a line chart.
@@ -78,6 +81,8 @@ def line_chart(
         Drawn across the chart at a height, with their names.
     marks : sequence of Level
         Drawn upright at a place along, with their names.
+    dots : sequence of Curve
+        Points that no line joins, drawn as small crosses without a name.
     size : tuple of 2 float, mm
         Width and height of the field inside the axes.
 
@@ -97,7 +102,7 @@ def line_chart(
         raise InputError(
             f"the chart '{name}'", "no curve of finite points", "two points or more", "check them"
         )
-    every = np.concatenate([curve.points for curve in curves])
+    every = np.concatenate([curve.points for curve in (*curves, *dots)])
     heights = np.append(every[:, 1], [level.at for level in levels])
     places = np.append(every[:, 0], [mark.at for mark in marks])
     steps_x = round_steps(float(places.min()), float(places.max()))
@@ -110,6 +115,7 @@ def line_chart(
         "grid": Style(0.1, (), (0.7, 0.7, 0.7)),
         "axis": Style(0.3),
         "level": Style(0.3, (1.0, 1.0)),
+        "dot": Style(0.15, (), (0.35, 0.35, 0.35)),
     }
     for level in levels:
         y = (level.at - origin[1]) * scale[1]
@@ -123,6 +129,9 @@ def line_chart(
         middle = x + 0.5 * room if x + room < size[0] else x - 0.5 * room
         height = size[1] * (0.9 - 0.1 * (number % 5))
         shapes.append(Label("level", mark.name, (middle, height), _LETTER))
+    for cloud in dots:
+        for place in (cloud.points - origin) * scale:
+            shapes += [Line("dot", place + _DOT * cross) for cross in _CROSS]
     for number, curve in enumerate(curves):
         layer = f"curve {number + 1}"
         styles[layer] = Style(0.6, _DASHES[number % len(_DASHES)])

@@ -217,7 +217,8 @@ def _sections(model: ShellModel) -> list[str]:
             f"*SHELL SECTION, COMPOSITE, ELSET=E{element + 1}",
         ]
         lines += [
-            f"{_number(layer.thickness)}, , M{layer.materials[element] + 1}, D{element + 1}L{number}"
+            f"{_number(layer.thickness)}, , M{layer.materials[element] + 1}, "
+            f"D{element + 1}L{number}"
             for number, layer in enumerate(model.layers, start=1)
         ]
     return lines

@@ -7,6 +7,7 @@ from laywright.cloth.pattern_drawing import pattern_drawing, roll_drawing
 from laywright.cloth.roll import RollPlan
 from laywright.files.projection import picture
 from laywright.job.bench import bench_facts, core_line
+from laywright.job.laminate_page import laminate_details
 from laywright.job.links import ply_cloths
 from laywright.job.pictures import exploded_picture, ply_picture
 from laywright.laminate.laminate import Laminate
@@ -34,7 +35,7 @@ from laywright.surface.triangles import Surface
 __all__ = ["make_job_sheet"]
 
 
-@stage("Job Sheet", version=2)
+@stage("Job Sheet", version=3)
 def make_job_sheet(
     name: str,
     face: MouldedFace,
@@ -151,6 +152,7 @@ def _laminate(laminate: Laminate, patterns: PatternSet) -> LaminateSummary:
         laminate.bending.e_y,
         laminate.remarks,
         core_line(laminate),
+        laminate_details(laminate, patterns),
     )
 
 

@@ -6,6 +6,7 @@ import math
 
 from laywright.files.csv import csv_bytes
 from laywright.job.job import JobResult
+from laywright.job.laminate_table import laminate_table
 from laywright.job.links import ply_cloths
 from laywright.shop.timeline import clock_text
 
@@ -17,6 +18,7 @@ def table_files(result: JobResult) -> dict[str, bytes]:
     return {
         "tables/tiles.csv": _tiles(result),
         "tables/plies.csv": _plies(result),
+        "tables/laminate.csv": laminate_table(result.laminate),
         "tables/cups.csv": _cups(result),
         "tables/cure.csv": _cure(result),
         "tables/clock.csv": _clock(result),

@@ -5,9 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from laywright.files.drawing import Drawing
+from laywright.files.page import Table
 
 __all__ = [
     "CoreLine",
+    "LaminateDetails",
     "LaminateSummary",
     "PartSummary",
     "PatternLine",
@@ -165,6 +167,24 @@ class CoreLine:
 
 
 @dataclass(frozen=True, eq=False)
+class LaminateDetails:
+    """What the page on the laminate shows beside its plies.
+
+    Attributes
+    ----------
+    section, polar : Drawing
+        The stack, and the stiffness all round.
+    tables : tuple of Table
+    notes : tuple of str
+    """
+
+    section: Drawing
+    polar: Drawing
+    tables: tuple[Table, ...]
+    notes: tuple[str, ...]
+
+
+@dataclass(frozen=True, eq=False)
 class LaminateSummary:
     """The laminate.
 
@@ -187,6 +207,8 @@ class LaminateSummary:
     remarks : tuple of str
         What a maker should know about it.
     core : CoreLine or None
+    details : LaminateDetails or None
+        For a page of its own.
     """
 
     process: str
@@ -202,6 +224,7 @@ class LaminateSummary:
     bending_y: float
     remarks: tuple[str, ...] = ()
     core: CoreLine | None = None
+    details: LaminateDetails | None = None
 
 
 @dataclass(frozen=True, eq=False)

@@ -22,6 +22,7 @@ from laywright.shop import (
 )
 from laywright.shop.bag_station import bag_station
 from laywright.shop.bench import BenchPlan
+from laywright.shop.laminate_station import laminate_station
 from laywright.shop.plan import ShopPlan
 from laywright.shop.summaries import (
     LaminateSummary,
@@ -116,8 +117,9 @@ def make_sheet(
     Returns
     -------
     JobSheet
-        Stations: part and check, clock, shopping list, print, assemble and seal, release, cut
-        cloth, mix, lay up, bag if there is one, cure, trim, record.
+        Stations: part and check, laminate if there are details of it, clock, shopping list,
+        print, assemble and seal, release, cut cloth, mix, lay up, bag if there is one, cure,
+        trim, record.
 
     Raises
     ------
@@ -141,6 +143,7 @@ def make_sheet(
             _spelled(station)
             for station in (
                 mould_stations.part_station(part, release, laminate),
+                *(() if laminate.details is None else (laminate_station(laminate.details),)),
                 plan_stations.clock_station(bench.timeline),
                 plan_stations.shopping_station(bench.shopping),
                 mould_stations.print_station(tiles, shop.cure),

@@ -1,0 +1,103 @@
+"""What the job sheet tells of the laminate: its figures, how sure they are, and as it is draped."""
+
+from __future__ import annotations
+
+from laywright.cloth.pattern import PatternSet
+from laywright.files.page import Table
+from laywright.job.draped import draped_places
+from laywright.job.laminate_pictures import section_drawing, stiffness_polar
+from laywright.laminate.certainty import Certainty, how_sure
+from laywright.laminate.choice import RULES_OF_THUMB
+from laywright.laminate.equal_sheet import equal_sheets
+from laywright.laminate.laminate import Laminate
+from laywright.laminate.local import local_laminate
+from laywright.laminate.materials import load_materials
+from laywright.shop.summaries import LaminateDetails
+
+__all__ = ["laminate_details"]
+
+
+def laminate_details(laminate: Laminate, patterns: PatternSet) -> LaminateDetails:
+    """Return the page on a laminate.
+
+    Parameters
+    ----------
+    laminate : Laminate
+    patterns : PatternSet
+        With the drape of its plies.
+    """
+    sure = how_sure(laminate.layup)
+    return LaminateDetails(
+        section_drawing(laminate),
+        stiffness_polar(laminate),
+        (
+            _bands(sure),
+            _spread(laminate, patterns),
+            _sheets(laminate),
+        ),
+        (*_state(laminate), *laminate.couplings, *sure.remarks, *RULES_OF_THUMB),
+    )
+
+
+def _state(laminate: Laminate) -> tuple[str, ...]:
+    state = laminate.state
+    words = [
+        "symmetric about the middle" if state.symmetric else "not symmetric about the middle",
+        "balanced" if state.balanced else "not balanced",
+    ]
+    return (f"The layup is {' and '.join(words)}.",)
+
+
+def _bands(sure: Certainty) -> Table:
+    return Table(
+        "How sure the figures are",
+        ("Figure", "Planned", "Nine of ten parts", "What matters most"),
+        tuple(
+            (
+                f"{band.name}, {band.unit}",
+                _short(band.planned),
+                f"{_short(band.low)} to {_short(band.high)}",
+                band.matters or "nothing was varied",
+            )
+            for band in sure.bands
+        ),
+    )
+
+
+def _spread(laminate: Laminate, patterns: PatternSet) -> Table:
+    local = local_laminate(laminate, draped_places(patterns))
+    return Table(
+        f"On the draped part, which weighs {local.mass:.0f} g within its edge",
+        ("Figure", "Flat", "5 % of the area below", "Half", "95 %"),
+        tuple(
+            (
+                f"{spread.name}, {spread.unit}",
+                *(
+                    _short(value)
+                    for value in (spread.planned, spread.low, spread.middle, spread.high)
+                ),
+            )
+            for spread in local.spreads
+        ),
+    )
+
+
+def _sheets(laminate: Laminate) -> Table:
+    return Table(
+        "A plain sheet that is as stiff when bent",
+        ("Sheet", "Thickness, mm", "Mass, g/m^2", "Times this laminate"),
+        tuple(
+            (
+                sheet.name,
+                f"{sheet.thickness:.2f}",
+                _short(sheet.areal_mass),
+                f"{sheet.mass_ratio:.2f}",
+            )
+            for sheet in equal_sheets(laminate, load_materials().sheets.values())
+        ),
+    )
+
+
+def _short(value: float) -> str:
+    """Return a number with three digits and no exponent."""
+    return f"{float(f'{value:.3g}'):.10g}"
