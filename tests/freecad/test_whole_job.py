@@ -70,7 +70,7 @@ def test_every_stage_gives_a_true_result(hatch):
     assert face.Deviation.Value <= body.LargestDeviation.Value < 0.06
     tiles = stages["PrintTiles"]
     assert tiles.Mesh.isSolid()
-    assert tiles.Mesh.countComponents() == tiles.Count == 6
+    assert tiles.Mesh.countComponents() == tiles.Count == 4
     assert abs(tiles.VolumeError) < 1e-6
     patterns = stages["ClothPatterns"]
     assert patterns.Count == 3

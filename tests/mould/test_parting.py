@@ -52,7 +52,7 @@ def sound(parting: Parting, area: float):
 def test_a_tray_with_a_lip_is_held_in_one_piece_and_leaves_in_two():
     surface = tray_face().working_surface()
     report = check_release(tray_face())
-    assert set(region.patch for region in report.regions) <= {"Lip", "Wall", "Bend"}
+    assert {region.patch for region in report.regions} <= {"Lip", "Wall", "Bend"}
     lip = surface.patches == surface.patch_names.index("Lip")
     assert (report.undercut_share[lip] == 1.0).all()
     assert report.regions[0].area == pytest.approx(report.undercut_area)
