@@ -77,5 +77,5 @@ def unit_vector(vector: ArrayLike) -> Vector:
     length = float(np.linalg.norm(array))
     if array.shape != (3,) or not np.isfinite(length) or length == 0.0:
         raise ValueError(f"no direction in {vector!r}")
-    x, y, z = (array / length).tolist()
+    x, y, z = (array / length + 0.0).tolist()
     return x, y, z
