@@ -5,11 +5,11 @@ Coupons are cut from a flat plate of the same layup, the same cup and the same d
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
-from laywright.arrays import FloatArray
 from laywright.errors import InputError
 from laywright.shop.bending import (
     ChordWindow,
@@ -19,7 +19,9 @@ from laywright.shop.bending import (
     bending_stress_iso_14125,
     chord_modulus,
 )
+from laywright.shop.coupon import BendCoupon, Ending, TensionCoupon
 from laywright.shop.statistics import (
+    A_BASIS,
     B_BASIS,
     Summary,
     basis_value,
@@ -32,6 +34,7 @@ __all__ = [
     "BendCoupon",
     "CouponReport",
     "CouponResult",
+    "Ending",
     "TensionCoupon",
     "evaluate_bending",
     "evaluate_tension",
@@ -43,62 +46,6 @@ _FEW = 5
 _SCATTER = 0.10
 
 
-@dataclass(frozen=True, eq=False)
-class BendCoupon:
-    """Record of one three-point bending test.
-
-    Attributes
-    ----------
-    name : str
-    width, thickness, span : float, mm
-    deflection : (n,) float, mm
-        Of the middle, rising, from the first contact.
-    force : (n,) float, N
-    """
-
-    name: str
-    width: float
-    thickness: float
-    span: float
-    deflection: FloatArray
-    force: FloatArray
-
-    def __post_init__(self) -> None:
-        _check_size(self.name, self.width, self.thickness)
-        _check_record(self.name, "deflection", self.deflection, self.force)
-        if not self.span > 4.0 * self.thickness:
-            raise InputError(
-                f"coupon {self.name}: span",
-                f"{self.span:g} mm",
-                f"well above the thickness of {self.thickness:g} mm",
-                "16, 32 or 40 times the thickness is usual",
-            )
-
-
-@dataclass(frozen=True, eq=False)
-class TensionCoupon:
-    """Record of one tension test.
-
-    Attributes
-    ----------
-    name : str
-    width, thickness : float, mm
-    strain : (n,) float
-        Rising.
-    force : (n,) float, N
-    """
-
-    name: str
-    width: float
-    thickness: float
-    strain: FloatArray
-    force: FloatArray
-
-    def __post_init__(self) -> None:
-        _check_size(self.name, self.width, self.thickness)
-        _check_record(self.name, "strain", self.strain, self.force)
-
-
 @dataclass(frozen=True)
 class CouponResult:
     """What one coupon gave.
@@ -106,18 +53,25 @@ class CouponResult:
     Attributes
     ----------
     name : str
-    strength : float, MPa
-        Stress at the largest force.
+    stress : float, MPa
+        At the largest force: the strength, if it broke.
     strain : float
         Strain at the largest force.
     modulus : float, MPa
         Chord modulus.
+    ending : Ending
     """
 
     name: str
-    strength: float
+    stress: float
     strain: float
     modulus: float
+    ending: Ending
+
+    @property
+    def strength(self) -> float | None:
+        """Stress at which it broke, MPa."""
+        return self.stress if self.ending is Ending.BROKEN else None
 
 
 @dataclass(frozen=True)
@@ -127,58 +81,29 @@ class CouponReport:
     Attributes
     ----------
     results : tuple of CouponResult
-    strength, modulus : Summary
+    modulus : Summary
         MPa.
-    b_basis : float or None, MPa
-        Strength that 90 % of coupons like these exceed, with 95 % confidence; None for fewer
-        than five coupons.
+    strength : Summary or None
+        MPa, of those that broke; None if none did.
+    b_basis, a_basis : float or None, MPa
+        Strength that 90 % (99 %) of coupons like these exceed, with 95 % confidence, if they
+        scatter normally; None for fewer than five that broke.  No allowable: nothing is
+        proved by it.
     remarks : tuple of str
     digest : str
         Of its inputs.
     """
 
     results: tuple[CouponResult, ...]
-    strength: Summary
     modulus: Summary
+    strength: Summary | None
     b_basis: float | None
+    a_basis: float | None
     remarks: tuple[str, ...]
     digest: str = ""
 
 
-def _check_size(name: str, width: float, thickness: float) -> None:
-    for what, number, low, high in (
-        ("width", width, 1.0, 200.0),
-        ("thickness", thickness, 0.05, 50.0),
-    ):
-        if not low <= number <= high:
-            raise InputError(
-                f"coupon {name}: {what}",
-                f"{number:g} mm",
-                f"{low:g} to {high:g} mm",
-                "measure it again",
-            )
-
-
-def _check_record(name: str, what: str, travel: FloatArray, force: FloatArray) -> None:
-    travel, force = np.asarray(travel), np.asarray(force)
-    sound = (
-        travel.ndim == 1
-        and travel.shape == force.shape
-        and len(travel) >= 3
-        and bool(np.isfinite(travel).all() and np.isfinite(force).all())
-        and bool((np.diff(travel) > 0.0).all())
-        and float(force.max()) > 0.0
-    )
-    if not sound:
-        raise InputError(
-            f"coupon {name}",
-            f"a record whose {what} does not rise throughout",
-            f"at least three pairs of rising {what} and force",
-            "clean the record",
-        )
-
-
-@stage("Coupon Test in bending", version=1)
+@stage("Coupon Test in bending", version=2)
 def evaluate_bending(
     coupons: tuple[BendCoupon, ...], window: ChordWindow = ChordWindow.ISO_527
 ) -> CouponReport:
@@ -210,7 +135,13 @@ def evaluate_bending(
         strains = coupon.deflection * bending_strain(1.0, coupon.span, coupon.thickness)
         stresses = coupon.force * bending_stress(1.0, *size)
         results.append(
-            CouponResult(coupon.name, strength, strain, chord_modulus(strains, stresses, window))
+            CouponResult(
+                coupon.name,
+                strength,
+                strain,
+                chord_modulus(strains, stresses, window),
+                coupon.ending,
+            )
         )
         if coupon.span < _LONG_SPAN * coupon.thickness:
             remarks.append(
@@ -220,7 +151,7 @@ def evaluate_bending(
     return _report(results, remarks)
 
 
-@stage("Coupon Test in tension", version=1)
+@stage("Coupon Test in tension", version=2)
 def evaluate_tension(
     coupons: tuple[TensionCoupon, ...], window: ChordWindow = ChordWindow.ISO_527
 ) -> CouponReport:
@@ -238,7 +169,13 @@ def evaluate_tension(
         peak = int(np.argmax(stress))
         modulus = chord_modulus(coupon.strain, stress, window)
         results.append(
-            CouponResult(coupon.name, float(stress[peak]), float(coupon.strain[peak]), modulus)
+            CouponResult(
+                coupon.name,
+                float(stress[peak]),
+                float(coupon.strain[peak]),
+                modulus,
+                coupon.ending,
+            )
         )
     return _report(results, [])
 
@@ -246,15 +183,15 @@ def evaluate_tension(
 def _report(results: list[CouponResult], remarks: list[str]) -> CouponReport:
     if not results:
         raise InputError("coupon test", "no coupon", "at least one", "add a record")
-    strengths = [result.strength for result in results]
-    strength = summarise(strengths)
-    modulus = summarise([result.modulus for result in results])
-    for place in outliers(strengths):
-        remarks.append(
-            f"Coupon {results[place].name} lies far from the others: look for a cause at the "
-            "bench before leaving it out."
-        )
-    if strength.count < _FEW:
+    moduli = [result.modulus for result in results]
+    broken = [result for result in results if result.ending is Ending.BROKEN]
+    strengths = [result.stress for result in broken]
+    strength = summarise(strengths) if strengths else None
+    remarks += _outliers("strength", broken, strengths)
+    remarks += _outliers("modulus", results, moduli)
+    if strength is None:
+        remarks.append("No coupon broke: the stresses reached are no strengths, only lower bounds.")
+    elif strength.count < _FEW:
         remarks.append(
             f"{strength.count} coupons are too few for a value to rely on; test at least {_FEW}."
         )
@@ -263,5 +200,20 @@ def _report(results: list[CouponResult], remarks: list[str]) -> CouponReport:
             f"The strengths scatter by {strength.variation:.0%}: the layups differ, or the "
             "cutting and the supports do."
         )
-    basis = basis_value(strength, B_BASIS) if strength.count >= _FEW else None
-    return CouponReport(tuple(results), strength, modulus, basis, tuple(remarks))
+    enough = strength is not None and strength.count >= _FEW
+    return CouponReport(
+        tuple(results),
+        summarise(moduli),
+        strength,
+        basis_value(strength, B_BASIS) if enough and strength is not None else None,
+        basis_value(strength, A_BASIS) if enough and strength is not None else None,
+        tuple(remarks),
+    )
+
+
+def _outliers(what: str, results: Sequence[CouponResult], numbers: Sequence[float]) -> list[str]:
+    return [
+        f"Coupon {results[place].name} lies far from the others in {what}: look for a cause at "
+        "the bench before leaving it out."
+        for place in outliers(numbers)
+    ]

@@ -25,6 +25,9 @@ __all__ = [
 ]
 
 
+_ROUNDING = 1e-12  # of the mean: values that differ by no more are the same
+
+
 @dataclass(frozen=True)
 class Basis:
     """What a basis value promises, for a normal distribution.
@@ -136,7 +139,7 @@ def grubbs_critical(count: int, level: float = 0.05) -> float:
 def normed_residuals(values: Sequence[float]) -> list[float]:
     """Return the distance of each value from the mean in standard deviations."""
     summary = summarise(values)
-    if summary.deviation == 0.0:
+    if summary.deviation <= _ROUNDING * abs(summary.mean):
         return [0.0] * summary.count
     return [abs(value - summary.mean) / summary.deviation for value in values]
 

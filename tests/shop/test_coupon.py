@@ -1,0 +1,34 @@
+from __future__ import annotations
+
+import pytest
+
+from laywright.arrays import floats
+from laywright.errors import InputError
+from laywright.shop.coupon import BendCoupon, Ending, TensionCoupon
+from laywright.values import pack, unpack
+
+RISING = floats([0.0, 1.0, 2.0], -1)
+
+
+@pytest.mark.parametrize(
+    ("call", "where"),
+    [
+        (lambda: TensionCoupon("a", 0.0, 1.0, RISING, RISING), "coupon a: width"),
+        (lambda: TensionCoupon("a", 20.0, 2000.0, RISING, RISING), "coupon a: thickness"),
+        (lambda: BendCoupon("a", 20.0, 2.0, 6.0, RISING, RISING), "coupon a: span"),
+        (lambda: TensionCoupon("a", 20.0, 2.0, RISING[::-1], RISING), "coupon a"),
+        (lambda: TensionCoupon("a", 20.0, 2.0, RISING, RISING * 0.0), "coupon a"),
+        (lambda: TensionCoupon("a", 20.0, 2.0, RISING, RISING[:2]), "coupon a"),
+    ],
+)
+def test_bad_records_are_named(call, where):
+    with pytest.raises(InputError) as caught:
+        call()
+    assert caught.value.where == where
+
+
+def test_coupons_survive_storage():
+    bent = BendCoupon("a", 15.0, 2.0, 64.0, RISING, RISING, Ending.STOPPED)
+    pulled = TensionCoupon("b", 15.0, 2.0, RISING, RISING)
+    for coupon in (bent, pulled):
+        assert pack(unpack(type(coupon), pack(coupon))) == pack(coupon)
