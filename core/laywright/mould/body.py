@@ -14,8 +14,6 @@ from manifold3d import Manifold, OpType
 
 from laywright.arrays import Array, FloatArray, Vector, floats
 from laywright.errors import GeometryError, LimitError
-from laywright.mould.base import close_down, with_run_off
-from laywright.mould.bays import with_bay_run_off
 from laywright.mould.compensation import (
     Allowance,
     Compensation,
@@ -25,20 +23,18 @@ from laywright.mould.compensation import (
     spring_in_items,
     surface_items,
 )
-from laywright.mould.edge import edge_cuts, inscription
-from laywright.mould.fill import fill_holes
 from laywright.mould.frame import upright
+from laywright.mould.from_cad import distance_from_cad
 from laywright.mould.inside import Hollow, deflection, hollow_of
 from laywright.mould.plastic import PlasticEstimate, estimate_plastic
-from laywright.mould.run_off import Rays, RunOff, rays_of, run_off_rows
-from laywright.mould.scribe import cloth_line, groove
 from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
 from laywright.mould.solid import from_manifold, to_manifold
-from laywright.mould.visibility import STANDING, hidden_share, is_one_layer
+from laywright.mould.uncut import OWN, cuts_of, uncut_body
+from laywright.mould.visibility import STANDING, hidden_share
 from laywright.mould.wording import three_figures
 from laywright.progress import Progress, silent
 from laywright.stage import stage
-from laywright.surface.distance import distances, largest_distance
+from laywright.surface.distance import largest_distance
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide
 from laywright.surface.offset import offset
 from laywright.surface.triangles import Surface
@@ -46,23 +42,8 @@ from laywright.tolerances import TOLERANCES
 
 __all__ = ["Edge", "Inside", "MouldBody", "MouldBuild", "MouldSettings", "build_body"]
 
-_OWN = (
-    "run-off",
-    "filled hole",
-    "sides",
-    "base",
-    "scribe line",
-    "cloth line",
-    "pry pocket",
-    "air port",
-    "bolt hole",
-    "inscription",
-    "hollow",
-)
 _HELD = 1e-6
-_SLACK = 1e-5
 _CRUMB = 1e-3
-_UP = (0.0, 0.0, 1.0)
 
 
 @dataclass(frozen=True, eq=False)
@@ -127,7 +108,7 @@ class MouldBody:
     @property
     def on_working_area(self) -> Array:
         """Whether each triangle of the solid lies on the working surface: (m,) bool."""
-        return np.asarray(self.solid.patches < self.patch(_OWN[0]))
+        return np.asarray(self.solid.patches < self.patch(OWN[0]))
 
 
 @stage("Mould Body", version=2)
@@ -169,16 +150,18 @@ def build_body(
     _refuse_undercut(working, face.pull)
     progress(0.2, "laying the run-off")
     turn = upright(face.pull)
-    frame = _frame_of(working, turn, settings)
+    frame = uncut_body(working, turn, settings)
     whole = to_manifold(frame.body, f"the mould body on {frame.where}")
     remarks: list[str] = []
     hollow = None
     if settings.inside.build is not MouldBuild.SOLID:
         progress(0.3, "hollowing")
-        hollow = _hollow(frame, settings.inside)
+        hollow = hollow_of(
+            frame.body, frame.upper, settings.inside, frame.number["base"], frame.number["hollow"]
+        )
         whole = whole - hollow.solid
     progress(0.5, "cutting lines and bores")
-    cuts = _cuts(frame, settings, remarks)
+    cuts = cuts_of(frame, settings, remarks)
     solid = whole - Manifold.batch_boolean(cuts, OpType.Add) if cuts else whole
     kept = [part for part in solid.decompose() if part.volume() > _CRUMB]
     surface = from_manifold(Manifold.compose(kept), frame.flat.patch_names)
@@ -186,7 +169,7 @@ def build_body(
     progress(0.7, "measuring the working area")
     _check_closed(surface)
     deviation = _largest_deviation(surface, working, frame.number["run-off"])
-    from_cad = _from_cad(face, working)
+    from_cad = distance_from_cad(face, working)
     return MouldBody(
         surface,
         working,
@@ -208,111 +191,12 @@ def build_body(
     )
 
 
-@dataclass(frozen=True, eq=False)
-class _Frame:
-    """The body in the mould's frame, before anything is cut out.
-
-    Attributes
-    ----------
-    flat : Surface
-        The working surface.
-    rims : list of Rays
-        Rays that leave each of its boundary loops.
-    lines : (rows, k, 3) float, mm
-        Points along the rays of the first loop, the first row on the trim edge.
-    upper, body : Surface
-        The upper surface with its run-off, and the closed body.
-    number : dict of str to int
-        Numbers of the body's own patches.
-    where : str
-        Names of the faces, for messages.
-    """
-
-    flat: Surface
-    rims: list[Rays]
-    lines: FloatArray
-    upper: Surface
-    body: Surface
-    number: dict[str, int]
-    where: str
-
-
 def _printed_surface(face: MouldedFace, thickness: float, settings: MouldSettings) -> Surface:
     """Return the working surface as it is printed: coats still to come."""
     allowances = settings.allowances
     laid = allowances.size_of(Allowance.LAMINATE, thickness)
     working = face.working_surface(laid)
     return offset(working, -allowances.size_of(Allowance.COATS, allowances.coats))
-
-
-def _frame_of(working: Surface, turn: FloatArray, settings: MouldSettings) -> _Frame:
-    names = (*working.patch_names, *_OWN)
-    number = {name: len(working.patch_names) + i for i, name in enumerate(_OWN)}
-    where = ", ".join(working.patch_names)
-    flat = Surface(working.vertices @ turn.T, working.triangles, working.patches, names)
-    rims = [rays_of(flat, loop) for loop in flat.boundary_loops]
-    top = fill_holes(flat, number["filled hole"])
-    profile = RunOff(settings.run_off, settings.edge.flange, settings.edge.blend)
-    rows = run_off_rows(rims[0], profile)
-    upper, _ = with_run_off(top, rims[0], rows, number["run-off"])
-    if not is_one_layer(upper, _UP, _SLACK):
-        upper = with_bay_run_off(top, profile, number["run-off"], where)
-    if not is_one_layer(upper, _UP, _SLACK):
-        raise GeometryError(
-            where,
-            f"a run-off of {settings.run_off + settings.edge.flange:.3g} mm that folds over",
-            "an outline along which the run-off lies open",
-            "shorten the run-off or smooth the edge of the face",
-        )
-    floor = float(upper.vertices[np.unique(upper.triangles), 2].min()) - settings.base
-    body = close_down(upper, floor, number["sides"], number["base"])
-    lines = np.concatenate([rims[0].start[None], rows])
-    return _Frame(flat, rims, lines, upper, body, number, where)
-
-
-def _hollow(frame: _Frame, inside: Inside) -> Hollow:
-    return hollow_of(frame.body, frame.upper, inside, frame.number["base"], frame.number["hollow"])
-
-
-def _cuts(frame: _Frame, settings: MouldSettings, remarks: list[str]) -> list[Manifold]:
-    """Return all that is cut out of the body; what finds no room is told in the remarks."""
-    flat, number, edge = frame.flat, frame.number, settings.edge
-    floor = float(frame.body.vertices[:, 2].min())
-    depth, width = settings.scribe_depth, settings.scribe_width
-    cuts = []
-    if depth > 0.0:
-        for loop, rays in zip(flat.boundary_loops, frame.rims, strict=True):
-            cuts.append(groove(rays, flat.vertices[loop], depth, width, number["scribe line"]))
-    trim = flat.vertices[flat.boundary_loops[0]]
-    if depth > 0.0 and edge.cloth_margin > 0.0:
-        line = cloth_line(
-            frame.rims[0],
-            frame.lines,
-            trim,
-            edge.cloth_margin,
-            depth,
-            width,
-            number["cloth line"],
-        )
-        if line is None:
-            remarks.append(
-                "The line at the edge of the cloth is left out: the outline comes back nearer "
-                f"than {edge.cloth_margin:.3g} mm."
-            )
-        else:
-            cuts.append(line)
-    cuts += edge_cuts(frame.rims[0], frame.lines, edge, floor, number)
-    if edge.inscription:
-        outline = frame.upper.vertices[frame.upper.boundary_loops[0]]
-        text = inscription(edge.inscription, outline, floor, settings.base, number["inscription"])
-        if text is None:
-            remarks.append(
-                f"'{edge.inscription}' is not engraved: the sides leave no room for letters "
-                "3 mm high; a base of 8 mm carries them."
-            )
-        else:
-            cuts.append(text)
-    return cuts
 
 
 def _scale(settings: MouldSettings) -> Vector:
@@ -326,14 +210,6 @@ def _scale(settings: MouldSettings) -> Vector:
         scale = (1.0, 1.0, 1.0)
     x, y, z = (growth * part for part in scale)
     return x, y, z
-
-
-def _from_cad(face: MouldedFace, working: Surface) -> FloatArray:
-    """Return how far the working surface's points lie from the CAD faces: (n,) mm.
-
-    Laminate and coats both set the mould back, against its working surface's normals.
-    """
-    return floats(-distances(working.vertices, face.surface), -1)
 
 
 def _refuse_undercut(working: Surface, pull: Vector) -> None:

@@ -2,9 +2,16 @@
 
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
-from laywright.mould.body import MouldBody, MouldSettings, build_body
+from laywright.job.sections import choice
+from laywright.mould.body import MouldBody, build_body
+from laywright.mould.compensation import Allowance, Allowances
+from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
 
 __all__ = ["MouldBodyObject"]
+
+_SWITCHES = "Allowances switched off, one on each line: " + ", ".join(
+    f"'{kind.value}'" for kind in Allowance
+)
 
 
 class MouldBodyObject(StageObject):
@@ -26,6 +33,22 @@ class MouldBodyObject(StageObject):
             "Vector",
             "Shrinkage of the print along x, y, z (%), made up for by a larger body",
         ),
+        Property("Build", "Enumeration", "What lies inside", [build.value for build in MouldBuild]),
+        Property("Wall", "Length", "Least wall of a hollow body (mm)", "4 mm"),
+        Property("RibSpacing", "Length", "From rib to rib in a hollow body (mm)", "40 mm"),
+        Property("RibThickness", "Length", "Thickness of the ribs (mm)", "2.4 mm"),
+        Property("Bottom", "Length", "Plate that closes a hollow body; 0 leaves it open (mm)"),
+        Property("Flange", "Length", "Width of a level flange around the run-off (mm)"),
+        Property("FlangeBlend", "Length", "Radius between run-off and flange (mm)", "6 mm"),
+        Property("ClothMargin", "Length", "Second line, this far from the trim line (mm)"),
+        Property("PryPockets", "Integer", "Number of pockets for wedges at the mould's edge"),
+        Property("AirPort", "Length", "Diameter of a bore below the scrap, for air (mm)"),
+        Property("BoltHoles", "Length", "Diameter of four bores in the flange's corners (mm)"),
+        Property("Inscription", "String", "Name and version engraved in a side"),
+        Property("Coats", "Length", "What primer, sealer or film add to the print (mm)"),
+        Property("PlasticExpansion", "Float", "Thermal expansion of the plastic (1e-6 per K)"),
+        Property("Warming", "Float", "Warmer than the printed size when the resin gels (K)"),
+        Property("LeftOut", "StringList", _SWITCHES),
     )
     reports = (
         Property("Volume", "Volume", "Volume of the body (mm³)"),
@@ -35,6 +58,14 @@ class MouldBodyObject(StageObject):
             "Largest distance of the working area from the wanted surface, the chord of the "
             "triangles included (mm)",
         ),
+        Property(
+            "FarthestFromPart",
+            "Length",
+            "Largest distance of the printed working area from the part's faces (mm)",
+        ),
+        Property("LeastWall", "Length", "Least wall measured; 0 for a solid body (mm)"),
+        Property("Printing", "String", "Plastic, time and cost, with the formula"),
+        Property("Compensations", "StringList", "What is allowed for: size and place"),
         Property("Remarks", "StringList", "What was allowed for, and what is not done"),
     )
 
@@ -42,12 +73,37 @@ class MouldBodyObject(StageObject):
         face = fresh_result(obj.Face, "a Moulded Face", obj.Label)
         laminate = fresh_result(obj.Layup, "a Layup", obj.Label)
         shrinkage = obj.PrintShrinkage
+        inside = Inside(
+            build=MouldBuild(obj.Build),
+            wall=obj.Wall.Value,
+            rib_spacing=obj.RibSpacing.Value,
+            rib_thickness=obj.RibThickness.Value,
+            bottom=obj.Bottom.Value,
+        )
+        edge = Edge(
+            flange=obj.Flange.Value,
+            blend=obj.FlangeBlend.Value,
+            cloth_margin=obj.ClothMargin.Value,
+            pry_pockets=obj.PryPockets,
+            air_port=obj.AirPort.Value,
+            bolt_holes=obj.BoltHoles.Value,
+            inscription=obj.Inscription,
+        )
+        allowances = Allowances(
+            coats=obj.Coats.Value,
+            expansion=1e-6 * obj.PlasticExpansion,
+            warming=obj.Warming,
+            left_out=tuple(choice(Allowance, name, "LeftOut") for name in obj.LeftOut),
+        )
         settings = MouldSettings(
             run_off=obj.RunOff.Value,
             base=obj.BaseHeight.Value,
             scribe_depth=obj.ScribeDepth.Value,
             scribe_width=obj.ScribeWidth.Value,
             shrinkage=(shrinkage.x / 100.0, shrinkage.y / 100.0, shrinkage.z / 100.0),
+            inside=inside,
+            edge=edge,
+            allowances=allowances,
         )
         return face, laminate.thickness, settings
 
@@ -56,4 +112,11 @@ class MouldBodyObject(StageObject):
         obj.Volume = result.volume
         face = obj.Face.Proxy.kept(obj.Face)
         obj.LargestDeviation = face.deviation + result.largest_deviation
+        obj.FarthestFromPart = result.largest_from_cad
+        obj.LeastWall = result.least_wall or 0.0
+        obj.Printing = result.plastic.formula
+        obj.Compensations = [
+            f"{item.name}: {item.size:.3g} {item.unit}, {item.where}"
+            for item in result.compensations
+        ]
         obj.Remarks = list(result.remarks)

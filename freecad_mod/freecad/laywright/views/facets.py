@@ -5,14 +5,16 @@ import math
 from freecad.laywright.qt import QtCore
 from freecad.laywright.views.base import StageView
 from freecad.laywright.views.legend import Legend
+from laywright.mould.from_cad import distance_steps
 
-__all__ = ["FacetView", "ReleaseView", "TilesView"]
+__all__ = ["FacetView", "MouldView", "ReleaseView", "TilesView"]
 
 # Our own scale: told apart by lightness alone, so that it survives a grey print and any kind
 # of colour blindness.
 _CANNOT_LEAVE = (0.30, 0.08, 0.42, 0.0)
 _LEAVES_HARD = (0.93, 0.55, 0.20, 0.0)
 _LEAVES = (0.80, 0.88, 0.90, 0.0)
+_NOT_MEASURED = (0.80, 0.80, 0.80, 0.0)
 _TILE_SHADES = ((0.86, 0.82, 0.70, 0.0), (0.50, 0.60, 0.68, 0.0))
 
 
@@ -84,6 +86,31 @@ class ReleaseView(FacetView):
             (_LEAVES_HARD, f"leaves hard, draft under {wanted:.1f} deg: {hard:.0f} mm2"),
             (_LEAVES, f"leaves: {good:.0f} mm2"),
         )
+
+
+class MouldView(FacetView):
+    """How far the printed working area lies from the part's faces."""
+
+    @staticmethod
+    def _steps(body):
+        return distance_steps(body.from_cad, body.working, body.solid, body.on_working_area)
+
+    def colours(self, obj):
+        body = obj.Proxy.kept(obj)
+        if body is None:
+            return []
+        scale, steps = self._steps(body)
+        shades = [(*colour, 0.0) for colour in scale.colours.tolist()]
+        return [_NOT_MEASURED if step < 0 else shades[step] for step in steps.tolist()]
+
+    def legend_rows(self, obj):
+        body = obj.Proxy.kept(obj) if hasattr(obj, "Digest") and obj.Digest else None
+        if body is None:
+            return ()
+        scale, _ = self._steps(body)
+        away = abs(body.from_cad[body.working.triangles]).mean(axis=1)
+        rows = scale.rows(away, body.working.areas)
+        return tuple(((*colour, 0.0), f"{text} off the part") for colour, text in rows)
 
 
 class TilesView(FacetView):

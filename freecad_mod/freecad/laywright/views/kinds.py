@@ -2,13 +2,14 @@
 
 from freecad.laywright.views.base import GroupView, StageView
 from freecad.laywright.views.cloth import ClothView
-from freecad.laywright.views.facets import ReleaseView, TilesView
+from freecad.laywright.views.facets import MouldView, ReleaseView, TilesView
 
 __all__ = ["view_for"]
 
 _VIEWS = {
     "JobObject": GroupView,
     "ReleaseCheckObject": ReleaseView,
+    "MouldBodyObject": MouldView,
     "PrintTilesObject": TilesView,
     "ClothPatternsObject": ClothView,
 }

@@ -1,0 +1,39 @@
+"""The section [mould] and its parts: inside, edge, allowances, plastic."""
+
+from __future__ import annotations
+
+import dataclasses
+from typing import Any
+
+from laywright.job.sections import Section, choice
+from laywright.job.setting_values import section_of, settings_of
+from laywright.mould.compensation import Allowance, Allowances
+from laywright.mould.plastic import PlasticSettings
+from laywright.mould.settings import Edge, Inside, MouldSettings
+
+__all__ = ["read_mould"]
+
+_MOULD_PARTS: dict[str, type] = {
+    "inside": Inside,
+    "edge": Edge,
+    "allowances": Allowances,
+    "plastic": PlasticSettings,
+}
+
+
+def read_mould(section: Section) -> MouldSettings:
+    """Return the mould's settings; each of its parts is a section of its own."""
+    parts: dict[str, Any] = {
+        name: settings_of(kind, section_of(section, name), f"mould.{name}")
+        for name, kind in _MOULD_PARTS.items()
+        if name in section
+    }
+    allowances = parts.get("allowances")
+    if allowances is not None:
+        left_out = tuple(
+            choice(Allowance, name, "[mould.allowances] left_out")
+            for name in section["allowances"].get("left_out", [])
+        )
+        parts["allowances"] = dataclasses.replace(allowances, left_out=left_out)
+    flat = {key: value for key, value in section.items() if key not in _MOULD_PARTS}
+    return dataclasses.replace(settings_of(MouldSettings, flat, "mould"), **parts)

@@ -1,0 +1,138 @@
+"""Settings of the stages, read from sections of the job description by name and unit."""
+
+from __future__ import annotations
+
+import dataclasses
+from enum import Enum
+from typing import Any, TypeVar
+
+from laywright.arrays import Vector
+from laywright.cloth.fabric import Start
+from laywright.cloth.pattern import PatternSettings
+from laywright.cloth.roll import RollSettings
+from laywright.errors import InputError
+from laywright.job.sections import Section, choice, only
+from laywright.mould.compensation import Allowances
+from laywright.mould.plastic import PlasticSettings
+from laywright.mould.release import ReleaseSettings
+from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
+from laywright.mould.tiles import TileSettings
+from laywright.quantities import magnitude
+from laywright.shop.cure_settings import CureSettings, Support
+from laywright.shop.mix import MixSettings
+from laywright.surface.repair import RepairSettings
+
+__all__ = ["section_of", "settings_of", "vector_of"]
+
+T = TypeVar("T")
+
+# Unit of every setting that is a number; a setting that is not here is not a number.
+_UNITS: dict[type, dict[str, str]] = {
+    ReleaseSettings: {"least_draft": "radian"},
+    MouldSettings: {
+        "run_off": "mm",
+        "base": "mm",
+        "scribe_depth": "mm",
+        "scribe_width": "mm",
+        "shrinkage": "1",
+    },
+    Inside: {
+        "wall": "mm",
+        "rib_spacing": "mm",
+        "rib_thickness": "mm",
+        "bottom": "mm",
+        "stiffness": "MPa",
+        "vacuum": "MPa",
+    },
+    Edge: {
+        "flange": "mm",
+        "blend": "mm",
+        "cloth_margin": "mm",
+        "pry_pockets": "",
+        "air_port": "mm",
+        "bolt_holes": "mm",
+        "inscription": "",
+    },
+    Allowances: {"coats": "mm", "expansion": "1/K", "warming": "delta_degC", "left_out": ""},
+    PlasticSettings: {
+        "skin": "mm",
+        "infill": "1",
+        "density": "g/cm^3",
+        "rate": "mm^3/s",
+        "price": "",
+        "currency": "",
+    },
+    RepairSettings: {"scrap": "1", "hole": "mm"},
+    TileSettings: {
+        "dowel_diameter": "mm",
+        "clearance": "mm",
+        "glue_gap": "mm",
+        "least_tile": "mm",
+    },
+    PatternSettings: {"margin": "mm", "notch": "mm", "deviation": "mm", "triangles": ""},
+    RollSettings: {"edge": "mm", "gap": "mm", "seconds": "s", "widths": "mm"},
+    MixSettings: {
+        "extra_share": "1",
+        "fixed_loss_g": "g",
+        "cup_limit_g": "g",
+        "scale_resolution_g": "g",
+    },
+    CureSettings: {"mould_softening_c": "degC", "post_cure_c": "degC", "post_cure_hours": "hour"},
+}
+_CHOICES: dict[str, type[Enum]] = {
+    "start": Start,
+    "post_cure_support": Support,
+    "build": MouldBuild,
+}
+
+
+def section_of(table: Section, name: str, *, required: bool = False) -> Section:
+    """Return a section of a table, an empty one where it may be missing."""
+    section = table.get(name)
+    if section is None and not required:
+        return {}
+    if not isinstance(section, dict):
+        raise InputError(
+            f"[{name}]",
+            "no such section" if section is None else "a single value",
+            f"a section [{name}] with keys and values",
+            "add it to the job description",
+        )
+    return section
+
+
+def settings_of(kind: type[T], section: Section, name: str) -> T:
+    """Return settings of a kind, read from a section; see `_UNITS` for what each key means."""
+    units = _UNITS[kind]
+    allowed = {f.name for f in dataclasses.fields(kind)} & (set(units) | set(_CHOICES))  # type: ignore[arg-type]
+    only(section, allowed, f"[{name}]")
+    values: dict[str, Any] = {}
+    for key, value in section.items():
+        where = f"[{name}] {key}"
+        if units.get(key) == "":
+            values[key] = value
+        elif key in _CHOICES:
+            values[key] = choice(_CHOICES[key], value, where)
+        elif isinstance(value, list):
+            values[key] = tuple(magnitude(item, units[key], where) for item in value)
+        elif isinstance(value, dict):
+            values[key] = {k: magnitude(v, units[key], f"{where} {k}") for k, v in value.items()}
+        elif isinstance(value, str):
+            values[key] = magnitude(value, units[key], where)
+        else:
+            raise InputError(
+                where, repr(value), "a number with its unit in quotes", f'write "{value} unit"'
+            )
+    return kind(**values)
+
+
+def vector_of(value: object, where: str) -> Vector:
+    """Return three numbers."""
+    if (
+        isinstance(value, list)
+        and len(value) == 3
+        and all(isinstance(number, (int, float)) for number in value)
+    ):
+        x, y, z = (float(number) for number in value)
+        return x, y, z
+    raise InputError(where, repr(value), "three numbers such as [0, 0, 1]", "correct it")

@@ -1,0 +1,32 @@
+"""Mould Body in FreeCAD: build, edge and allowances reach the core and come back as reports."""
+
+import pytest
+
+pytestmark = pytest.mark.freecad
+
+
+def test_a_ribbed_mould_with_an_edge_reports_wall_plastic_and_allowances(hatch):
+    document, _, stages = hatch
+    body = stages["MouldBody"]
+    solid = body.Volume.Value
+    body.Build = "hollow with ribs"
+    body.BaseHeight = "12 mm"
+    body.Flange = "20 mm"
+    body.ClothMargin = "15 mm"
+    body.BoltHoles = "5 mm"
+    body.Inscription = "HATCH B-1"
+    body.Coats = "0.2 mm"
+    document.recompute([body])
+    assert body.Status == "up to date"
+    assert body.Mesh.isSolid()
+    assert body.Volume.Value < solid
+    assert body.LeastWall.Value >= 4.0
+    assert body.FarthestFromPart.Value == pytest.approx(0.2, rel=0.2)
+    assert "mm3/s" in body.Printing
+    assert any(line.startswith("release film and coats: 0.2 mm") for line in body.Compensations)
+    body.LeftOut = ["release film and coats"]
+    document.recompute([body])
+    assert body.FarthestFromPart.Value < 0.05
+    body.LeftOut = ["heat"]
+    document.recompute([body])
+    assert "'print shrinkage'" in body.Status

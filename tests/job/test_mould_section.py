@@ -1,0 +1,55 @@
+"""The mould of a job: flat keys and its four parts, each with units."""
+
+from __future__ import annotations
+
+import pytest
+
+from laywright.errors import LaywrightError
+from laywright.job.mould_section import read_mould
+from laywright.mould.compensation import Allowance
+from laywright.mould.settings import MouldBuild, MouldSettings
+
+
+def test_nothing_said_gives_the_defaults():
+    assert read_mould({}) == MouldSettings()
+
+
+def test_every_part_is_read_with_its_unit():
+    found = read_mould(
+        {
+            "run_off": "3 cm",
+            "inside": {"build": "hollow with ribs", "wall": "0.4 cm", "vacuum": "0.5 bar"},
+            "edge": {"flange": "20 mm", "pry_pockets": 3, "inscription": "HATCH B-1"},
+            "allowances": {
+                "coats": "200 um",
+                "warming": "20 K",
+                "expansion": "68e-6 1/K",
+                "left_out": ["print shrinkage"],
+            },
+            "plastic": {"rate": "10 mm^3/s", "infill": "15 %", "price": 20.0, "currency": "GBP"},
+        }
+    )
+    assert found.run_off == 30.0
+    assert found.inside.build is MouldBuild.HOLLOW_WITH_RIBS
+    assert (found.inside.wall, found.inside.vacuum) == pytest.approx((4.0, 0.05))
+    assert (found.edge.flange, found.edge.pry_pockets) == (20.0, 3)
+    assert found.edge.inscription == "HATCH B-1"
+    assert (found.allowances.coats, found.allowances.warming) == pytest.approx((0.2, 20.0))
+    assert found.allowances.left_out == (Allowance.SHRINKAGE,)
+    assert (found.plastic.infill, found.plastic.currency) == (pytest.approx(0.15), "GBP")
+
+
+@pytest.mark.parametrize(
+    ("wrong", "words"),
+    [
+        ({"inside": {"build": "foam"}}, "'hollow with ribs'"),
+        ({"inside": {"walls": "4 mm"}}, "the key 'walls'"),
+        ({"edge": 3}, "a section [edge]"),
+        ({"allowances": {"left_out": ["heat"]}}, "'print shrinkage'"),
+        ({"inside": {"wall": "4 kg"}}, "a quantity in mm"),
+    ],
+)
+def test_a_slip_is_named(wrong, words):
+    with pytest.raises(LaywrightError) as caught:
+        read_mould(wrong)
+    assert words in str(caught.value)
