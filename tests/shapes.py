@@ -18,6 +18,7 @@ __all__ = [
     "frustum",
     "graph",
     "hatch",
+    "lobed",
     "mushroom",
     "plate",
     "revolved",
@@ -344,3 +345,35 @@ def tray(
     patches = np.concatenate([np.zeros(around, int), strips, strips])
     names = ("Floor", "Bend", "Wall", "Lip", "Rim")
     return Surface(points, np.concatenate([fan, sides])[:, ::-1], patches, names)
+
+
+def lobed(
+    lobes: int, waves: int = 1, depth: float = 0.35, around: int = 96, rows: int = 10
+) -> Surface:
+    """Outside of a cup with round lobes, open at the top, 60 mm high.
+
+    Invented demo part.  Normals out of the part.  The hollows between the lobes face as many
+    directions, and its waves (half ones, 1 for a barrel) keep it from leaving upwards.
+    Patches: Floor, Wall.
+    """
+    turn = 2.0 * np.pi * (np.arange(around) + 0.5) / around
+    plan = 40.0 * (1.0 + depth * np.cos(lobes * turn))
+    heights = np.linspace(0.0, 60.0, rows + 1)
+    rings = [
+        np.column_stack(
+            [
+                share * plan * np.cos(turn),
+                share * plan * np.sin(turn),
+                np.full(around, z),
+            ]
+        )
+        for share, z in [(0.35, 0.0), (0.7, 0.0)]
+        + [(1.0 + 0.18 / waves * np.sin(np.pi * waves * z / 60.0), z) for z in heights]
+    ]
+    points = np.concatenate([[[0.0, 0.0, 0.0]], *rings])
+    here = np.arange(around)
+    fan = np.stack([np.zeros(around, int), 1 + here, 1 + (here + 1) % around], axis=1)
+    sides = _grid(len(rings), around, wrap_along=True) + 1
+    strips = np.repeat([0, 0] + [1] * rows, around)
+    patches = np.concatenate([np.zeros(around, int), strips, strips])
+    return Surface(points, np.concatenate([fan, sides])[:, ::-1], patches, ("Floor", "Wall"))

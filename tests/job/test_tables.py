@@ -43,4 +43,12 @@ def test_clock_cure_and_shopping_are_there_line_by_line(tables):
     assert all("(" in head or head in KNOWN for head in read["tables/tiles.csv"][0])
 
 
-KNOWN = {"tile", "row", "column", "layer"}
+KNOWN = {
+    "tile",
+    "order of assembly",
+    "row",
+    "column",
+    "layer",
+    "on the bed",
+    "layer lines along the pull",
+}

@@ -34,7 +34,7 @@ def test_a_triangle_with_itself_and_with_a_neighbour():
 
 
 @settings(max_examples=25, deadline=None)
-@given(st.integers(0, 10**6), st.integers(1, 12), st.booleans())
+@given(st.integers(0, 10**6), st.integers(1, 150), st.booleans())
 def test_union_of_many(seed, count, whole_numbers):
     rng = np.random.default_rng(seed)
     triangles = rng.normal(size=(count, 3, 2)) * 3.0

@@ -10,10 +10,22 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from laywright.mould.joint import Joint, JointKind, hole, tongue
+from laywright.mould import joint as meshes
+from laywright.mould.joint import Joint, JointKind
 from laywright.mould.joints import sections
+from laywright.mould.solid import side_by_side
 
 CLEAR = 0.25
+
+
+def hole(joint, side):
+    return side_by_side([meshes.hole(joint, side)], 0)
+
+
+def tongue(joint, face):
+    return side_by_side([meshes.tongue(joint, face)], 0)
+
+
 TONGUE = Joint(
     (0, 0, 0),
     (1, 0, 0),
@@ -28,7 +40,7 @@ TONGUE = Joint(
 
 
 def test_a_tongue_fills_its_groove_but_for_the_clearance():
-    solid, groove = tongue(TONGUE, 49.95, 0), hole(TONGUE, 1, 0)
+    solid, groove = tongue(TONGUE, 49.95), hole(TONGUE, 1)
     assert solid.volume() == pytest.approx(50.0 * (6.0 + 0.05 + 0.5), rel=1e-12)
     assert groove.volume() == pytest.approx(TONGUE.diameter**2 / 2.0 * 6.25, rel=1e-12)
     ahead = solid.trim_by_plane((1.0, 0.0, 0.0), 50.0)
@@ -36,11 +48,11 @@ def test_a_tongue_fills_its_groove_but_for_the_clearance():
     (inner,), (outer,) = (sections(part, 0, [53.0]) for part in (solid, groove))
     assert inner.boundary.distance(outer.boundary) == pytest.approx(CLEAR)
     assert groove.bounding_box()[3] - solid.bounding_box()[3] == pytest.approx(CLEAR)
-    assert hole(TONGUE, -1, 0).is_empty()
+    assert meshes.hole(TONGUE, -1) is None
 
 
 def test_no_side_of_a_tongue_hangs_over_by_more_than_half_a_right_angle():
-    mesh = tongue(TONGUE, 49.95, 0).to_mesh64()
+    mesh = tongue(TONGUE, 49.95).to_mesh64()
     corners = np.asarray(mesh.vert_properties)[:, :3][np.asarray(mesh.tri_verts).astype(int)]
     normal = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
     normal /= np.linalg.norm(normal, axis=1, keepdims=True)
@@ -57,9 +69,9 @@ def test_a_slot_is_as_much_longer_as_it_is_drawn_out(turn, length, kind):
     else:
         across = np.array([-math.sin(turn), math.cos(turn)])
         width = slotted.diameter * np.abs(across).max()
-    gain = hole(slotted, 1, 0).volume() - hole(plain, 1, 0).volume()
+    gain = hole(slotted, 1).volume() - hole(plain, 1).volume()
     assert gain == pytest.approx(2.0 * length * width * slotted.depth, rel=1e-6)
     for side in (-1.0, 1.0):
-        moved = hole(plain, 1, 0).translate((0.0, side * drawn[1], side * drawn[2]))
-        apart = (moved - hole(slotted, 1, 0)).volume()
-        assert apart <= 0.003 * hole(plain, 1, 0).volume()
+        moved = hole(plain, 1).translate((0.0, side * drawn[1], side * drawn[2]))
+        apart = (moved - hole(slotted, 1)).volume()
+        assert apart <= 0.003 * hole(plain, 1).volume()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -12,12 +13,17 @@ from hypothesis import strategies as st
 from manifold3d import Manifold, OpType
 
 import shapes
+from laywright.mould import joint as meshes
 from laywright.mould.cuts import CutPlan
-from laywright.mould.joint import JointKind, hole
+from laywright.mould.joint import JointKind
 from laywright.mould.joints import JointSize, joints_of, sections
-from laywright.mould.solid import block, to_manifold
+from laywright.mould.solid import block, side_by_side, to_manifold
 
 SIZE = JointSize(6.3, 12.0, 2.5, 0.6)
+
+
+def hole(joint, side):
+    return side_by_side([meshes.hole(joint, side)], 7)
 
 
 def plan_of(surface, cuts):
@@ -45,11 +51,9 @@ def test_holes_keep_their_wall_and_do_not_meet(x, y, z):
     seams = joints_of(body, plan, JointSize(diameter, depth, wall, slot))
     joints = seams.joints
     assert seams.area == pytest.approx(80 * 60 + 100 * 60 + 100 * 80)
-    cuts = [hole(joint, side, 7) for joint in joints for side in (-1, 1)]
+    cuts = [hole(joint, side) for joint in joints for side in (-1, 1)]
     grown = [
-        hole(
-            joint.__class__(**{**joint.__dict__, "diameter": diameter + 2 * (wall - 0.02)}), side, 7
-        )
+        hole(replace(joint, diameter=diameter + 2 * (wall - 0.02)), side)
         for joint in joints
         for side in (-1, 1)
     ]
@@ -76,10 +80,10 @@ def test_a_round_hole_and_a_slot_per_seam():
     assert np.linalg.norm(way) == pytest.approx(reach, rel=1e-9)
     side = math.pi / 48
     circle = 3.15**2 * 48 * math.tan(side)
-    assert hole(one, 1, 0).volume() == pytest.approx(12.0 * circle, rel=1e-9)
-    assert hole(other, -1, 0).volume() == pytest.approx(12.0 * circle, rel=1e-9)
-    assert hole(other, 1, 0).volume() == pytest.approx(12.0 * (circle + 1.2 * 6.3), rel=1e-9)
-    bounds = hole(one, -1, 0).bounding_box()
+    assert hole(one, 1).volume() == pytest.approx(12.0 * circle, rel=1e-9)
+    assert hole(other, -1).volume() == pytest.approx(12.0 * circle, rel=1e-9)
+    assert hole(other, 1).volume() == pytest.approx(12.0 * (circle + 1.2 * 6.3), rel=1e-9)
+    bounds = hole(one, -1).bounding_box()
     assert (bounds[0], bounds[3]) == (38.0, 50.0)
 
 
@@ -87,7 +91,7 @@ def test_a_printed_hole_is_never_narrower_than_wanted():
     box = shapes.box(100.0, 80.0, 60.0)
     plan = plan_of(box, ((50.0,), (), ()))
     joints = joints_of(to_manifold(box, "box"), plan, SIZE).joints
-    (section,) = sections(hole(joints[0], -1, 0), 0, [45.0])
+    (section,) = sections(hole(joints[0], -1), 0, [45.0])
     centre = shapely.Point(joints[0].point[1:])
     assert section.boundary.distance(centre) == pytest.approx(3.15, abs=1e-7)
 
@@ -109,6 +113,6 @@ def test_tongues_keep_their_wall_too():
     seams = joints_of(body, plan_of(box, ((50.0,), (40.0,), ())), size)
     assert len(seams.joints) == 8
     for joint in seams.joints:
-        low, high = np.array(hole(joint, 1, 0).bounding_box()).reshape(2, 3)
+        low, high = np.array(hole(joint, 1).bounding_box()).reshape(2, 3)
         assert (low >= 2.5 - 1e-9).all()
         assert (high <= np.array([100.0, 80.0, 60.0]) - 2.5 + 1e-9).all()

@@ -6,7 +6,7 @@ import pytest
 
 from laywright import values
 from laywright.errors import FileError, LimitError, UnitError
-from laywright.mould.printer import Printer, load_printers
+from laywright.mould.printer import Printer, load_printers, save_printer
 
 CARD = """
 name = "Mine"
@@ -70,3 +70,16 @@ def test_mass_lies_between_the_infill_and_the_solid():
     assert printer.mass(1e6, 0.0) == pytest.approx(0.2 * solid)
     assert printer.mass(1e6, 6e4) == pytest.approx(1.25e-3 * (72000 + 0.2 * 928000))
     assert printer.mass(1e6, 1e9) == pytest.approx(solid)
+
+
+def test_a_saved_printer_comes_back_the_same(tmp_path):
+    mine = Printer('My "own", 3', (201.5, 180.0, 210.0), walls=4, speed=85.0, material="ASA")
+    path = save_printer(mine, tmp_path / "cards")
+    assert path.suffix == ".toml"
+    assert load_printers(tmp_path / "cards")[mine.name] == mine
+
+
+def test_time_grows_with_plastic_and_layers():
+    printer = Printer("P", (200.0, 200.0, 200.0), speed=50.0)
+    # 100 % solid: 8000 mm3 over a line of 0.44 x 0.2 mm at 50 mm/s, and 100 layers of 1.5 s
+    assert printer.hours(8000.0, 1e6, 20.0) == pytest.approx((8000 / 4.4 + 150) / 3600)

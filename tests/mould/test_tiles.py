@@ -12,6 +12,7 @@ from laywright import values
 from laywright.errors import LimitError
 from laywright.mould.body import MouldSettings, build_body
 from laywright.mould.cuts import PrintPose
+from laywright.mould.joint import JointKind
 from laywright.mould.printer import Printer, load_printers
 from laywright.mould.tiles import TileSet, TileSettings, cut_tiles
 from laywright.surface.face import MouldSide, take_face
@@ -161,3 +162,28 @@ def test_printers_and_settings_that_cannot_work(plug):
         TileSettings(clearance=-0.1)
     with pytest.raises(LimitError, match="glue gap"):
         TileSettings(glue_gap=float("nan"))
+
+
+@pytest.mark.parametrize("kind", [JointKind.TONGUES, JointKind.CLAMP_EARS])
+def test_tongues_and_ears_stay_closed_fit_and_balance(plug, kind):
+    tiles = cut_tiles(plug, SMALL, TileSettings(joint=kind))
+    assert abs(tiles.volume_error) < 1e-9
+    assert all(tile.solid.is_closed for tile in tiles.tiles)
+    assert all((np.array(tile.size) <= np.array(SMALL.usable) + 1e-6).all() for tile in tiles.tiles)
+    assert bool(tiles.joints) == (kind is JointKind.TONGUES)
+    assert bool(tiles.ears) == (kind is JointKind.CLAMP_EARS)
+
+
+def test_glue_by_area_gap_and_density(plug):
+    tiles = cut_tiles(plug, SMALL, TileSettings(glue_gap=0.2, glue_density=1.1))
+    assert tiles.glue_g == pytest.approx(tiles.glue_area * 0.2 * 1.1e-3)
+
+
+def test_a_body_thinner_than_its_joints_is_refused_with_both_numbers():
+    flat = shapes.graph(lambda x, y: 0.0 * x, (0, 300), (0, 100), (6, 3))
+    body = build_body(take_face(flat, (0, 0, 1), mould_side=MouldSide.INSIDE), 0.0)
+    with pytest.raises(LimitError) as caught:
+        cut_tiles(body, SMALL)
+    assert caught.value.where == "dowels in the seams"
+    assert caught.value.found.startswith("a body 8 mm thick")
+    assert caught.value.needed.startswith("12.52 mm")

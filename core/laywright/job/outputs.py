@@ -20,13 +20,12 @@ from laywright.files.html import html_bytes
 from laywright.files.paper import Paper
 from laywright.files.pdf import pdf_bytes
 from laywright.files.saving import safe_name, safe_names, write_beside
-from laywright.files.solid import Solid
 from laywright.files.stl import stl_bytes
 from laywright.files.svg import svg_bytes
-from laywright.files.threemf import three_mf_bytes
 from laywright.files.true_scale import drawing_pages
 from laywright.job.job import JobResult
 from laywright.job.tables import table_files
+from laywright.job.tile_files import tile_files
 from laywright.job.trim_guide import trim_paper, trim_ring
 from laywright.shop.bench import TrimGuide
 
@@ -70,19 +69,12 @@ def files_of(result: JobResult, paper: Paper = Paper.A4) -> dict[str, bytes]:
 
 
 def _mould_files(result: JobResult) -> dict[str, bytes]:
-    name = safe_name(result.name)
     solid = result.body.solid
-    tiles = [
-        Solid(tile.name, tile.solid.vertices, tile.solid.triangles, tile.pose)
-        for tile in result.tiles.tiles
-    ]
     return {
-        f"mould/{name} mould body (mm).stl": stl_bytes(solid.vertices, solid.triangles),
-        f"mould/{name} tiles.3mf": three_mf_bytes(tiles, f"{result.name}, {result.version}"),
-        **{
-            f"mould/tile {safe_name(tile.name)} (mm).stl": stl_bytes(tile.placed, tile.triangles)
-            for tile in tiles
-        },
+        f"mould/{safe_name(result.name)} mould body (mm).stl": stl_bytes(
+            solid.vertices, solid.triangles
+        ),
+        **tile_files(result.tiles, result.name, result.version),
     }
 
 

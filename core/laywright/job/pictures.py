@@ -59,11 +59,11 @@ def ply_picture(pattern: Pattern) -> Drawing:
 
 
 def exploded_picture(tiles: TileSet, pull: Vector) -> Drawing:
-    """Return the tiles pulled apart, with their names."""
+    """Return the tiles pulled apart, each with its place in the order of assembly and its name."""
     return picture_of_several(
         "the tiles",
         [
-            Solid(tile.name, solid.vertices, solid.triangles)
+            Solid(f"{tile.order}: {tile.name}", solid.vertices, solid.triangles)
             for tile, solid in zip(tiles.tiles, exploded(tiles, _APART), strict=True)
         ],
         view_from(pull),

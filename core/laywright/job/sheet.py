@@ -10,6 +10,7 @@ from laywright.job.bench import bench_facts, core_line
 from laywright.job.laminate_page import laminate_details
 from laywright.job.links import ply_cloths
 from laywright.job.pictures import exploded_picture, ply_picture
+from laywright.job.tile_files import tile_words
 from laywright.laminate.laminate import Laminate
 from laywright.mould.body import MouldBody
 from laywright.mould.release import ReleaseReport
@@ -165,6 +166,6 @@ def _tiles(tiles: TileSet, body: MouldBody) -> TileSummary:
         ),
         tiles.glue_gap,
         exploded_picture(tiles, body.pull),
-        tiles.remarks,
+        (*tiles.remarks, *tile_words(tiles)),
         _size(body.solid),
     )

@@ -8,6 +8,7 @@ from laywright.files.csv import csv_bytes
 from laywright.job.job import JobResult
 from laywright.job.laminate_table import laminate_table
 from laywright.job.links import ply_cloths
+from laywright.job.tile_files import tile_tables
 from laywright.shop.timeline import clock_text
 
 __all__ = ["table_files"]
@@ -16,7 +17,7 @@ __all__ = ["table_files"]
 def table_files(result: JobResult) -> dict[str, bytes]:
     """Return the tables of a job as comma-separated text, by path."""
     return {
-        "tables/tiles.csv": _tiles(result),
+        **tile_tables(result.tiles, result.face.deviation + result.body.largest_deviation),
         "tables/plies.csv": _plies(result),
         "tables/laminate.csv": laminate_table(result.laminate),
         "tables/cups.csv": _cups(result),
@@ -24,35 +25,6 @@ def table_files(result: JobResult) -> dict[str, bytes]:
         "tables/clock.csv": _clock(result),
         "tables/shopping.csv": _shopping(result),
     }
-
-
-def _tiles(result: JobResult) -> bytes:
-    head = (
-        "tile",
-        "row",
-        "column",
-        "layer",
-        "x (mm)",
-        "y (mm)",
-        "z (mm)",
-        "volume (cm3)",
-        "mass (g)",
-    )
-    rows = [
-        (
-            tile.name,
-            tile.row,
-            tile.column,
-            tile.layer,
-            round(float(tile.size[0]), 2),
-            round(float(tile.size[1]), 2),
-            round(float(tile.size[2]), 2),
-            round(tile.volume / 1000.0, 2),
-            round(tile.mass, 1),
-        )
-        for tile in result.tiles.tiles
-    ]
-    return csv_bytes(head, rows)
 
 
 def _plies(result: JobResult) -> bytes:

@@ -8,6 +8,10 @@ from laywright.arrays import FloatArray
 
 __all__ = ["overlaps", "signed_areas", "union_area"]
 
+_FEW = 24
+_CLEARLY = 0.75
+_PARALLEL = 1e-200
+
 
 def signed_areas(triangles: FloatArray) -> FloatArray:
     """Return the signed area of every (p, 3, 2) triangle, counter-clockwise positive: (p,)."""
@@ -61,13 +65,44 @@ def union_area(polygons: FloatArray) -> float:
     >>> union_area(np.stack([square, square + 1.0]))
     7.0
     """
+    return _covered(polygons, polygons.min(axis=(0, 1)), polygons.max(axis=(0, 1)))
+
+
+def _covered(polygons: FloatArray, low: FloatArray, high: FloatArray) -> float:
+    """Return the area that convex polygons cover together in a window.
+
+    Many polygons are shared out between two halves of the window, as often as that leaves each
+    half with clearly fewer: the strips cost the square of their number.
+    """
+    if len(polygons) > _FEW:
+        least, most = polygons.min(axis=1), polygons.max(axis=1)
+        middle = np.median(0.5 * (least + most), axis=0)
+        before, after = least < middle, most > middle
+        larger = np.maximum(before.sum(axis=0), after.sum(axis=0))
+        axis = int(np.argmin(larger))
+        if larger[axis] <= _CLEARLY * len(polygons) and low[axis] < middle[axis] < high[axis]:
+            end, start = high.copy(), low.copy()
+            end[axis] = start[axis] = middle[axis]
+            return _covered(polygons[before[:, axis]], low, end) + _covered(
+                polygons[after[:, axis]], start, high
+            )
+    return _strips(polygons, low, high)
+
+
+def _strips(polygons: FloatArray, lowest: FloatArray, highest: FloatArray) -> float:
+    """Return the area that convex polygons cover together in a window, strip by strip."""
     start, end = polygons, np.roll(polygons, -1, axis=1)
-    places = np.unique(np.concatenate([polygons[..., 0].ravel(), _crossings(start, end)]))
+    run, rise = np.moveaxis(end - start, 2, 0)
+    across = [
+        (start[..., 0] + (level - start[..., 1]) / np.where(rise != 0.0, rise, 1.0) * run).ravel()
+        for level in (lowest[1], highest[1])
+    ]
+    places = np.concatenate([polygons[..., 0].ravel(), _crossings(start, end), *across])
+    places = np.unique(np.clip(places, lowest[0], highest[0]))
     middle, width = 0.5 * (places[1:] + places[:-1]), np.diff(places)
-    run = end[..., 0] - start[..., 0]
     share = (middle[:, None, None] - start[..., 0]) / np.where(run != 0.0, run, 1.0)
     met = (run != 0.0) & (share >= 0.0) & (share <= 1.0)
-    height = start[..., 1] + share * (end[..., 1] - start[..., 1])
+    height = np.clip(start[..., 1] + share * rise, lowest[1], highest[1])
     low = np.where(met, height, np.inf).min(axis=2)
     high = np.where(met, height, -np.inf).max(axis=2)
     order = np.argsort(low, axis=1)
@@ -85,10 +120,11 @@ def _crossings(start: FloatArray, end: FloatArray) -> FloatArray:
     a, way = a[distinct], (b - a)[distinct]
     turn = way[:, None, 0] * way[None, :, 1] - way[:, None, 1] * way[None, :, 0]
     offset = a[None] - a[:, None]
-    safe = np.where(turn != 0.0, turn, 1.0)
+    crossing = np.abs(turn) > _PARALLEL
+    safe = np.where(crossing, turn, 1.0)
     one = (offset[..., 0] * way[None, :, 1] - offset[..., 1] * way[None, :, 0]) / safe
     other = (offset[..., 0] * way[:, None, 1] - offset[..., 1] * way[:, None, 0]) / safe
-    met = (turn != 0.0) & (one > 0.0) & (one < 1.0) & (other > 0.0) & (other < 1.0)
+    met = crossing & (one > 0.0) & (one < 1.0) & (other > 0.0) & (other < 1.0)
     return np.asarray((a[:, None, 0] + one * way[:, None, 0])[met], dtype=np.float64)
 
 

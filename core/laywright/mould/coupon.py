@@ -10,12 +10,11 @@ from dataclasses import dataclass
 
 import numpy as np
 import shapely
-from manifold3d import Manifold, OpType
 
 from laywright.mould.joint import Joint, JointKind, hole, tongue
 from laywright.mould.joints import JointSize
 from laywright.mould.marks import engraving
-from laywright.mould.solid import block, from_manifold
+from laywright.mould.solid import block, from_manifold, joined, side_by_side
 from laywright.surface.triangles import Surface
 
 __all__ = ["CouponPiece", "joint_coupon"]
@@ -67,7 +66,7 @@ def joint_coupon(size: JointSize | None, pen: float, mark_depth: float) -> tuple
     depth = size.depth
     height = depth + max(size.wall, mark_depth + 1.0)
     bar = block(np.zeros(3), np.array([_COUNT * pitch, pitch, height]), 0)
-    cuts = []
+    cuts, holes = [], []
     for step, clearance in enumerate(clearances):
         joint = Joint(
             (0, 0, 0),
@@ -80,12 +79,14 @@ def joint_coupon(size: JointSize | None, pen: float, mark_depth: float) -> tuple
             size.kind,
             clearance,
         )
-        cuts.append(hole(joint, 1, 0))
+        groove = hole(joint, 1)
+        holes += [] if groove is None else [groove]
         if mark_depth > 0.0:
             under = shapely.box(step * pitch, 0.0, (step + 1) * pitch, pitch)
             mark = engraving(str(step + 1), under, (-1.0, mark_depth), pen, 1)
             cuts += [] if mark is None else [mark]
-    pieces = [CouponPiece("joint coupon", _surface(bar, cuts), clearances)]
+    bored = from_manifold(bar - joined([side_by_side(holes, 0), *cuts]), _NAMES)
+    pieces = [CouponPiece("joint coupon", bored, clearances)]
     if size.kind is JointKind.TONGUES:
         base = max(size.wall, 3.0)
         foot = block(np.zeros(3), np.array([pitch, pitch, base]), 0)
@@ -100,13 +101,6 @@ def joint_coupon(size: JointSize | None, pen: float, mark_depth: float) -> tuple
             size.kind,
             size.clearance,
         )
-        pieces.append(
-            CouponPiece(
-                "joint coupon tongue", from_manifold(foot + tongue(key, base, 0), _NAMES), ()
-            )
-        )
+        solid = from_manifold(foot + side_by_side([tongue(key, base)], 0), _NAMES)
+        pieces.append(CouponPiece("joint coupon tongue", solid, ()))
     return tuple(pieces)
-
-
-def _surface(bar: Manifold, cuts: list[Manifold]) -> Surface:
-    return from_manifold(bar - Manifold.batch_boolean(cuts, OpType.Add), _NAMES)

@@ -12,15 +12,15 @@ from dataclasses import dataclass
 from enum import Enum
 
 import numpy as np
-from manifold3d import Manifold
 from scipy.spatial import ConvexHull
 
-from laywright.arrays import FloatArray, Vector
-from laywright.mould.solid import prism
+from laywright.arrays import FloatArray, IntArray, Vector
+from laywright.mould.solid import prism_mesh
 
-__all__ = ["Joint", "JointKind", "Place", "hole", "tongue"]
+__all__ = ["Joint", "JointKind", "Mesh", "Place", "hole", "tongue"]
 
 Place = tuple[int, int, int]
+Mesh = tuple[FloatArray, IntArray]
 
 _SIDES = 48
 _OVERLAP = 0.5
@@ -71,30 +71,28 @@ class Joint:
     clearance: float = 0.15
 
 
-def hole(joint: Joint, side: int, patch: int) -> Manifold:
-    """Return the solid that is cut out of one tile, in the grid's axes.
+def hole(joint: Joint, side: int) -> Mesh | None:
+    """Return the closed mesh of what is cut out of one tile, in the grid's axes.
 
     Parameters
     ----------
     joint : Joint
         The joint.
     side : int
-        -1 for the lower tile, which a tongue leaves whole, 1 for the upper one, which gets the
-        slot.
-    patch : int
-        Patch of the hole's sides.
+        -1 for the lower tile, which a tongue leaves whole (None), 1 for the upper one, which
+        gets the slot.
     """
     if joint.kind is JointKind.TONGUES and side < 0:
-        return Manifold()
+        return None
     first, second = (joint.axis + 1) % 3, (joint.axis + 2) % 3
     reach = np.array([joint.slot[first], joint.slot[second]]) if side > 0 else np.zeros(2)
     level = joint.point[joint.axis]
     low, high = (level - joint.depth, level) if side < 0 else (level, level + joint.depth)
-    return _standing(joint, _section(joint, reach, 0.0), low, high, patch)
+    return _standing(joint, _section(joint, reach, 0.0), low, high)
 
 
-def tongue(joint: Joint, face: float, patch: int) -> Manifold:
-    """Return the tongue of a joint, in the grid's axes.
+def tongue(joint: Joint, face: float) -> Mesh:
+    """Return the closed mesh of the tongue of a joint, in the grid's axes.
 
     Parameters
     ----------
@@ -102,22 +100,17 @@ def tongue(joint: Joint, face: float, patch: int) -> Manifold:
         Of the kind `JointKind.TONGUES`.
     face : float, mm
         Where the lower tile ends along the joint's axis.
-    patch : int
-        Patch of the tongue's sides.
     """
     tip = joint.point[joint.axis] + joint.depth - joint.clearance
-    return _standing(
-        joint, _section(joint, np.zeros(2), joint.clearance), face - _OVERLAP, tip, patch
-    )
+    return _standing(joint, _section(joint, np.zeros(2), joint.clearance), face - _OVERLAP, tip)
 
 
-def _standing(joint: Joint, outline: FloatArray, low: float, high: float, patch: int) -> Manifold:
-    first, second = (joint.axis + 1) % 3, (joint.axis + 2) % 3
-    middle = np.array([joint.point[first], joint.point[second]])
-    matrix = np.zeros((3, 4))
-    for column, row in enumerate((first, second, joint.axis)):
-        matrix[row, column] = 1.0
-    return prism(outline + middle, low, high, patch).transform(matrix)
+def _standing(joint: Joint, outline: FloatArray, low: float, high: float) -> Mesh:
+    order = [(joint.axis + 1) % 3, (joint.axis + 2) % 3, joint.axis]
+    points, triangles = prism_mesh(outline + np.array(joint.point)[order[:2]], low, high)
+    placed = np.empty_like(points)
+    placed[:, order] = points
+    return placed, triangles
 
 
 def _section(joint: Joint, reach: FloatArray, inset: float) -> FloatArray:

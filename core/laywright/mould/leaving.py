@@ -13,6 +13,7 @@ import math
 import numpy as np
 
 from laywright.arrays import Array, FloatArray, IntArray, Vector
+from laywright.mould.frame import upright
 from laywright.mould.pull import cap_directions
 from laywright.mould.sampled import sampled_hidden
 from laywright.mould.visibility import STANDING, hidden_share
@@ -23,6 +24,7 @@ from laywright.surface.triangles import Surface
 __all__ = ["candidate_pulls", "held_share", "leaves_along", "surely_leaves"]
 
 _SPREAD = math.radians(25.0)
+_ROUND = math.radians(15.0)
 _ALIKE = math.cos(math.radians(1.5))
 _TOUCHED = 1e-4
 _FLAT_SHARE = 0.01
@@ -71,15 +73,17 @@ def surely_leaves(surface: Surface, pull: Vector) -> Array:
 def candidate_pulls(surface: Surface, wanted: Vector) -> FloatArray:
     """Return directions that are worth trying as pulls, each with its opposite: (k, 3) float.
 
-    First the wanted pull and the axes, then the pull with the largest least draft, the normals
-    of large flat places and the lines in which these meet (along them both stand), then
-    directions spread over the sphere, 25 degrees apart.
+    First the wanted pull, the axes and directions across the wanted pull, 15 degrees apart,
+    then the pull with the largest least draft, the normals of large flat places and the lines
+    in which these meet (along them both stand), then directions spread over the sphere, 25
+    degrees apart.
     """
     flats = _flat_normals(surface)
     lines = [np.cross(a, b) for i, a in enumerate(flats) for b in flats[:i]]
     rows = [
         np.array([wanted]),
         np.eye(3),
+        _around(wanted),
         np.array([smallest_cap(surface.normals).axis]),
         flats,
         *(line[None] for line in lines if np.linalg.norm(line) > 0.2),
@@ -92,6 +96,13 @@ def candidate_pulls(surface: Surface, wanted: Vector) -> FloatArray:
         if not (kept @ axis > _ALIKE).any():
             kept = np.concatenate([kept, axis[None]])
     return np.asarray(kept + 0.0, dtype=np.float64)
+
+
+def _around(axis: Vector) -> FloatArray:
+    """Return directions across an axis: (k, 3) float."""
+    turn = np.arange(0.0, math.pi, _ROUND)
+    level = np.stack([np.cos(turn), np.sin(turn), np.zeros(len(turn))], axis=1)
+    return np.asarray(level @ upright(axis))
 
 
 def _flat_normals(surface: Surface) -> FloatArray:

@@ -11,11 +11,11 @@ from itertools import pairwise
 
 import numpy as np
 import shapely
-from manifold3d import Manifold, OpType
+from manifold3d import Manifold
 from shapely.ops import polylabel
 
 from laywright.arrays import FloatArray
-from laywright.mould.solid import prism
+from laywright.mould.solid import extruded
 
 __all__ = ["ARROW", "engraving", "strokes"]
 
@@ -130,7 +130,7 @@ def engraving(
         for line in lines
         for start, end in pairwise(line)
     ]
-    return Manifold.batch_boolean([prism(bar, *heights, patch) for bar in bars], OpType.Add)
+    return extruded(bars, *heights, patch)
 
 
 def _bar(start: FloatArray, end: FloatArray, pen: float, at: FloatArray) -> FloatArray:

@@ -35,6 +35,7 @@ __all__ = ["Parting", "PartingLine", "PartingSettings", "part_face", "part_surfa
 _TRACE = 1e-6
 _ALONE = math.radians(3.0)
 _LINE_PRICE = 0.2
+_OBLIQUE = 0.3
 _SHARP_PRICE = 0.15
 _ASIDE = 5.0
 _POOR = 20.0
@@ -163,7 +164,7 @@ def part_surface(
                 leaves[row] = surely_leaves(surface, unit_vector(pulls[row]))
                 measured.add(row)
             division = _divided(surface, pulls[rows], leaves[rows], settings)
-            rank = (*_rank(division, settings), float(sum(chosen)))
+            rank = (*_rank(division, settings, wanted), float(sum(chosen)))
             if best is None or rank < best[0]:
                 best = (rank, division)
     assert best is not None
@@ -256,8 +257,15 @@ def _connected(surface: Surface, label: IntArray) -> tuple[IntArray, list[int]]:
     return ints(place[group], -1), label[first].tolist()
 
 
-def _rank(division: _Division, settings: PartingSettings) -> tuple[float, float, float]:
-    """Return what is compared: undercut, pieces, and draft not reached with length of lines."""
+def _rank(
+    division: _Division, settings: PartingSettings, wanted: Vector
+) -> tuple[float, float, float]:
+    """Return what is compared: undercut, pieces, and a sum of three.
+
+    The sum is of the share of the area below the wanted draft, of the length of lines, and of
+    how oblique the pulls run to the wanted one: pieces are built and handled best along it or
+    across it.
+    """
     surface = division.surface
     undercut, below = _areas(division, settings)
     table = surface.edges
@@ -266,7 +274,9 @@ def _rank(division: _Division, settings: PartingSettings) -> tuple[float, float,
     start, end = (surface.vertices[table.ends[between, i]] for i in (0, 1))
     length = float(np.linalg.norm(end - start, axis=1).sum())
     size = float(np.linalg.norm(np.ptp(surface.bounds, axis=0)))
-    score = below / surface.area + _LINE_PRICE * length / size
+    rise = np.array(division.pulls) @ np.array(wanted)
+    oblique = float(np.mean(2.0 * np.abs(rise) * np.sqrt(np.maximum(1.0 - rise**2, 0.0))))
+    score = below / surface.area + _LINE_PRICE * length / size + _OBLIQUE * oblique
     return undercut, float(len(division.pulls)), round(score, 2)
 
 

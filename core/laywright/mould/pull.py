@@ -88,7 +88,7 @@ class PullFound:
         return self.undercut_area == 0.0
 
 
-@stage("Best Pull", version=1)
+@stage("Best Pull", version=2)
 def find_pull(
     surface: Surface,
     resolution: float = math.radians(1.0),

@@ -133,7 +133,7 @@ class ReleaseReport:
         return ints(np.where(self.undercut_share > 0.5, 0, steep), -1)
 
 
-@stage("Release Check", version=2)
+@stage("Release Check", version=3)
 def check_release(
     face: MouldedFace,
     settings: ReleaseSettings = ReleaseSettings(),

@@ -10,8 +10,9 @@ from manifold3d import Manifold
 from laywright.errors import LimitError
 from laywright.mould.cuts import CutPlan
 from laywright.mould.ears import Ear, EarSize, ear_solid, ears_of
-from laywright.mould.joint import Joint, JointKind, Place, hole, tongue
+from laywright.mould.joint import Joint, JointKind, Mesh, Place, hole, tongue
 from laywright.mould.joints import BareSeam, joints_of, sections
+from laywright.mould.solid import side_by_side
 from laywright.mould.tile import TileSettings
 
 __all__ = ["SeamJoints", "joints_for"]
@@ -31,7 +32,7 @@ class SeamJoints:
         Area of all seams together.
     bare : tuple of BareSeam
         Seams without a joint though one was asked for.
-    holes, lugs : dict of place to list of Manifold
+    holes, lugs : dict of place to Manifold
         What is taken off the tile in a cell, and what is put on.
     """
 
@@ -39,8 +40,8 @@ class SeamJoints:
     ears: tuple[Ear, ...]
     area: float
     bare: tuple[BareSeam, ...]
-    holes: dict[Place, list[Manifold]] = field(default_factory=dict)
-    lugs: dict[Place, list[Manifold]] = field(default_factory=dict)
+    holes: dict[Place, Manifold] = field(default_factory=dict)
+    lugs: dict[Place, Manifold] = field(default_factory=dict)
 
 
 def joints_for(whole: Manifold, plan: CutPlan, settings: TileSettings, patch: int) -> SeamJoints:
@@ -77,23 +78,32 @@ def joints_for(whole: Manifold, plan: CutPlan, settings: TileSettings, patch: in
             f"{size.needed:.4g} mm for the joint and a wall of {size.wall:.4g} mm around it",
             "make the body thicker, the joints smaller, or glue the tiles flat",
         )
-    holes: dict[Place, list[Manifold]] = defaultdict(list)
-    lugs: dict[Place, list[Manifold]] = defaultdict(list)
+    holes: dict[Place, list[Mesh]] = defaultdict(list)
+    lugs: dict[Place, list[Mesh]] = defaultdict(list)
     for joint in found.joints:
-        holes[joint.upper].append(hole(joint, 1, patch))
+        for side, place in ((-1, joint.lower), (1, joint.upper)):
+            cut = hole(joint, side)
+            if cut is not None:
+                holes[place].append(cut)
         if joint.kind is JointKind.TONGUES:
             face = joint.point[joint.axis] - settings.glue_gap / 2.0
-            lugs[joint.lower].append(tongue(joint, face, patch))
-        else:
-            holes[joint.lower].append(hole(joint, -1, patch))
-    return SeamJoints(found.joints, (), found.area, found.bare, dict(holes), dict(lugs))
+            lugs[joint.lower].append(tongue(joint, face))
+    return SeamJoints(
+        found.joints,
+        (),
+        found.area,
+        found.bare,
+        {place: side_by_side(meshes, patch) for place, meshes in holes.items()},
+        {place: side_by_side(meshes, patch) for place, meshes in lugs.items()},
+    )
 
 
 def _eared(whole: Manifold, plan: CutPlan, settings: TileSettings, patch: int) -> SeamJoints:
     size = EarSize(settings.ear_reach, settings.ear_thickness, settings.ear_height)
     ears, bare, area = ears_of(whole, plan, size, settings.glue_gap)
-    lugs: dict[Place, list[Manifold]] = defaultdict(list)
+    lugs: dict[Place, Manifold] = {}
     for ear in ears:
-        lugs[ear.place].append(ear_solid(ear, patch))
+        solid = ear_solid(ear, patch)
+        lugs[ear.place] = lugs[ear.place] + solid if ear.place in lugs else solid
     seams = tuple(BareSeam(lower, upper, 0.0) for lower, upper in bare)
-    return SeamJoints((), ears, area, seams, {}, dict(lugs))
+    return SeamJoints((), ears, area, seams, {}, lugs)

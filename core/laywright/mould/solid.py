@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 import numpy as np
-from manifold3d import Error, Manifold, Mesh64, OpType
+from manifold3d import CrossSection, Error, FillRule, Manifold, Mesh64, OpType
 from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components
 
@@ -21,10 +21,13 @@ from laywright.surface.triangles import Surface
 __all__ = [
     "block",
     "bore",
+    "extruded",
     "from_manifold",
     "joined",
     "placed_block",
     "prism",
+    "prism_mesh",
+    "side_by_side",
     "to_manifold",
     "tube",
 ]
@@ -128,6 +131,11 @@ def block(low: FloatArray, high: FloatArray, patch: int) -> Manifold:
 
 def prism(outline: FloatArray, low: float, high: float, patch: int) -> Manifold:
     """Return the upright prism over a convex (k, 2) outline; all its sides carry `patch`."""
+    return side_by_side([prism_mesh(outline, low, high)], patch)
+
+
+def prism_mesh(outline: FloatArray, low: float, high: float) -> tuple[FloatArray, IntArray]:
+    """Return points and triangles of the upright prism over a convex (k, 2) outline."""
     size = len(outline)
     here = np.arange(size)
     after = (here + 1) % size
@@ -141,7 +149,25 @@ def prism(outline: FloatArray, low: float, high: float, patch: int) -> Manifold:
             np.stack([here, after + size, here + size], axis=1),
         ]
     )
-    return _numbered(points, np.concatenate([fan[:, ::-1], fan + size, sides]), patch)
+    return points, np.concatenate([fan[:, ::-1], fan + size, sides])
+
+
+def side_by_side(meshes: Iterable[tuple[FloatArray, IntArray]], patch: int) -> Manifold:
+    """Return closed meshes that nowhere overlap as one solid; all sides carry `patch`."""
+    points, triangles, count = [], [], 0
+    for corners, mesh in meshes:
+        points.append(corners)
+        triangles.append(mesh + count)
+        count += len(corners)
+    return _numbered(np.concatenate(points), np.concatenate(triangles), patch)
+
+
+def extruded(shape: Iterable[FloatArray], low: float, high: float, patch: int) -> Manifold:
+    """Return the upright solid over the union of outlines (k, 2); all sides carry `patch`."""
+    flat = CrossSection([np.ascontiguousarray(outline) for outline in shape], FillRule.NonZero)
+    mesh = flat.extrude(high - low).to_mesh64()
+    points = np.asarray(mesh.vert_properties, dtype=np.float64)[:, :3] + np.array([0.0, 0.0, low])
+    return _numbered(points, np.asarray(mesh.tri_verts).astype(np.int64), patch)
 
 
 def tube(sections: FloatArray, patch: int) -> Manifold:

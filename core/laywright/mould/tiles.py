@@ -8,16 +8,20 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from manifold3d import Manifold
+
 from laywright.errors import LimitError
 from laywright.mould.assembly import order_of, steps_of
 from laywright.mould.body import MouldBody
 from laywright.mould.cells import cell_block, cells_of, gap_blocks, places
 from laywright.mould.coupon import joint_coupon
 from laywright.mould.cut_search import plan_cuts
+from laywright.mould.cuts import CutPlan
+from laywright.mould.joint import Place
 from laywright.mould.naming import tile_name
 from laywright.mould.posed import posed_tiles
 from laywright.mould.printer import Printer
-from laywright.mould.seam_joints import joints_for
+from laywright.mould.seam_joints import SeamJoints, joints_for
 from laywright.mould.solid import joined, to_manifold
 from laywright.mould.tile import Tile, TileSet, TileSettings
 from laywright.mould.tile_marks import marks_of
@@ -89,7 +93,7 @@ def cut_tiles(
     progress(0.4, "cutting")
     cutters = {}
     for place in places(plan):
-        off = [*joints.holes.get(place, ()), *([marks[place]] if place in marks else ())]
+        off = [cuts[place] for cuts in (joints.holes, marks) if place in cuts]
         cutter = cell_block(plan, place, settings.glue_gap, seam)
         cutters[place] = cutter - joined(off) if off else cutter
     cells = cells_of(whole, plan, cutters)
@@ -97,16 +101,13 @@ def cut_tiles(
     names = (*body.solid.patch_names, *_OWN)
     faces = len(body.working.patch_names)
     inner = part_of(progress, 0.5, 0.95)
-    away = [*gap_blocks(plan, settings.glue_gap), *marks.values()]
-    away += [solid for holes in joints.holes.values() for solid in holes]
-    account = whole.volume() - ((whole ^ joined(away)).volume() if away else 0.0)
+    account = whole.volume() - _taken(whole, plan, settings.glue_gap, joints, marks)
     for index, (place, piece) in enumerate(cells):
         inner(index / len(cells), f"tile {tile_name(place, plan)}")
         account -= piece.volume()
-        lugs = joints.lugs.get(place)
-        whole_piece = piece + joined(lugs) if lugs else piece
+        finished = piece + joints.lugs[place] if place in joints.lugs else piece
         tiles += posed_tiles(
-            whole_piece, place, plan, printer, body.print_scale, names, faces, settings.pose
+            finished, place, plan, printer, body.print_scale, names, faces, settings.pose
         )
     placed = [(tile.layer, tile.row, tile.column, tile.name) for tile in tiles]
     tiles = [
@@ -144,3 +145,17 @@ def _check_room(printer: Printer, settings: TileSettings) -> None:
             f"at least {needed:.4g} mm for the least tile and its {settings.joint.value}",
             "choose a larger printer, smaller tiles or smaller joints",
         )
+
+
+def _taken(
+    whole: Manifold, plan: CutPlan, gap: float, joints: SeamJoints, marks: dict[Place, Manifold]
+) -> float:
+    """Return the volume that glue gaps, holes and marks take off a body, mm^3."""
+    gaps = gap_blocks(plan, gap)
+    slabs = joined(gaps) if gaps else Manifold()
+    taken = float((whole ^ slabs).volume())
+    cuts = [*joints.holes.values(), *marks.values()]
+    if cuts:
+        lost = whole ^ joined(cuts)
+        taken += float(lost.volume()) - float((lost ^ slabs).volume())
+    return taken

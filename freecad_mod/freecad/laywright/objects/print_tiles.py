@@ -1,16 +1,25 @@
 """Print Tiles: the body cut into pieces that fit the printer."""
 
+import math
+
 from freecad.laywright import bridge, preferences
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.errors import InputError
+from laywright.mould.cuts import PrintPose
 from laywright.mould.exploded import exploded
+from laywright.mould.joint import JointKind
 from laywright.mould.tiles import TileSet, TileSettings, cut_tiles
+from laywright.mould.wishes import CutWishes
 
 __all__ = ["PrintTilesObject"]
 
+_TURN = "Turn of the grid about the pull (°); -1 leaves it to the search while no cut is set"
+_CUTS = "Cuts that are wanted across {0} of the grid (mm)"
+_FREE = "Stretches along {0} of the grid without a cut, each as from and to (mm)"
+
 
 class PrintTilesObject(StageObject):
-    """Tiles with dowel holes and marks, shown apart by a gap that the user sets."""
+    """Tiles with joints and marks, shown apart by a gap that the user sets."""
 
     stage = cut_tiles
     result_type = TileSet
@@ -19,16 +28,44 @@ class PrintTilesObject(StageObject):
     properties = (
         Property("Body", "Link", "The Mould Body that is cut"),
         Property("Printer", "String", "Printer by its card", choices=preferences.printers),
+        Property(
+            "Joint",
+            "Enumeration",
+            "What holds the tiles in place while the glue sets",
+            [kind.value for kind in JointKind],
+        ),
         Property("DowelDiameter", "Length", "Diameter of the dowels (mm)", "6 mm"),
         Property("Clearance", "Length", "Clearance of the dowel holes per side (mm)", "0.15 mm"),
+        Property("TongueWidth", "Length", "Diagonal of a tongue's section (mm)", "10 mm"),
+        Property("TongueLength", "Length", "How far a tongue stands out (mm)", "6 mm"),
+        Property("TongueClearance", "Length", "Clearance of tongues per side (mm)", "0.25 mm"),
         Property("GlueGap", "Length", "Glue gap at each seam (mm)", "0.1 mm"),
         Property("LeastTile", "Length", "No tile is thinner than this (mm)", "30 mm"),
+        Property(
+            "Pose",
+            "Enumeration",
+            "How tiles may stand on the bed",
+            [PrintPose.ANY_SIDE.value, PrintPose.BASE_DOWN.value],
+        ),
+        Property("GridTurn", "Float", _TURN, -1.0),
+        Property("PinnedX", "FloatList", _CUTS.format("x")),
+        Property("PinnedY", "FloatList", _CUTS.format("y")),
+        Property("PinnedZ", "FloatList", _CUTS.format("z")),
+        Property("FreeX", "FloatList", _FREE.format("x")),
+        Property("FreeY", "FloatList", _FREE.format("y")),
+        Property("FreeZ", "FloatList", _FREE.format("z")),
+        Property("SearchTime", "Float", "Most time for the search of the cuts (s)", 2.0),
         Property("ShownApart", "Length", "Gap between the tiles on the screen (mm)", "20 mm"),
     )
     reports = (
         Property("Count", "Integer", "Number of tiles"),
-        Property("Tiles", "StringList", "Name, size (mm) and mass (g) of each tile"),
+        Property("Tiles", "StringList", "Name, size (mm), mass (g) and time (h) of each tile"),
+        Property("Poses", "StringList", "What each tile stands on, and what hangs over (cm²)"),
+        Property("Assembly", "StringList", "The order in which the tiles are glued"),
+        Property("Cuts", "StringList", "Where the cuts lie along the grid's axes (mm)"),
+        Property("SeamCost", "Float", "Weighted length of all seams on the working face (mm)"),
         Property("GlueArea", "Area", "Area of all seams (mm²)"),
+        Property("GlueMass", "Float", "Glue that fills the seams (g)"),
         Property("VolumeError", "Float", "Tiles and cut-outs together against the body (relative)"),
         Property("Remarks", "StringList", "What to know before printing"),
     )
@@ -36,10 +73,25 @@ class PrintTilesObject(StageObject):
     def inputs(self, obj):
         body = fresh_result(obj.Body, "a Mould Body", obj.Label)
         settings = TileSettings(
+            joint=JointKind(obj.Joint),
             dowel_diameter=obj.DowelDiameter.Value,
             clearance=obj.Clearance.Value,
+            tongue_width=obj.TongueWidth.Value,
+            tongue_length=obj.TongueLength.Value,
+            tongue_clearance=obj.TongueClearance.Value,
             glue_gap=obj.GlueGap.Value,
             least_tile=obj.LeastTile.Value,
+            pose=PrintPose(obj.Pose),
+            wishes=CutWishes(
+                None if obj.GridTurn < 0.0 else math.radians(obj.GridTurn),
+                tuple(obj.PinnedX),
+                tuple(obj.PinnedY),
+                tuple(obj.PinnedZ),
+                _stretches(obj, "FreeX"),
+                _stretches(obj, "FreeY"),
+                _stretches(obj, "FreeZ"),
+            ),
+            plan_seconds=obj.SearchTime,
         )
         known = preferences.printers()
         if obj.Printer not in known:
@@ -52,10 +104,19 @@ class PrintTilesObject(StageObject):
         obj.Mesh = bridge.mesh_from_solids(exploded(result, obj.ShownApart.Value))
         obj.Count = len(result.tiles)
         obj.Tiles = [
-            f"{tile.name}: {' × '.join(f'{side:.1f}' for side in tile.size)} mm, {tile.mass:.0f} g"
+            f"{tile.name}: {' × '.join(f'{side:.1f}' for side in tile.size)} mm, "
+            f"{tile.mass:.0f} g, {tile.hours:.1f} h"
             for tile in result.tiles
         ]
+        obj.Poses = [_pose_line(tile) for tile in result.tiles]
+        obj.Assembly = list(result.steps)
+        obj.Cuts = [
+            f"{axis}: {', '.join(f'{cut:.1f}' for cut in cuts) or 'none'}"
+            for axis, cuts in zip("xyz", result.cuts, strict=True)
+        ]
+        obj.SeamCost = result.plan.cost
         obj.GlueArea = result.glue_area
+        obj.GlueMass = result.glue_g
         obj.VolumeError = result.volume_error
         obj.Remarks = list(result.remarks)
 
@@ -65,3 +126,20 @@ class PrintTilesObject(StageObject):
             kept = self.kept(obj)
             if kept is not None:
                 obj.Mesh = bridge.mesh_from_solids(exploded(kept, obj.ShownApart.Value))
+
+
+def _stretches(obj, name):
+    ends = list(getattr(obj, name))
+    if len(ends) % 2:
+        raise InputError(name, f"{len(ends)} numbers", "pairs of from and to", "correct the list")
+    return tuple(zip(ends[::2], ends[1::2], strict=True))
+
+
+def _pose_line(tile):
+    standing = tile.standing
+    lines = "along" if standing.is_along_pull else "across"
+    return (
+        f"{tile.name}: {standing.bed_face.value}, layer lines {lines} the pull, "
+        f"{standing.overhang / 100.0:.1f} cm² hang over, "
+        f"{100.0 * standing.unsupported_share:.0f} % of the working face"
+    )
