@@ -21,6 +21,7 @@ from typing import Annotated, Any, TypeVar, Union, get_args, get_origin, get_typ
 
 import numpy as np
 
+from laywright.archives import archive_entries
 from laywright.arrays import Array
 from laywright.errors import FileError
 
@@ -187,12 +188,12 @@ def unpack(kind: type[T], packed: bytes, where: str = "a stored result") -> T:
         If the archive is damaged or holds another kind of value.
     """
     try:
-        with zipfile.ZipFile(io.BytesIO(packed)) as archive:
-            head = json.loads(archive.read("value.json"))
-            arrays = [
-                np.lib.format.read_array(io.BytesIO(archive.read(f"{i}.npy")), allow_pickle=False)
-                for i in range(len(archive.namelist()) - 1)
-            ]
+        entries = archive_entries(packed, where)
+        head = json.loads(entries["value.json"])
+        arrays = [
+            np.lib.format.read_array(io.BytesIO(entries[f"{i}.npy"]), allow_pickle=False)
+            for i in range(len(entries) - 1)
+        ]
         if head["kind"] != kind.__name__:
             raise ValueError(f"it holds {head['kind']}")
         return from_tree(kind, head["tree"], arrays)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import zipfile
+
 import numpy as np
 import pytest
 import trimesh
@@ -62,6 +64,41 @@ def test_what_cannot_be_read_is_one_sentence(tmp_path):
     (tmp_path / "bad.ply").write_bytes(b"ply\nnonsense")
     with pytest.raises(FileError, match="cannot be read as a mesh"):
         read_surface(tmp_path / "bad.ply", "mm")
+
+
+@pytest.mark.parametrize(
+    ("text", "found"),
+    [
+        ("v 0 0 0\nv 1 0 0\nv 0 nan 0\nf 1 2 3\n", "1 points that are no numbers"),
+        ("v 0 0 0\nv 1 0 0\nv 0 1e999 0\nf 1 2 3\n", "1 points that are no numbers"),
+    ],
+)
+def test_points_that_are_no_numbers(tmp_path, text, found):
+    path = tmp_path / "part.obj"
+    path.write_text(text)
+    with pytest.raises(FileError, match=found):
+        read_surface(path, "mm")
+
+
+def test_a_triangle_of_a_point_that_is_not_there(tmp_path):
+    path = tmp_path / "part.ply"
+    head = "ply\nformat ascii 1.0\nelement vertex 3\nproperty float x\nproperty float y\n"
+    faces = "property float z\nelement face 1\nproperty list uchar int vertex_indices\n"
+    path.write_text(f"{head}{faces}end_header\n0 0 0\n9 0 0\n0 9 0\n3 0 1 8\n")
+    with pytest.raises(FileError, match="a triangle of point 9 in 3 points"):
+        read_surface(path, "mm")
+
+
+def test_a_3mf_file_with_entities_of_its_own_is_refused(tmp_path):
+    whole = written(shapes.box(10, 20, 30), tmp_path / "part.3mf")
+    with zipfile.ZipFile(whole) as archive:
+        entries = {name: archive.read(name) for name in archive.namelist()}
+    with zipfile.ZipFile(tmp_path / "sly.3mf", "w") as archive:
+        for name, data in entries.items():
+            sly = b'<!DOCTYPE model [<!ENTITY out SYSTEM "file:///etc/hostname">]>' + data
+            archive.writestr(name, sly if name.endswith(".model") else data)
+    with pytest.raises(FileError, match="a document type in"):
+        read_surface(tmp_path / "sly.3mf", "mm")
 
 
 def test_three_triangles_on_an_edge_are_refused_with_the_place(tmp_path):

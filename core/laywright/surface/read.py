@@ -6,12 +6,14 @@ person; a 3MF file says it itself, and then both must agree.
 
 from __future__ import annotations
 
+import io
 from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
 import trimesh
 
+from laywright.archives import archive_entries
 from laywright.arrays import FloatArray, IntArray
 from laywright.errors import FileError, GeometryError, UnitError
 from laywright.quantities import magnitude
@@ -127,18 +129,24 @@ def _ask_for_unit(name: str, surface: Surface, unit: str) -> None:
 
 
 def _load(path: Path, scale: float) -> tuple[FloatArray, IntArray]:
-    if path.suffix.lower() not in _KINDS:
+    kind = path.suffix.lower()
+    if kind not in _KINDS:
         raise FileError(
             str(path), f"a file of kind '{path.suffix}'", " or ".join(_KINDS), "export it as such"
         )
     if not path.is_file():
         raise FileError(str(path), "no file", "a mesh file", "check the path")
     try:
-        loaded = trimesh.load_mesh(str(path), process=False)
+        content = path.read_bytes()
+        if kind == ".3mf":
+            archive_entries(content, str(path))
+        loaded = trimesh.load_mesh(io.BytesIO(content), file_type=kind[1:], process=False)
         mesh = loaded.dump(concatenate=True) if isinstance(loaded, trimesh.Scene) else loaded
         vertices = np.asarray(mesh.vertices, dtype=np.float64)
         triangles = np.asarray(mesh.faces, dtype=np.int64).reshape(-1, 3)
         stated = getattr(mesh, "units", None)
+    except FileError:
+        raise
     except Exception as problem:
         raise FileError(
             str(path),
@@ -146,7 +154,10 @@ def _load(path: Path, scale: float) -> tuple[FloatArray, IntArray]:
             "a whole mesh file",
             "export it again",
         ) from problem
-    if path.suffix.lower() == ".3mf" and stated:
+    fault = _fault(vertices, triangles)
+    if fault:
+        raise FileError(str(path), fault, "a whole mesh file", "export it again")
+    if kind == ".3mf" and stated:
         own = magnitude(f"1 {stated}", "mm", f"unit of {path.name}")
         if abs(own - scale) > 1e-9 * own:
             raise UnitError(
@@ -156,3 +167,12 @@ def _load(path: Path, scale: float) -> tuple[FloatArray, IntArray]:
                 "state the same unit",
             )
     return vertices, triangles
+
+
+def _fault(vertices: FloatArray, triangles: IntArray) -> str:
+    if not np.isfinite(vertices).all():
+        return f"{int((~np.isfinite(vertices).all(axis=1)).sum())} points that are no numbers"
+    wild = (triangles < 0) | (triangles >= len(vertices))
+    if wild.any():
+        return f"a triangle of point {int(triangles[wild][0]) + 1} in {len(vertices)} points"
+    return ""
