@@ -13,7 +13,18 @@ import FreeCAD
 from freecad.laywright import bridge, host
 from laywright.errors import Cancelled, InputError, LaywrightError
 
-__all__ = ["Property", "StageObject", "fresh_result", "is_current", "remember_kind"]
+__all__ = [
+    "SCHEMA",
+    "Property",
+    "StageObject",
+    "fresh_result",
+    "is_current",
+    "refuse_newer",
+    "remember_kind",
+]
+
+# Raised when a document of this Laywright would mean something else to an older one.
+SCHEMA = 1
 
 _INPUTS = "Inputs"
 _RESULTS = "Results"
@@ -112,6 +123,7 @@ class StageObject:
         """Bring the result up to date; an error leaves the kept result as it was."""
         previous = self.kept(obj)
         try:
+            refuse_newer(obj)
             inputs = self.inputs(obj)
             with host.progress(obj.Label) as progress:
                 result = self.compute(obj, previous, inputs, progress)
@@ -134,8 +146,13 @@ class StageObject:
             obj.Status = "up to date"
 
     def onDocumentRestored(self, obj):
-        """Complete an object of an older version after loading."""
+        """Complete an object of an older version after loading; leave a newer one alone."""
         self._kept = None
+        try:
+            refuse_newer(obj)
+        except InputError as problem:
+            FreeCAD.Console.PrintWarning(f"{problem}\n")
+            return
         self.ensure_properties(obj)
 
     def dumps(self):
@@ -171,12 +188,30 @@ _BOOKKEEPING = (
 def remember_kind(obj, name):
     """Write the class of an object's proxy into a property that outlives the proxy.
 
-    A FreeCAD without the workbench drops the proxy when it saves; see `orphans.adopt`.
+    A FreeCAD without the workbench drops the proxy when it saves; see `orphans.adopt`.  The
+    schema tells an older Laywright that it does not know all that the object means.
     """
-    if "LaywrightKind" not in obj.PropertiesList:
-        obj.addProperty("App::PropertyString", "LaywrightKind", _RESULTS, "Kind of this object")
-    obj.LaywrightKind = name
-    obj.setEditorMode("LaywrightKind", 2)
+    for prop, kind, doc, value in (
+        ("LaywrightKind", "String", "Kind of this object", name),
+        ("LaywrightSchema", "Integer", "Which Laywright can compute this object", SCHEMA),
+    ):
+        if prop not in obj.PropertiesList:
+            obj.addProperty(f"App::Property{kind}", prop, _RESULTS, doc)
+        if getattr(obj, prop) != value:
+            setattr(obj, prop, value)
+        obj.setEditorMode(prop, 2)
+
+
+def refuse_newer(obj):
+    """Raise if a newer Laywright made the object: it is shown as it was saved."""
+    found = getattr(obj, "LaywrightSchema", 1)
+    if found > SCHEMA:
+        raise InputError(
+            obj.Label,
+            f"an object of a newer Laywright (schema {found})",
+            f"schema {SCHEMA} or older",
+            "bring Laywright up to date to change it; until then it is shown as it was saved",
+        )
 
 
 def fresh_result(obj, wanted, owner):

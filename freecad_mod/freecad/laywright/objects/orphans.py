@@ -5,7 +5,9 @@ Their properties and stored results are all there; they only have to be taken up
 
 import FreeCAD
 
+from freecad.laywright.objects.base import refuse_newer
 from freecad.laywright.objects.job import KINDS, JobObject, give_view
+from laywright.errors import InputError
 
 __all__ = ["adopt"]
 
@@ -24,6 +26,11 @@ def adopt(document):
     for obj in document.Objects:
         cls = _CLASSES.get(getattr(obj, "LaywrightKind", ""))
         if cls is not None and getattr(obj, "Proxy", None) is None:
+            try:
+                refuse_newer(obj)
+            except InputError as problem:
+                FreeCAD.Console.PrintWarning(f"{problem}\n")
+                continue
             up_to_date = "Touched" not in obj.State
             cls(obj)
             give_view(obj)
