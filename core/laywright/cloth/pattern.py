@@ -140,6 +140,12 @@ class Pattern:
         Largest shear, without its sign.
     locked_share : float
         Share of the area whose shear is past the locking angle.
+    piece : int
+        Number of the piece where the ply is laid in several, 0 where it is laid in one.
+    slits : tuple of (k, 2) float, mm
+        Lines to cut inside the cut line, from the edge inwards, where darts lap over.
+    laps : tuple of (k, 2) float, mm
+        Lines up to which this pattern laps over its neighbour, or over itself at a dart.
     """
 
     ply: int
@@ -160,6 +166,9 @@ class Pattern:
     net_area: float
     largest_shear: float
     locked_share: float
+    piece: int = 0
+    slits: tuple[FloatArray, ...] = ()
+    laps: tuple[FloatArray, ...] = ()
 
 
 @dataclass(frozen=True, eq=False)
@@ -169,10 +178,10 @@ class PatternSet:
     Attributes
     ----------
     patterns : tuple of Pattern
-        One for each ply, ply 1 first.
+        One for each ply, or for each piece of a ply, ply 1 first.
     draped : tuple of DrapedPly
-        The drape behind each pattern, in the same order; its (u, v) plus the pattern's
-        `Pattern.datum` are pattern coordinates.
+        The drape of each ply, ply 1 first; its (u, v) plus `Pattern.datum` of the piece are
+        pattern coordinates.
     remarks : tuple of str
         What a maker should know about them.
     digest : str

@@ -20,6 +20,7 @@ CHECK_BAR = 100.0
 _STYLES = {
     "cut": Style(0.5),
     "trim": Style(0.25, (4.0, 2.0)),
+    "lap": Style(0.25, (1.5, 1.5)),
     "datum": Style(0.35, (), (0.0, 0.2, 0.6)),
     "notch": Style(0.5),
     "label": Style(0.25),
@@ -32,7 +33,7 @@ _SPACING = 1.7
 def pattern_drawing(pattern: Pattern, job: str = "") -> Drawing:
     """Return the drawing of a pattern at true scale.
 
-    Layers: ``cut``, ``trim``, ``datum`` (start point, datum arrow, warp arrow, middle),
+    Layers: ``cut``, ``trim``, ``lap``, ``datum`` (start point, datum arrow, warp arrow, middle),
     ``notch``, ``label`` and ``check bar`` (100 mm both ways).
 
     Parameters
@@ -49,6 +50,8 @@ def pattern_drawing(pattern: Pattern, job: str = "") -> Drawing:
     shapes: list[Line | Label] = [Line("cut", pattern.cut, closed=True)]
     shapes += [Line("cut", opening, closed=True) for opening in pattern.openings]
     shapes += [Line("trim", edge, closed=True) for edge in (pattern.trim, *pattern.holes)]
+    shapes += [Line("cut", slit) for slit in pattern.slits]
+    shapes += [Line("lap", lap) for lap in pattern.laps]
     shapes += [Line("notch", notch) for notch in pattern.notches]
     size = float(np.clip(0.12 * np.sqrt(pattern.area), 8.0, 60.0))
     shapes += _arrow("datum", pattern.datum, pattern.datum_direction, size)
@@ -73,13 +76,13 @@ def roll_drawing(layout: RollLayout, patterns: tuple[Pattern, ...]) -> Drawing:
     -------
     Drawing
     """
-    by_ply = {pattern.ply: pattern for pattern in patterns}
+    known = {(pattern.ply, pattern.piece): pattern for pattern in patterns}
     corners = np.array(
         [[0.0, 0.0], [layout.length, 0.0], [layout.length, layout.width], [0.0, layout.width]]
     )
     shapes: list[Line | Label] = [Line("roll", corners, closed=True)]
     for placement in layout.placements:
-        shapes += _placed(by_ply[placement.ply], placement)
+        shapes += _placed(known[placement.ply, placement.piece], placement)
     shapes.append(
         Label(
             "label",

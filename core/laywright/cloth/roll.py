@@ -76,12 +76,15 @@ class Placement:
         Shift of the pattern along the roll and across it, from the roll's corner.
     turned : bool
         Whether it is turned by 180 degrees about zero before it is shifted.
+    piece : int
+        Number of the piece where the ply is laid in several.
     """
 
     ply: int
     x: float
     y: float
     turned: bool
+    piece: int = 0
 
 
 @dataclass(frozen=True)
@@ -108,11 +111,14 @@ class RollLayout:
 
     def outlines(self, patterns: PatternSet) -> list[tuple[FloatArray, bool]]:
         """Return the roll's edge and every cut line, (k, 2) float, mm, and whether it closes."""
-        by_ply = {pattern.ply: pattern for pattern in patterns.patterns}
+        known = {(pattern.ply, pattern.piece): pattern for pattern in patterns.patterns}
         edge = np.array([[0, 0], [self.length, 0], [self.length, self.width], [0, self.width]])
         return [
             (edge, True),
-            *((placed_outline(by_ply[place.ply], place), True) for place in self.placements),
+            *(
+                (placed_outline(known[place.ply, place.piece], place), True)
+                for place in self.placements
+            ),
         ]
 
 
@@ -212,7 +218,7 @@ def _lay_out(
         length,
         sum(piece.area for piece in pieces) / (length * width),
         tuple(
-            Placement(piece.ply, spot.x, spot.y + settings.edge, spot.turned)
+            Placement(piece.ply, spot.x, spot.y + settings.edge, spot.turned, piece.piece)
             for piece, spot in zip(pieces, best, strict=True)
         ),
     )
