@@ -20,11 +20,12 @@ SAVED = sorted((Path(__file__).parents[1] / "documents").glob("*.FCStd"))
 
 
 def settings(obj):
-    """Return what a person has set, as text, links by name."""
+    """Return what a person has set and can see, as text, links by name."""
     return {
         prop.name: str(getattr(obj, prop.name).Name if prop.kind == "Link" else value)
         for prop in obj.Proxy.properties
-        if prop.name in obj.PropertiesList and (value := getattr(obj, prop.name)) is not None
+        if "Hidden" not in obj.getEditorMode(prop.name)
+        and (value := getattr(obj, prop.name)) is not None
     }
 
 
