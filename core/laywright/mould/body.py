@@ -31,7 +31,6 @@ from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
 from laywright.mould.solid import from_manifold, to_manifold
 from laywright.mould.uncut import OWN, cuts_of, uncut_body
 from laywright.mould.visibility import STANDING, hidden_share
-from laywright.mould.wording import three_figures
 from laywright.progress import Progress, silent
 from laywright.stage import stage
 from laywright.surface.distance import largest_distance
@@ -39,6 +38,7 @@ from laywright.surface.face import LaminateSide, MouldedFace, MouldSide
 from laywright.surface.offset import offset
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
+from laywright.wording import three_figures
 
 __all__ = ["Edge", "Inside", "MouldBody", "MouldBuild", "MouldSettings", "build_body"]
 
@@ -144,7 +144,7 @@ def build_body(
     """
     if not 0.0 <= thickness <= 100.0:
         raise LimitError(
-            "laminate thickness", f"{thickness:.3g} mm", "0 to 100 mm", "check the layup"
+            "laminate thickness", f"{three_figures(thickness)} mm", "0 to 100 mm", "check the layup"
         )
     working = _printed_surface(face, thickness, settings)
     _refuse_undercut(working, face.pull)
@@ -265,17 +265,19 @@ def _remarks(
         remarks.append(f"{what} filled{scribed}.")
     if deviation > TOLERANCES.working_area:
         remarks.append(
-            f"The working area is off by {deviation:.3g} mm, "
-            f"wanted at most {TOLERANCES.working_area:.3g} mm."
+            f"The working area is off by {three_figures(deviation)} mm, "
+            f"wanted at most {three_figures(TOLERANCES.working_area)} mm."
         )
     if hollow is not None:
         inside, wanted = settings.inside, TOLERANCES.working_area
         sag = deflection(inside, hollow.span)
         if sag > wanted:
             remarks.append(
-                f"Under a vacuum of {inside.vacuum:.3g} MPa a flat wall of {inside.wall:.3g} mm "
+                f"Under a vacuum of {three_figures(inside.vacuum)} MPa a flat wall of "
+                f"{three_figures(inside.wall)} mm "
                 f"gives way by {_sag_words(sag, inside.wall)} over {hollow.span:.0f} mm, "
-                f"wanted at most {wanted:.3g} mm: thicken the wall, set the ribs closer or keep "
+                f"wanted at most {three_figures(wanted)} mm: thicken the wall, set the ribs "
+                "closer or keep "
                 "the bag off it."
             )
     return tuple(remarks)

@@ -12,6 +12,7 @@ from enum import Enum
 
 from laywright.arrays import Vector
 from laywright.errors import LimitError
+from laywright.wording import three_figures
 
 __all__ = [
     "Allowance",
@@ -88,7 +89,10 @@ class Allowances:
         ):
             if not low <= value <= high:
                 raise LimitError(
-                    name, f"{value:.3g} {unit}", f"{low:.3g} to {high:.3g} {unit}", "check it"
+                    name,
+                    f"{three_figures(value)} {unit}",
+                    f"{three_figures(low)} to {three_figures(high)} {unit}",
+                    "check it",
                 )
 
     def size_of(self, kind: Allowance, size: float) -> float:
@@ -145,7 +149,7 @@ def print_scale(shrinkage: Vector) -> Vector:
         if not abs(share) <= 0.05:
             raise LimitError(
                 f"print shrinkage along {axis}",
-                f"{100.0 * share:.3g} %",
+                f"{three_figures(100.0 * share)} %",
                 "-5 to 5 %",
                 "measure a printed bar and set the share by which it is too short",
             )
@@ -192,7 +196,8 @@ def surface_items(
         where = (
             "working surface, moved along its normals"
             if moved
-            else f"not applied: the mould touches the CAD face, the {thickness:.3g} mm lie "
+            else f"not applied: the mould touches the CAD face, the "
+            f"{three_figures(thickness)} mm lie "
             "on its other side"
         )
         laminate = Compensation(Allowance.LAMINATE.value, moved, "mm", where)

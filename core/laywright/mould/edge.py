@@ -14,6 +14,7 @@ from laywright.mould.marks import strokes
 from laywright.mould.run_off import Rays, at_distance, rays_along, travelled
 from laywright.mould.settings import Edge
 from laywright.mould.solid import bore, placed_block
+from laywright.wording import three_figures
 
 __all__ = ["bolt_places", "edge_cuts", "inscription"]
 
@@ -91,7 +92,8 @@ def _pocket(rays: Rays, lines: FloatArray, ray: int, edge: Edge, patch: int) -> 
     if start > gone[-1] - 3.0:
         raise GeometryError(
             "the pry pockets",
-            f"{max(gone[-1] - edge.cloth_margin, 0.0):.3g} mm beyond the edge of the cloth",
+            f"{three_figures(max(gone[-1] - edge.cloth_margin, 0.0))} mm beyond the edge of "
+            "the cloth",
             "at least 4 mm",
             "widen the run-off or the flange",
         )
@@ -112,9 +114,10 @@ def _port(rays: Rays, lines: FloatArray, edge: Edge) -> tuple[float, float]:
     if clear[best] < edge.air_port / 2.0 + 1.5:
         raise GeometryError(
             "the air port",
-            f"{edge.air_port:.3g} mm where the scrap reaches {2.0 * clear[best]:.3g} mm beyond "
+            f"{three_figures(edge.air_port)} mm where the scrap reaches "
+            f"{three_figures(2.0 * clear[best])} mm beyond "
             "the trim line, seen along the pull",
-            f"at least {edge.air_port + 3.0:.3g} mm",
+            f"at least {three_figures(edge.air_port + 3.0)} mm",
             "widen the cloth margin, narrow the port or leave it out",
         )
     x, y, _ = there[best].tolist()

@@ -26,6 +26,7 @@ from laywright.mould.settings import Inside, MouldBuild
 from laywright.mould.solid import block, bore, from_manifold, to_manifold
 from laywright.surface.distance import triangle_distances
 from laywright.surface.triangles import Surface
+from laywright.wording import three_figures
 
 __all__ = ["Hollow", "deflection", "hollow_of"]
 
@@ -110,7 +111,7 @@ def hollow_of(body: Surface, upper: Surface, inside: Inside, base: int, patch: i
     if solid.is_empty() or least < inside.wall:
         raise GeometryError(
             "the hollow of the mould body",
-            f"no room behind a wall of {inside.wall:.3g} mm",
+            f"no room behind a wall of {three_figures(inside.wall)} mm",
             "a body at least twice as thick as its wall",
             "raise the base, thin the wall or build it solid",
         )

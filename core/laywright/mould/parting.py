@@ -29,6 +29,7 @@ from laywright.stage import stage
 from laywright.surface.cap import smallest_cap
 from laywright.surface.face import MouldedFace
 from laywright.surface.triangles import Surface
+from laywright.wording import three_figures
 
 __all__ = ["Parting", "PartingLine", "PartingSettings", "part_face", "part_surface"]
 
@@ -63,7 +64,7 @@ class PartingSettings:
         if not 0.0 <= self.least_draft < math.pi / 2:
             raise LimitError(
                 "wanted draft",
-                f"{math.degrees(self.least_draft):.3g} deg",
+                f"{three_figures(math.degrees(self.least_draft))} deg",
                 "0 to 90 deg",
                 "set an angle such as 2 deg",
             )
@@ -334,11 +335,13 @@ def _remarks(
         )
     if undercut:
         remarks.append(
-            f"{undercut:.3g} mm^2 still hold a piece back: add draft there, or change the part."
+            f"{three_figures(undercut)} mm^2 still hold a piece back: add draft there, or "
+            "change the part."
         )
     if below > _TRACE * division.surface.area:
         remarks.append(
-            f"{below:.3g} mm^2 have less than {math.degrees(settings.least_draft):.1f} deg of "
+            f"{three_figures(below)} mm^2 have less than "
+            f"{math.degrees(settings.least_draft):.1f} deg of "
             "draft along the pull of their piece."
         )
     return tuple(remarks)

@@ -14,7 +14,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from laywright.errors import LimitError
-from laywright.mould.wording import three_figures
+from laywright.wording import three_figures
 
 __all__ = ["PlasticEstimate", "PlasticSettings", "estimate_plastic"]
 
@@ -56,7 +56,10 @@ class PlasticSettings:
         ):
             if not low <= value <= high:
                 raise LimitError(
-                    name, f"{value:.3g}", f"{low:.3g} to {high:.3g}", "set another value"
+                    name,
+                    three_figures(value),
+                    f"{three_figures(low)} to {three_figures(high)}",
+                    "set another value",
                 )
 
 

@@ -27,6 +27,7 @@ from laywright.stage import stage
 from laywright.surface.cap import smallest_cap
 from laywright.surface.face import MouldSide
 from laywright.surface.triangles import Surface
+from laywright.wording import three_figures
 
 __all__ = [
     "PullFound",
@@ -121,7 +122,7 @@ def find_pull(
     if not math.radians(0.1) - 1e-12 <= resolution <= _COARSE + 1e-12:
         raise LimitError(
             "resolution of the pull search",
-            f"{math.degrees(resolution):.3g} deg",
+            f"{three_figures(math.degrees(resolution))} deg",
             "0.1 to 12 deg",
             "set an angle such as 1 deg",
         )

@@ -19,12 +19,12 @@ from laywright.mould.pull import PullFound, find_pull
 from laywright.mould.regions import UndercutRegion, regions_of
 from laywright.mould.smooth import corner_tilt, share_below
 from laywright.mould.visibility import STANDING, hidden_share
-from laywright.mould.wording import three_figures
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
 from laywright.surface.cap import smallest_cap
 from laywright.surface.face import MouldedFace
 from laywright.surface.triangles import Surface
+from laywright.wording import three_figures
 
 __all__ = [
     "BELOW_DRAFT",
@@ -66,7 +66,7 @@ class ReleaseSettings:
         if not 0.0 <= self.least_draft < math.pi / 2:
             raise LimitError(
                 "wanted draft",
-                f"{math.degrees(self.least_draft):.3g} deg",
+                f"{three_figures(math.degrees(self.least_draft))} deg",
                 "0 to 90 deg",
                 "set an angle such as 2 deg",
             )
@@ -301,6 +301,7 @@ def _found_words(found: PullFound) -> str:
             f"{math.degrees(found.least_draft):.1f} deg{searched}."
         )
     return (
-        f"Along ({x:g}, {y:g}, {z:g}){searched}, {found.undercut_area:.3g} mm^2 would still be "
+        f"Along ({x:g}, {y:g}, {z:g}){searched}, {three_figures(found.undercut_area)} mm^2 "
+        "would still be "
         "held back: part the mould."
     )

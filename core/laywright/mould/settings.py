@@ -10,6 +10,7 @@ from laywright.errors import InputError, LimitError
 from laywright.mould.compensation import Allowances, print_scale
 from laywright.mould.marks import ARROW, strokes
 from laywright.mould.plastic import PlasticSettings
+from laywright.wording import three_figures
 
 __all__ = ["Edge", "Inside", "MouldBuild", "MouldSettings"]
 
@@ -101,8 +102,9 @@ class Edge:
         if self.bolt_holes and self.flange < 2.0 * self.bolt_holes:
             raise LimitError(
                 "flange",
-                f"{self.flange:.3g} mm with bolt holes of {self.bolt_holes:.3g} mm",
-                f"at least {2.0 * self.bolt_holes:.3g} mm",
+                f"{three_figures(self.flange)} mm with bolt holes of "
+                f"{three_figures(self.bolt_holes)} mm",
+                f"at least {three_figures(2.0 * self.bolt_holes)} mm",
                 "widen the flange or leave the holes out",
             )
         for letter in self.inscription.replace(" ", ""):
@@ -162,8 +164,9 @@ class MouldSettings:
         if margin and not 2.0 * self.scribe_width + 1.0 <= margin <= reach - 2.0:
             raise LimitError(
                 "cloth margin",
-                f"{margin:.3g} mm",
-                f"{2.0 * self.scribe_width + 1.0:.3g} to {reach - 2.0:.3g} mm",
+                f"{three_figures(margin)} mm",
+                f"{three_figures(2.0 * self.scribe_width + 1.0)} to "
+                f"{three_figures(reach - 2.0)} mm",
                 "keep it on the run-off and clear of the trim line",
             )
 
@@ -172,7 +175,7 @@ def _between(name: str, value: float, least: float, most: float, unit: str = "mm
     if not least <= value <= most:
         raise LimitError(
             name,
-            f"{value:.3g} {unit}",
-            f"{least:.3g} to {most:.3g} {unit}",
+            f"{three_figures(value)} {unit}",
+            f"{three_figures(least)} to {three_figures(most)} {unit}",
             "set another value",
         )

@@ -18,6 +18,7 @@ from laywright.mould.scribe import cloth_line, groove
 from laywright.mould.settings import MouldSettings
 from laywright.mould.visibility import is_one_layer
 from laywright.surface.triangles import Surface
+from laywright.wording import three_figures
 
 __all__ = ["OWN", "Uncut", "cuts_of", "uncut_body"]
 
@@ -100,7 +101,8 @@ def uncut_body(working: Surface, turn: FloatArray, settings: MouldSettings) -> U
     if not is_one_layer(upper, _UP, _SLACK):
         raise GeometryError(
             where,
-            f"a run-off of {settings.run_off + settings.edge.flange:.3g} mm that folds over",
+            f"a run-off of {three_figures(settings.run_off + settings.edge.flange)} mm that "
+            "folds over",
             "an outline along which the run-off lies open",
             "shorten the run-off or smooth the edge of the face",
         )
@@ -133,7 +135,7 @@ def cuts_of(frame: Uncut, settings: MouldSettings, remarks: list[str]) -> list[M
         if line is None:
             remarks.append(
                 "The line at the edge of the cloth is left out: the outline comes back nearer "
-                f"than {edge.cloth_margin:.3g} mm."
+                f"than {three_figures(edge.cloth_margin)} mm."
             )
         else:
             cuts.append(line)

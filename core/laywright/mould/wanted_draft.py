@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from laywright.errors import LimitError
+from laywright.wording import three_figures
 
 __all__ = ["LAYER_RIDGE", "MouldFinish", "WantedDraft", "wanted_draft"]
 
@@ -82,14 +83,15 @@ def wanted_draft(finish: MouldFinish, depth: float | None = None) -> WantedDraft
     if not 0.0 <= depth <= _DEEPEST:
         raise LimitError(
             "depth of the texture",
-            f"{depth:.3g} mm",
-            f"0 to {_DEEPEST:.3g} mm",
+            f"{three_figures(depth)} mm",
+            f"0 to {three_figures(_DEEPEST)} mm",
             "measure it, or smooth and seal the mould",
         )
     what = (
-        f"layer lines {depth:.3g} mm deep run across the pull and are neither sanded nor sealed"
+        f"layer lines {three_figures(depth)} mm deep run across the pull and are neither "
+        "sanded nor sealed"
         if finish is MouldFinish.LAYERED
-        else f"the texture is {depth:.3g} mm deep"
+        else f"the texture is {three_figures(depth)} mm deep"
     )
     return WantedDraft(
         _SMOOTH + _PER_DEPTH * depth,

@@ -23,6 +23,7 @@ from laywright.surface.cap import smallest_cap
 from laywright.surface.offset import offset
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
+from laywright.wording import three_figures
 
 __all__ = ["LaminateSide", "MouldSide", "MouldedFace", "take_face"]
 
@@ -127,7 +128,10 @@ def take_face(
     name = ", ".join(surface.patch_names)
     if surface.area <= TOLERANCES.zero_area:
         raise GeometryError(
-            name, f"an area of {surface.area:.3g} mm^2", "a face with area", "pick another face"
+            name,
+            f"an area of {three_figures(surface.area)} mm^2",
+            "a face with area",
+            "pick another face",
         )
     thin = surface.areas <= TOLERANCES.zero_area
     if thin.any():
@@ -175,7 +179,7 @@ def _refuse_other_unit(surface: Surface, name: str) -> None:
     if not TOLERANCES.least_part <= size <= TOLERANCES.largest_part:
         raise UnitError(
             name,
-            f"a face {size:.3g} mm long",
+            f"a face {three_figures(size)} mm long",
             f"{TOLERANCES.least_part:g} mm to {TOLERANCES.largest_part / 1000:g} m",
             "check the unit of the part: millimetres, metres or inches",
         )

@@ -16,6 +16,7 @@ from laywright.errors import GeometryError
 from laywright.surface.cap import smallest_cap
 from laywright.surface.rolled import rolled_offset
 from laywright.surface.triangles import Surface
+from laywright.wording import three_figures
 
 __all__ = ["offset"]
 
@@ -57,9 +58,10 @@ def offset(surface: Surface, distance: float) -> Surface:
         x, y, z = surface.centroids[worst]
         raise GeometryError(
             surface.patch_names[surface.patches[worst]],
-            f"{int(turned.sum())} triangles that turn over when offset by {distance:.3g} mm, "
+            f"{int(turned.sum())} triangles that turn over when offset by "
+            f"{three_figures(distance)} mm, "
             f"one at ({x:.1f}, {y:.1f}, {z:.1f}) mm",
-            f"an inside radius of more than {abs(distance):.3g} mm",
+            f"an inside radius of more than {three_figures(abs(distance))} mm",
             "enlarge the fillet there or put the laminate on the other side",
         )
     return moved

@@ -21,6 +21,7 @@ from laywright.surface.repair import RepairSettings, repair
 from laywright.surface.triangles import Surface
 from laywright.surface.weld import Defect, smooth_patches, tidy
 from laywright.tolerances import TOLERANCES
+from laywright.wording import three_figures
 
 __all__ = ["MeshReading", "read_mesh", "read_surface"]
 
@@ -122,7 +123,7 @@ def _ask_for_unit(name: str, surface: Surface, unit: str) -> None:
     small = size < TOLERANCES.least_part
     raise UnitError(
         f"unit of {name}",
-        f"a part {size:.3g} mm long when its numbers are read in '{unit}'",
+        f"a part {three_figures(size)} mm long when its numbers are read in '{unit}'",
         f"{TOLERANCES.least_part:g} mm to {TOLERANCES.largest_part / 1000:g} m",
         f"state its unit: are its numbers in {'metres or inches' if small else 'millimetres'}",
     )

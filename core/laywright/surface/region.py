@@ -10,6 +10,7 @@ from laywright.surface.distance import nearest_triangles
 from laywright.surface.triangles import Surface
 from laywright.surface.weld import smooth_patches
 from laywright.tolerances import TOLERANCES
+from laywright.wording import three_figures
 
 __all__ = ["named_faces", "region_at"]
 
@@ -52,8 +53,9 @@ def region_at(
         x, y, z = points[worst]
         raise InputError(
             "picked region",
-            f"a point ({x:.1f}, {y:.1f}, {z:.1f}) mm that lies {away[worst]:.3g} mm off the mesh",
-            f"a point within {_NEAR * size:.3g} mm of it",
+            f"a point ({x:.1f}, {y:.1f}, {z:.1f}) mm that lies {three_figures(away[worst])} "
+            "mm off the mesh",
+            f"a point within {three_figures(_NEAR * size)} mm of it",
             "pick a point on the mesh, in millimetres",
         )
     wanted = list(dict.fromkeys(smooth.patches[triangle].tolist()))

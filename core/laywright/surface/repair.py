@@ -16,6 +16,7 @@ from laywright.arrays import Array, FloatArray, IntArray
 from laywright.errors import GeometryError, LimitError
 from laywright.surface.triangles import Surface
 from laywright.surface.weld import Defect, tidy
+from laywright.wording import three_figures
 
 __all__ = ["Mended", "RepairSettings", "repair"]
 
@@ -39,9 +40,13 @@ class RepairSettings:
 
     def __post_init__(self) -> None:
         if not 0.0 <= self.scrap < 1.0:
-            raise LimitError("scraps", f"{self.scrap:.3g}", "a share from 0 to 1", "correct it")
+            raise LimitError(
+                "scraps", three_figures(self.scrap), "a share from 0 to 1", "correct it"
+            )
         if not 0.0 <= self.hole <= 1e5:
-            raise LimitError("holes", f"{self.hole:.3g} mm", "0 to 100000 mm", "correct it")
+            raise LimitError(
+                "holes", f"{three_figures(self.hole)} mm", "0 to 100000 mm", "correct it"
+            )
 
 
 @dataclass(frozen=True, eq=False)

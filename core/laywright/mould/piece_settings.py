@@ -1,0 +1,69 @@
+"""How the pieces of a parted mould are built."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from laywright.errors import LimitError
+from laywright.wording import three_figures
+
+__all__ = ["PieceSettings"]
+
+_POCKET = 2.8
+_WALL = 3.0
+
+
+@dataclass(frozen=True)
+class PieceSettings:
+    """Flange, bolts and registration.
+
+    Attributes
+    ----------
+    flange : float, mm
+        Width of the flange between pieces, and least thickness of the mould around it; 45 mm
+        holds bolts and cones (common practice for flanges: 25 to 75 mm, no source).
+    bolt_spacing : float, mm
+        Largest distance between bolts; about 150 mm (common practice, no source).
+    bolt_diameter : float, mm
+        Of the holes.
+    clamped : float, mm
+        Thickness under a bolt's head on each side.
+    cone_diameter : float, mm
+        Of the registration cones at the flange.
+    clearance : float, mm
+        Between a cone and its hole, square to the flange's axis.
+    """
+
+    flange: float = 45.0
+    bolt_spacing: float = 150.0
+    bolt_diameter: float = 6.5
+    clamped: float = 12.0
+    cone_diameter: float = 12.0
+    clearance: float = 0.2
+
+    def __post_init__(self) -> None:
+        for name, value, least, most in (
+            ("bolt spacing", self.bolt_spacing, 30.0, 1000.0),
+            ("bolt diameter", self.bolt_diameter, 2.0, 20.0),
+            ("flange width", self.flange, 2.0 * self.room, 500.0),
+            ("clamped thickness", self.clamped, 3.0, 100.0),
+            ("cone diameter", self.cone_diameter, 4.0, 2.0 * (self.room - 1.0)),
+            ("clearance", self.clearance, 0.0, 2.0),
+        ):
+            if not least <= value <= most:
+                raise LimitError(
+                    name,
+                    f"{three_figures(value)} mm",
+                    f"{three_figures(least)} to {three_figures(most)} mm",
+                    "set a value in that range",
+                )
+
+    @property
+    def pocket(self) -> float:
+        """Radius of the pocket for a bolt's head or nut, mm."""
+        return 0.5 * _POCKET * self.bolt_diameter
+
+    @property
+    def room(self) -> float:
+        """Distance that the centres of bolts and cones keep from edges, mm."""
+        return self.pocket + _WALL

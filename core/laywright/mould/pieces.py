@@ -1,0 +1,266 @@
+"""The mould built in pieces: working areas, flanges between them, bolts and registration.
+
+One body is built round the whole working surface and then parted, sheet by sheet; each sheet
+passes exactly through parting lines and is a graph along an axis that suits the pulls on both
+sides.  So pieces never overlap and meet without a gap.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from manifold3d import Manifold
+
+from laywright.arrays import Array, FloatArray, Vector, floats
+from laywright.errors import GeometryError
+from laywright.mould.dividing import OWN_PATCHES, Dividing, Group
+from laywright.mould.parting import Parting
+from laywright.mould.piece_settings import PieceSettings
+from laywright.mould.release import release_of
+from laywright.mould.solid import from_manifold
+from laywright.progress import Progress, silent
+from laywright.stage import stage
+from laywright.surface.distance import distances, largest_distance, nearest_triangles
+from laywright.surface.triangles import Surface
+from laywright.tolerances import TOLERANCES
+from laywright.wording import three_figures
+
+__all__ = ["MouldPiece", "MouldPieces", "PieceSettings", "build_pieces"]
+
+_SPECK = 1e-6
+_TURNED = 1e-3
+_JAMS = 1.0
+_ON_IT = 1e-4
+
+
+@dataclass(frozen=True, eq=False)
+class MouldPiece:
+    """One piece of a mould, in the part's coordinates.
+
+    Attributes
+    ----------
+    name : str
+        ``"piece 1"`` and so on.
+    solid : Surface
+        Closed, normals outwards; its patches are those of the working surface, then
+        ``"run-off"``, ``"filled hole"``, ``"sides"``, ``"base"``, ``"flange"``,
+        ``"bolt hole"`` and ``"registration"``.
+    pull : tuple of 3 float
+        Unit direction in which the part leaves it.
+    undercut_area : float, mm^2
+        Of its working area, in the presence of its own solid.
+    flange_undercut_area : float, mm^2
+        Of its flange and registration, by facing: what would jam as the piece is drawn away.
+    volume : float, mm^3
+        Of the solid.
+    """
+
+    name: str
+    solid: Surface
+    pull: Vector
+    undercut_area: float
+    flange_undercut_area: float
+    volume: float
+
+    @property
+    def on_working_area(self) -> Array:
+        """Whether each triangle lies on the working area: (m,) bool."""
+        return np.asarray(self.solid.patches < self.solid.patch_names.index(OWN_PATCHES[0]))
+
+
+@dataclass(frozen=True, eq=False)
+class MouldPieces:
+    """A mould in pieces.
+
+    Attributes
+    ----------
+    pieces : tuple of MouldPiece
+        The pieces.
+    bolts, cones : (k, 3) float, mm
+        Centres of bolt holes and registration cones on the flanges.
+    largest_deviation : float, mm
+        Between the working areas of all pieces together and the wanted one.
+    moved_area : float, mm^2
+        Working area that came to another piece than the parting gave it to, along the lines.
+    overlap : float, mm^3
+        Largest volume that two pieces have in common.
+    other_fits : int
+        Placements of a flange's cones, other than the right one, in which they fit too.
+    remarks : tuple of str
+        What the maker should know.
+    digest : str
+        Digest of the inputs.
+    """
+
+    pieces: tuple[MouldPiece, ...]
+    bolts: FloatArray
+    cones: FloatArray
+    largest_deviation: float
+    moved_area: float
+    overlap: float
+    other_fits: int
+    remarks: tuple[str, ...]
+    digest: str = ""
+
+
+@stage("Mould Pieces", version=1)
+def build_pieces(
+    parting: Parting,
+    mouth: Vector,
+    settings: PieceSettings = PieceSettings(),  # noqa: B008
+    *,
+    progress: Progress = silent,
+) -> MouldPieces:
+    """Build the pieces of a parted mould.
+
+    Parameters
+    ----------
+    parting : Parting
+        The divided working surface.
+    mouth : tuple of 3 float
+        Direction in which the mould is open: the moulded face's pull.
+    settings : PieceSettings
+        Flange, bolts, cones.
+    progress : Progress
+        Told how far it is.
+
+    Returns
+    -------
+    MouldPieces
+        Each a closed solid, checked.
+
+    Raises
+    ------
+    GeometryError
+        If no sheet parts the pieces along their lines, or the working area does not come out.
+    """
+    if len(parting.pulls) < 2:
+        raise GeometryError(
+            "the parting",
+            "one piece",
+            "two pieces or more",
+            "build a Mould Body: the part leaves it along one pull",
+        )
+    work = Dividing(parting, mouth, settings)
+    waiting: list[tuple[Group, Manifold]] = [(tuple(range(len(parting.pulls))), work.body())]
+    made: list[tuple[int, Manifold]] = []
+    while waiting:
+        group, solid = waiting.pop()
+        if len(group) == 1:
+            made.append((group[0], solid))
+            continue
+        progress(0.8 * len(made) / len(parting.pulls), "parting the body")
+        waiting += reversed(work.divided(solid, group))
+    progress(0.8, "checking the pieces")
+    made.sort(key=lambda entry: entry[0])
+    overlap = max(
+        (one ^ other).volume() for i, (_, one) in enumerate(made) for _, other in made[:i]
+    )
+    pieces = tuple(_finished(work, parting, piece, solid) for piece, solid in made)
+    deviation = _deviation(parting.surface, pieces)
+    if deviation > TOLERANCES.working_area:
+        raise GeometryError(
+            "the mould's working area",
+            f"an area that is off by {three_figures(deviation)} mm",
+            f"at most {three_figures(TOLERANCES.working_area)} mm",
+            "smooth the trim edge of the picked faces, or set their pull along the mouth",
+        )
+    return MouldPieces(
+        pieces,
+        floats(np.array(work.bolts).reshape(-1, 3), -1, 3),
+        floats(np.array(work.cones).reshape(-1, 3), -1, 3),
+        deviation,
+        work.moved_area,
+        max(float(overlap), 0.0),
+        work.other_fits,
+        (*work.remarks, *_remarks(pieces, work.moved_area)),
+    )
+
+
+def _finished(work: Dividing, parting: Parting, piece: int, solid: Manifold) -> MouldPiece:
+    """Return a piece with its checks made."""
+    made = _relabelled(from_manifold(solid, work.names), work, parting.surface)
+    first = work.number(OWN_PATCHES[0])
+    working = made.patches < first
+    surface = Surface(
+        made.vertices,
+        made.triangles,
+        np.where(working, made.patches % work.count, made.patches - first + work.count),
+        (*parting.surface.patch_names, *OWN_PATCHES),
+    )
+    if not surface.is_closed or surface.volume <= 0.0:
+        raise GeometryError(
+            f"piece {piece + 1}",
+            "a piece with gaps",
+            "a closed piece",
+            "coarsen the mesh of the picked faces a little and try again",
+        )
+    pull = parting.pulls[piece]
+    areas = surface.areas
+    held = float(release_of(surface, pull).undercut_share[working] @ areas[working])
+    trace = _SPECK * float(areas[working].sum())
+    mating = np.isin(made.patches, [work.number("flange"), work.number("registration")])
+    jams = mating & (surface.normals @ np.array(pull) < -_TURNED)
+    return MouldPiece(
+        f"piece {piece + 1}",
+        surface,
+        pull,
+        held if held > trace else 0.0,
+        float(areas[jams].sum()),
+        surface.volume,
+    )
+
+
+def _relabelled(made: Surface, work: Dividing, wanted: Surface) -> Surface:
+    """Return a piece whose flange facets that lie on the working surface are named after it.
+
+    Where a sheet runs along an upright working surface, a film without thickness may stay on
+    the wrong side; what it leaves bare is the same place under the flange's name.
+    """
+    flange = np.flatnonzero(made.patches == work.number("flange"))
+    if len(flange) == 0:
+        return made
+    corners = made.corners[flange]
+    points = np.concatenate([corners, corners.mean(axis=1, keepdims=True)], axis=1)
+    away = distances(points.reshape(-1, 3), wanted).reshape(-1, 4).max(axis=1)
+    flange = flange[away < _ON_IT]
+    if len(flange) == 0:
+        return made
+    nearest, _ = nearest_triangles(made.centroids[flange], wanted)
+    along = np.einsum("ij,ij->i", made.normals[flange], wanted.normals[nearest]) > 0.9
+    patches = made.patches.copy()
+    patches[flange[along]] = wanted.patches[nearest[along]]
+    return Surface(made.vertices, made.triangles, patches, made.patch_names)
+
+
+def _deviation(wanted: Surface, pieces: tuple[MouldPiece, ...]) -> float:
+    """Return the largest distance of the working areas together from the wanted one, mm."""
+    areas = [piece.solid.part(piece.on_working_area) for piece in pieces]
+    first = np.cumsum([0] + [len(area.vertices) for area in areas])
+    whole = Surface.single(
+        np.concatenate([area.vertices for area in areas]),
+        np.concatenate([a.triangles + n for a, n in zip(areas, first, strict=False)]),
+    )
+    return largest_distance(wanted, whole)
+
+
+def _remarks(pieces: tuple[MouldPiece, ...], moved_area: float) -> tuple[str, ...]:
+    remarks = [
+        f"{three_figures(piece.undercut_area)} mm^2 of {piece.name} hold the part back."
+        for piece in pieces
+        if piece.undercut_area
+    ]
+    remarks += [
+        f"{three_figures(piece.flange_undercut_area)} mm^2 of the flange of {piece.name} face "
+        "away from "
+        "its pull and may jam."
+        for piece in pieces
+        if piece.flange_undercut_area > _JAMS
+    ]
+    if moved_area:
+        remarks.append(
+            f"Along the parting lines {three_figures(moved_area)} mm^2 came to the "
+            "neighbouring piece."
+        )
+    return tuple(remarks)
