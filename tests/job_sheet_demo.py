@@ -10,9 +10,11 @@ import shapes
 from laywright.files.drawing import Drawing, Line
 from laywright.files.projection import picture, picture_of_several
 from laywright.files.solid import Solid
+from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
-from laywright.laminate.plies import Process
+from laywright.laminate.plies import Layup, Ply, Process
 from laywright.shop.bench import BenchFacts, BenchSettings, RollUse, plan_bench
+from laywright.shop.coupon_plan import plan_coupons
 from laywright.shop.cure import plan_cure
 from laywright.shop.cure_settings import CureSettings
 from laywright.shop.mix import MixSettings, PlyCloth, plan_mix
@@ -63,7 +65,9 @@ def inputs(name: str = "Hatch cover") -> dict:
         MixSettings(),
     )
     cure = plan_cure(resin, CureSettings(mould_softening_c=70.0), 0.5)
-    shop = ShopPlan(mix, cure, digest="shop")
+    glass = load_materials().cloth("E-glass twill weave 200 g/m^2")
+    coupons = plan_coupons(analyse(Layup((Ply(glass, 0.0),) * 2, resin)))
+    shop = ShopPlan(mix, cure, coupons=coupons, digest="shop")
     turn = 2.0 * np.pi * np.arange(36) / 36
     facts = BenchFacts(
         part_area=1.36e5,

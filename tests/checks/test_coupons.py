@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from checks import reference
 from laywright.shop.bending import (
     ChordWindow,
@@ -14,6 +16,7 @@ from laywright.shop.bending import (
     bending_stress_iso_14125,
     chord_modulus,
 )
+from laywright.shop.hardness import HardnessScale, hardness_remarks
 
 
 def test_cpn_01_three_point_bending():
@@ -76,3 +79,22 @@ def test_cpn_07_chord_modulus():
             "E_D3039": chord_modulus(strain, stress, ChordWindow.ASTM_D3039) / 1e3,
         },
     )
+
+
+def test_cpn_08_hardness_tells_of_the_cure_only():
+    """Ranges of the row, and the share of the maker's value below which resin is under-cured."""
+    texts = {item["name"]: item["value"] for item in reference.row("CPN-08")["expected"]}
+    for scale, name in ((HardnessScale.BARCOL, "Barcol_934"), (HardnessScale.SHORE_D, "Shore_D")):
+        low, high = (float(number) for number in re.findall(r"\d+", texts[name])[:2])
+        assert scale.usual == (low, high)
+    least, most = re.findall(r"(\d+)-(\d+)%", texts["Barcol_934"])[0]
+    full = 50.0
+
+    def said(share: float) -> str:
+        return " ".join(hardness_remarks([share * full], HardnessScale.BARCOL, full))
+
+    assert "not cured through" in said(int(least) / 100.0 - 0.01)
+    assert "perhaps" not in said(int(least) / 100.0 - 0.01)
+    assert "perhaps not cured through" in said(int(most) / 100.0 - 0.01)
+    assert said(int(most) / 100.0) == ""
+    assert "modulus" not in said(0.1)

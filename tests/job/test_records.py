@@ -4,8 +4,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from laywright.errors import FileError
-from laywright.job.records import Acceptance, RecordFile, read_records, write_record
+from laywright.errors import FileError, InputError
+from laywright.job.records import (
+    Acceptance,
+    RecordFile,
+    accepted_like,
+    cloth_readings,
+    read_records,
+    write_record,
+)
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Layup, Ply
@@ -71,3 +78,21 @@ def test_a_folder_that_is_a_file_is_refused(tmp_path):
         write_record(entry(), tmp_path / "file")
     assert (tmp_path / "file").read_text() == "mine"
     assert dataclasses.replace(entry(), job="other") != entry()
+
+
+def test_only_accepted_parts_of_the_same_process_teach():
+    good, bad = entry(), dataclasses.replace(entry(470.0), acceptance=Acceptance.REJECTED)
+    hand = dataclasses.replace(good, process="hand")
+    assert accepted_like([good, bad, hand], "hand") == (hand.record,)
+    assert accepted_like([bad], "") == ()
+
+
+def test_weighed_pieces_take_their_areas_from_the_plan():
+    pieces = [PlyCloth(n, CLOTH.name, 1e5 * n, 200.0) for n in (1, 2)]
+    assert [(r.area_mm2, r.mass_g) for r in cloth_readings(pieces, [20.1, 40.3])] == [
+        (1e5, 20.1),
+        (2e5, 40.3),
+    ]
+    assert cloth_readings(pieces, []) == ()
+    with pytest.raises(InputError, match="one for each of the 2 pieces"):
+        cloth_readings(pieces, [20.1])

@@ -92,3 +92,18 @@ def test_the_next_plan_with_what_was_learnt_meets_the_part():
     assert shop.mix.untrimmed_g == pytest.approx(record.part_g)
     assert shop.mix.mix_g == pytest.approx(1.12 * shop.mix.laminate_resin_g, abs=4.0)
     assert sum(shop.mix.ply_minutes) == pytest.approx(1.4 * sum(SHOP.mix.ply_minutes))
+
+
+@given(st.floats(0.5, 2.0), st.floats(0.5, 2.0))
+def test_the_same_hands_teach_nothing_twice(pace, taken):
+    """A record planned at another pace still says the same minutes."""
+    settings = dataclasses.replace(
+        SETTINGS, square_metre_minutes=60.0 * taken, ply_minutes=5.0 * taken
+    )
+    (lesson,) = [
+        lesson
+        for lesson in [learn([made(0.5, pace=pace)], 0.5, settings).square_metre_minutes]
+        if lesson is not None
+    ]
+    assert lesson.present == 60.0 * taken
+    assert lesson.proposed == pytest.approx(60.0 * pace)

@@ -231,3 +231,19 @@ def test_bad_input_is_named(call, where):
     with pytest.raises(InputError) as caught:
         call()
     assert caught.value.where == where
+
+
+def test_a_plate_of_coupons_shares_the_cups_of_the_plies():
+    """What the plies and the plate hold adds up to what the cups hold, ply by ply."""
+    settings = MixSettings(extra_share=0.0, scale_resolution_g=0.01, fill_coats=1)
+    cloth = tuple(PlyCloth(n, "glass", 2e5, 200.0) for n in (1, 2, 3))
+    alone = plan_mix(cloth, RESIN, 0.5, settings)
+    both = plan_mix(cloth, RESIN, 0.5, settings, 12.0)
+    assert both.mix_g - alone.mix_g == pytest.approx(12.0, abs=0.1)
+    assert both.coats_g == alone.coats_g
+    assert both.untrimmed_g == alone.untrimmed_g
+    assert both.cups[-1] == dataclasses.replace(
+        alone.cups[-1], stir_at_minutes=both.cups[-1].stir_at_minutes
+    )
+    with pytest.raises(InputError, match="mix for coupons"):
+        plan_mix(cloth, RESIN, 0.5, settings, -1.0)

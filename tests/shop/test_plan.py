@@ -6,6 +6,7 @@ from laywright.errors import InputError
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Layup, Ply
+from laywright.shop.coupon_plan import CouponSettings
 from laywright.shop.cure import plan_cure
 from laywright.shop.cure_settings import CureSettings
 from laywright.shop.mix import MixSettings, PlyCloth
@@ -54,3 +55,13 @@ def test_cloth_of_a_ply_that_is_not_there(number):
 def test_a_mould_of_unknown_plastic_is_asked_about():
     with pytest.raises(InputError, match="softening temperature of the mould"):
         plan_shop(PLIES, LAMINATE, ShopSettings())
+
+
+def test_coupons_beside_the_part_take_their_mix_from_its_cups():
+    settings = ShopSettings(SETTINGS.mix, SETTINGS.cure, CouponSettings(5))
+    plan = plan_shop(PLIES, LAMINATE, settings)
+    assert plan.coupons is not None
+    assert plan.mix.coupon_g == plan.coupons.resin_g
+    assert plan.mix.cloth_g == plan_shop(PLIES, LAMINATE, SETTINGS).mix.cloth_g
+    assert pack(unpack(ShopPlan, pack(plan))) == pack(plan)
+    assert unpack(ShopSettings, pack(settings)) == settings

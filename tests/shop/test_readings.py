@@ -19,6 +19,10 @@ FULL = Readings(
     gel_hours=9.0,
     demould_hours=33.0,
     date="2026-11-25",
+    humidity=55.0,
+    hardness=(81.0, 83.0),
+    hardness_full=84.0,
+    notes=("resin batch 17", "a leak at the left rear, mended"),
 )
 
 
@@ -40,6 +44,8 @@ def test_readings_survive_storage():
         ({"gel_hours": 0.0}, "time until gel"),
         ({"demould_hours": -2.0}, "time until demould"),
         ({"date": "25.11.2026"}, "date"),
+        ({"humidity": 0.0}, "humidity of the shop"),
+        ({"hardness": (80.0, 300.0)}, "hardness of the part"),
         ({"cloths": (ClothReading("linen", 0.0, 20.0),)}, "linen: area"),
     ],
 )

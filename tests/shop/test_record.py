@@ -10,6 +10,7 @@ from laywright.errors import InputError
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Core, Layup, Ply
+from laywright.shop.coupon_plan import CouponSettings
 from laywright.shop.cure_settings import CureSettings
 from laywright.shop.mix import MixSettings, PlyCloth
 from laywright.shop.plan import ShopSettings, plan_shop
@@ -179,3 +180,28 @@ def test_impossible_readings_are_named(call, where):
     with pytest.raises(InputError) as caught:
         call()
     assert caught.value.where == where
+
+
+def test_a_coupon_plate_is_no_loss():
+    """The mix in a plate of coupons is neither in the part nor lost."""
+    settings = ShopSettings(MixSettings(), CURE, CouponSettings(6))
+    shop = plan_shop(PIECES, LAMINATE, settings)
+    assert shop.coupons is not None
+    assert shop.mix.coupon_g == shop.coupons.resin_g > 3.0
+    without, beside = made_to(0.5), shop.mix.coupon_g
+    record = weigh_in(LAMINATE, shop, dataclasses.replace(without, mix_g=without.mix_g + beside))
+    alone = weigh_in(LAMINATE, SHOP, without)
+    assert record.lost_g == pytest.approx(alone.lost_g)
+    assert record.resin_share == pytest.approx(alone.resin_share)
+
+
+def test_humidity_and_hardness_are_kept_beside_the_rest():
+    readings = dataclasses.replace(
+        made_to(0.5), humidity=55.0, hardness=(60.0, 62.0), hardness_full=84.0
+    )
+    record = weigh_in(LAMINATE, SHOP, readings)
+    lines = {line.what: line for line in record.lines}
+    assert (lines["humidity"].made, lines["hardness"].made) == (55.0, 61.0)
+    assert lines["hardness"].unit == "Shore D"
+    (remark,) = record.remarks
+    assert "73% of the 84" in remark

@@ -34,6 +34,7 @@ TITLES = (
     "Bag",
     "Cure",
     "Trim",
+    "Coupons",
     "Record",
 )
 

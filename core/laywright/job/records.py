@@ -7,16 +7,25 @@ the next plan.  The files hold plain text (JSON) that any editor shows.
 from __future__ import annotations
 
 import json
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from pathlib import Path
 
 from laywright import values
-from laywright.errors import FileError
+from laywright.errors import FileError, InputError
 from laywright.files.saving import safe_name, write_beside
-from laywright.shop.record import Readings, Record
+from laywright.shop.mix import PlyCloth
+from laywright.shop.record import ClothReading, Readings, Record
 
-__all__ = ["Acceptance", "RecordFile", "read_records", "write_record"]
+__all__ = [
+    "Acceptance",
+    "RecordFile",
+    "accepted_like",
+    "cloth_readings",
+    "read_records",
+    "write_record",
+]
 
 _FORMAT = "laywright record 1"
 _PREFIX = "weigh-in"
@@ -46,6 +55,8 @@ class RecordFile:
         What was read.
     record : Record
         What follows from it.
+    process : str
+        How it was laid up.
     """
 
     job: str
@@ -53,6 +64,7 @@ class RecordFile:
     acceptance: Acceptance
     readings: Readings
     record: Record
+    process: str = ""
 
 
 def write_record(entry: RecordFile, folder: Path) -> Path:
@@ -117,3 +129,42 @@ def read_records(folder: Path) -> tuple[RecordFile, ...]:
                 "mend it or take it out of the folder",
             ) from problem
     return tuple(found)
+
+
+def accepted_like(entries: Iterable[RecordFile], process: str) -> tuple[Record, ...]:
+    """Return the records that may teach a plan: accepted, and laid up by the same process."""
+    return tuple(
+        entry.record
+        for entry in entries
+        if entry.acceptance is Acceptance.ACCEPTED and entry.process == process
+    )
+
+
+def cloth_readings(pieces: Sequence[PlyCloth], masses: Sequence[float]) -> tuple[ClothReading, ...]:
+    """Return the weighed pieces of a job, each with the area that it was cut to.
+
+    Parameters
+    ----------
+    pieces : sequence of PlyCloth
+        As they were cut.
+    masses : sequence of float, g
+        One for each piece in their order, or none at all.
+
+    Raises
+    ------
+    InputError
+        If some pieces were weighed and others not.
+    """
+    if not masses:
+        return ()
+    if len(masses) != len(pieces):
+        raise InputError(
+            "weighed pieces",
+            f"{len(masses)} weights",
+            f"one for each of the {len(pieces)} pieces, or none",
+            "complete the list in the order of the page 'Cut cloth'",
+        )
+    return tuple(
+        ClothReading(piece.cloth, piece.area_mm2, mass)
+        for piece, mass in zip(pieces, masses, strict=True)
+    )

@@ -9,6 +9,7 @@ __all__ = [
     "ASSEMBLE",
     "BAG",
     "CLOCK",
+    "COUPONS",
     "CURE",
     "CUT",
     "ESTIMATES",
@@ -115,5 +116,10 @@ TRIM = (
     _CARBON,
     "Edges of cured laminate cut like glass: gloves. Dust of glass and aramid itches; aramid "
     "fuzzes and does not sand clean.",
+)
+COUPONS = (
+    "A coupon that breaks throws splinters: goggles, and a box over it. Weights fall: keep feet "
+    "and hands from under them.",
+    _DUST,
 )
 RECORD = (ESTIMATES,)

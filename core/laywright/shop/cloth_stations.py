@@ -117,7 +117,9 @@ def mix_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
             Note(
                 f"{laminate.resin}. In all {mix.resin_g:g} g of resin and {mix.hardener_g:g} g of "
                 f"hardener, {mix.mix_g:g} g together, for {mix.cloth_g:.1f} g of dry cloth"
-                + (f" and {mix.coats_g:.0f} g in coats." if mix.coats_g else ".")
+                + (f" and {mix.coats_g:.0f} g in coats" if mix.coats_g else "")
+                + (f" and {mix.coupon_g:.0f} g in the plate of coupons" if mix.coupon_g else "")
+                + "."
             ),
             Note("The same ratio in three ways: " + "; ".join(mix.ratio_texts) + "."),
             Table(

@@ -16,8 +16,23 @@ from laywright.shop.coupon_compare import bending_prediction
 from laywright.shop.drop_test import STANDARD_GRAVITY
 from laywright.stage import stage
 
-__all__ = ["CouponPlan", "LoadStep", "SpanRule", "plan_coupons"]
+__all__ = [
+    "GENERAL_REMARKS",
+    "CouponPlan",
+    "CouponSettings",
+    "LoadStep",
+    "SpanRule",
+    "plan_coupons",
+]
 
+GENERAL_REMARKS = (
+    "Cut all coupons from one flat plate of the same layup, laid the same day from the same "
+    "cup; mark the datum arrow on each and measure width and thickness at three places.",
+    "Wear eye protection when you load to the end: splinters fly.",
+)
+"""What holds for every coupon test."""
+
+_MOST = 100
 _WIDTH = 15.0
 _OVERHANG = 0.1  # of the span, beyond each support
 _SAW = 2.0
@@ -32,9 +47,39 @@ _LEAST_READING = 50.0  # steps of the gauge over the window
 class SpanRule(Enum):
     """Span over thickness, by the standard that asks for it."""
 
-    ASTM_D790 = 16.0
-    ASTM_D7264 = 32.0
-    ISO_14125_CARBON = 40.0
+    ASTM_D7264 = "32 times the thickness (ASTM D7264)"
+    ASTM_D790 = "16 times the thickness (ASTM D790)"
+    ISO_14125_CARBON = "40 times the thickness (ISO 14125, carbon)"
+
+    @property
+    def ratio(self) -> float:
+        """Span over thickness."""
+        return _RATIOS[self.name]
+
+
+_RATIOS = {"ASTM_D7264": 32.0, "ASTM_D790": 16.0, "ISO_14125_CARBON": 40.0}
+
+
+@dataclass(frozen=True)
+class CouponSettings:
+    """Bending coupons that are laid up beside the part.
+
+    Attributes
+    ----------
+    count : int
+        Zero for none; five or more for a value to rely on.
+    span : SpanRule
+        A longer span leaves less shear in the modulus.
+    """
+
+    count: int = 0
+    span: SpanRule = SpanRule.ASTM_D7264
+
+    def __post_init__(self) -> None:
+        if not 0 <= self.count <= _MOST:
+            raise InputError(
+                "number of coupons", f"{self.count}", f"0 to {_MOST}", "correct the number"
+            )
 
 
 @dataclass(frozen=True)
@@ -112,10 +157,10 @@ def plan_coupons(
     count : int
         Five or more for a value to rely on.
     """
-    if not 1 <= count <= 100:
-        raise InputError("number of coupons", f"{count}", "1 to 100", "correct the number")
+    if not 1 <= count <= _MOST:
+        raise InputError("number of coupons", f"{count}", f"1 to {_MOST}", "correct the number")
     thick = laminate.thickness
-    span = float(math.ceil(rule.value * thick))
+    span = float(math.ceil(rule.ratio * thick))
     length = float(math.ceil(span * (1.0 + 2.0 * _OVERHANG)))
     predicted = bending_prediction(laminate, span)
     plate = (length + 2.0 * _RIM, count * (_WIDTH + _SAW) + 2.0 * _RIM)
@@ -153,11 +198,7 @@ def _weights(stiffness: float, farthest: float) -> tuple[LoadStep, ...]:
 
 
 def _remarks(span: float, thick: float, farthest: float, laminate: Laminate) -> tuple[str, ...]:
-    remarks = [
-        "Cut all coupons from one flat plate of the same layup, laid the same day from the same "
-        "cup; mark the datum arrow on each and measure width and thickness at three places.",
-        "Wear eye protection when you load to the end: splinters fly.",
-    ]
+    remarks = list(GENERAL_REMARKS)
     if farthest / _GAUGE < _LEAST_READING:
         remarks.append(
             f"The middle moves only {farthest:.2f} mm: a dial gauge of {_GAUGE:g} mm reads that "

@@ -9,6 +9,7 @@ from laywright.files.drawing import Drawing
 from laywright.files.page import Note, Picture, Station, Steps, Table
 from laywright.shop import cautions
 from laywright.shop.cure import CurePlan
+from laywright.shop.hardness import HardnessScale
 from laywright.shop.plan import ShopPlan
 from laywright.shop.record import BAND
 from laywright.shop.station_parts import BY_HAND, remarks_of, trimmed_mass
@@ -106,12 +107,13 @@ def record_station(part: PartSummary, laminate: LaminateSummary, shop: ShopPlan)
     mix, cure = shop.mix, shop.cure
     whole = mix.untrimmed_g + shop.core_g
     fibre = 100.0 * (1.0 - mix.resin_share)
+    low, high = HardnessScale.SHORE_D.usual
     rows = (
         ("Dry cloth", f"{mix.cloth_g:.1f} g"),
         ("Resin and hardener mixed", f"{mix.mix_g:g} g"),
         (
             "Mix left over in cups and tools",
-            f"{mix.mix_g + mix.cloth_g + shop.core_g - whole:.1f} g",
+            f"{mix.mix_g + mix.cloth_g + shop.core_g - whole - mix.coupon_g:.1f} g",
         ),
         ("Part before trimming", f"{whole:.1f} g"),
         ("Good work by hand", f"{whole * (1 - BAND):.0f} to {whole * (1 + BAND):.0f} g"),
@@ -122,6 +124,7 @@ def record_station(part: PartSummary, laminate: LaminateSummary, shop: ShopPlan)
         ("Gelled after", f"{cure.gel_hours:.1f} h"),
         ("Off the mould after", f"{cure.demould_hours:.1f} h"),
         ("Temperature of the shop", f"{cure.temperature_c:g} °C"),
+        ("Hardness at five places, Shore D", f"{low:.0f} to {high:.0f} is usual"),
     )
     return Station(
         "Record",

@@ -88,8 +88,7 @@ def learn(records: Sequence[Record], resin_share: float, settings: MixSettings) 
     Parameters
     ----------
     records : sequence of Record
-        Of parts that were accepted, all made with the same process and like cloth; the pace
-        compares with `settings`, so they should have been planned with those.
+        Of parts that were accepted, all made with the same process and like cloth.
     resin_share : float
         Of the present plan.
     settings : MixSettings
@@ -108,7 +107,6 @@ def learn(records: Sequence[Record], resin_share: float, settings: MixSettings) 
             for record in records
         ]
     )
-    paces = [record.pace for record in records if record.pace is not None]
     return Learnt(
         Lesson(
             "resin share",
@@ -118,15 +116,22 @@ def learn(records: Sequence[Record], resin_share: float, settings: MixSettings) 
             shares,
         ),
         Lesson("extra for losses", "%", 100.0 * settings.extra_share, extras.mean, extras),
-        _pace("laying a square metre", settings.square_metre_minutes, paces),
-        _pace("handling a piece", settings.ply_minutes, paces),
+        _pace(
+            "laying a square metre",
+            settings.square_metre_minutes,
+            [record.square_metre_minutes for record in records],
+        ),
+        _pace(
+            "handling a piece", settings.ply_minutes, [record.piece_minutes for record in records]
+        ),
     )
 
 
-def _pace(what: str, present: float, paces: Sequence[float]) -> Lesson | None:
-    if not paces or present <= 0.0:
+def _pace(what: str, present: float, minutes: Sequence[float | None]) -> Lesson | None:
+    known = [number for number in minutes if number is not None]
+    if not known:
         return None
-    found = summarise([pace * present for pace in paces])
+    found = summarise(known)
     return Lesson(what, "min", present, found.mean, found)
 
 

@@ -41,12 +41,16 @@ class MixPlan:
         Mix that the laminate shall hold, without coats.
     coats_g : float, g
         Mix that seal and fill coats shall hold.
+    coupon_g : float, g
+        Mix that a plate of test pieces shall hold, laid ply by ply from the same cups.
     resin_g, hardener_g, mix_g : float, g
         To be weighed, all cups together.
     resin_share : float
         Share of mix in the mass of the laminate, without coats.
     laying_minutes : float, minutes
         From the first stir until the last ply lies.
+    square_metre_minutes, piece_minutes : float, minutes
+        The pace that was counted on: for a square metre of one ply, and for a piece besides.
     ratio_texts : tuple of str
         The same ratio in three ways: percent of the laminate, parts per 100 parts of cloth,
         grams.
@@ -67,11 +71,14 @@ class MixPlan:
     ply_minutes: tuple[float, ...]
     laminate_resin_g: float
     coats_g: float
+    coupon_g: float
     resin_g: float
     hardener_g: float
     mix_g: float
     resin_share: float
     laying_minutes: float
+    square_metre_minutes: float
+    piece_minutes: float
     ratio_texts: tuple[str, str, str]
     cups: tuple[Cup, ...]
     steps: tuple[str, ...]
@@ -84,9 +91,13 @@ class MixPlan:
         return self.cloth_g + self.laminate_resin_g + self.coats_g
 
 
-@stage("Mix Plan", version=2)
+@stage("Mix Plan", version=3)
 def plan_mix(
-    plies: tuple[PlyCloth, ...], resin: Resin, resin_share: float, settings: MixSettings
+    plies: tuple[PlyCloth, ...],
+    resin: Resin,
+    resin_share: float,
+    settings: MixSettings,
+    coupon_g: float = 0.0,
 ) -> MixPlan:
     """Return what to weigh and to mix for these plies.
 
@@ -98,6 +109,8 @@ def plan_mix(
     resin_share : float
         Share of mix in the mass of the laminate, for plies that state none of their own.
     settings : MixSettings
+    coupon_g : float, g
+        Mix for a plate of test pieces, taken from the cups of the plies.
 
     Returns
     -------
@@ -115,14 +128,17 @@ def plan_mix(
     cloth = {n: math.fsum(p.mass_g for p in pieces if p.ply == n) for n in numbers}
     resins = {n: math.fsum(p.resin_g(resin_share) for p in pieces if p.ply == n) for n in numbers}
     minutes = {n: math.fsum(_hands(p, settings) for p in pieces if p.ply == n) for n in numbers}
-    laid = [Need(f"ply {n}", n, resins[n], minutes[n]) for n in numbers]
+    check_setting("mix for coupons", coupon_g, 0.0, 1e4, " g")
+    laminate_g = math.fsum(resins.values())
+    with_coupons = 1.0 + coupon_g / laminate_g
+    laid = [Need(f"ply {n}", n, resins[n] * with_coupons, minutes[n]) for n in numbers]
     seals, fills = _coats(pieces, settings)
     held = math.fsum(need.mass_g for need in (*seals, *laid, *fills))
     total = held * (1.0 + settings.extra_share) + settings.fixed_loss_g
     cups = _all_cups((*seals, *laid), fills, total / held, resin, settings)
     last = max(cup.number for cup in cups if cup.plies)
     laying = math.fsum(cup.hands_minutes for cup in cups[:last])
-    cloth_g, laminate_g = math.fsum(cloth.values()), math.fsum(resins.values())
+    cloth_g = math.fsum(cloth.values())
     resin_g = math.fsum(cup.resin_g for cup in cups)
     hardener_g = math.fsum(cup.hardener_g for cup in cups)
     return MixPlan(
@@ -132,12 +148,15 @@ def plan_mix(
         ply_resin_g=tuple(resins.values()),
         ply_minutes=tuple(minutes.values()),
         laminate_resin_g=laminate_g,
-        coats_g=held - laminate_g,
+        coats_g=math.fsum(need.mass_g for need in (*seals, *fills)),
+        coupon_g=coupon_g,
         resin_g=resin_g,
         hardener_g=hardener_g,
         mix_g=math.fsum((resin_g, hardener_g)),
         resin_share=laminate_g / (laminate_g + cloth_g),
         laying_minutes=laying,
+        square_metre_minutes=settings.square_metre_minutes,
+        piece_minutes=settings.ply_minutes,
         ratio_texts=ratio_texts(cloth_g, laminate_g),
         cups=cups,
         steps=mixing_steps(resin),

@@ -1,4 +1,4 @@
-"""Mixing and curing of one job, from its laminate and the cloth of its plies."""
+"""Mixing, curing and coupons of one job, from its laminate and the cloth of its plies."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 
 from laywright.errors import InputError
 from laywright.laminate.laminate import Laminate
+from laywright.shop.coupon_plan import CouponPlan, CouponSettings, plan_coupons
 from laywright.shop.cure import CurePlan, plan_cure
 from laywright.shop.cure_settings import CureSettings
 from laywright.shop.mix import MixPlan, MixSettings, PlyCloth, plan_mix
@@ -18,16 +19,18 @@ __all__ = ["ShopPlan", "ShopSettings", "plan_shop"]
 
 @dataclass(frozen=True)
 class ShopSettings:
-    """Settings of the mixing and of the curing.
+    """Settings of the mixing, of the curing and of the coupons beside the part.
 
     Attributes
     ----------
     mix : MixSettings
     cure : CureSettings
+    coupons : CouponSettings
     """
 
     mix: MixSettings = field(default_factory=MixSettings)
     cure: CureSettings = field(default_factory=CureSettings)
+    coupons: CouponSettings = field(default_factory=CouponSettings)
 
 
 @dataclass(frozen=True, eq=False)
@@ -40,6 +43,8 @@ class ShopPlan:
     cure : CurePlan
     core_g : float, g
         Core in the part; zero where there is none.
+    coupons : CouponPlan or None
+        Test pieces that are laid up beside the part.
     digest : str
         Of its inputs.
     """
@@ -47,10 +52,11 @@ class ShopPlan:
     mix: MixPlan
     cure: CurePlan
     core_g: float = 0.0
+    coupons: CouponPlan | None = None
     digest: str = ""
 
 
-@stage("Mix & Cure Plan", version=3)
+@stage("Mix & Cure Plan", version=4)
 def plan_shop(plies: tuple[PlyCloth, ...], laminate: Laminate, settings: ShopSettings) -> ShopPlan:
     """Return the mixing and the curing for the plies of a laminate.
 
@@ -83,8 +89,12 @@ def plan_shop(plies: tuple[PlyCloth, ...], laminate: Laminate, settings: ShopSet
         for piece in plies
     )
     area = math.fsum(piece.covered_mm2 for piece in plies if piece.ply == 1) * 1e-6
+    wanted = settings.coupons
+    coupons = plan_coupons(laminate, wanted.span, wanted.count) if wanted.count else None
+    plate_g = 0.0 if coupons is None else coupons.resin_g
     return ShopPlan(
-        plan_mix(shared, layup.resin, laminate.resin_share, settings.mix),
+        plan_mix(shared, layup.resin, laminate.resin_share, settings.mix, plate_g),
         plan_cure(layup.resin, settings.cure, laminate.resin_share),
         laminate.core_areal * area,
+        coupons,
     )

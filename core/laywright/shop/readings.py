@@ -7,6 +7,7 @@ import re
 from dataclasses import dataclass
 
 from laywright.errors import InputError
+from laywright.shop.hardness import HardnessScale
 
 __all__ = ["ClothReading", "Readings"]
 
@@ -58,6 +59,15 @@ class Readings:
         From the first stir until it gelled, and until it left the mould.
     date : str
         Of the layup, such as ``"2026-11-25"``; may be empty.
+    humidity : float or None, percent
+        Relative, of the shop.
+    hardness : tuple of float
+        At several places of the cured part, on `hardness_scale`; empty if not measured.
+    hardness_scale : HardnessScale
+    hardness_full : float or None
+        Of the fully cured resin by its maker.
+    notes : tuple of str
+        What passes: batch numbers, leaks, dry spots, who did it.
     """
 
     cloth_g: float
@@ -72,6 +82,11 @@ class Readings:
     gel_hours: float | None = None
     demould_hours: float | None = None
     date: str = ""
+    humidity: float | None = None
+    hardness: tuple[float, ...] = ()
+    hardness_scale: HardnessScale = HardnessScale.SHORE_D
+    hardness_full: float | None = None
+    notes: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         for where, number, low, high, unit in (
@@ -84,6 +99,9 @@ class Readings:
             ("time of laying", self.laying_minutes, 1.0, 6000.0, "minutes"),
             ("time until gel", self.gel_hours, 0.05, 500.0, "hours"),
             ("time until demould", self.demould_hours, 0.1, 2000.0, "hours"),
+            ("humidity of the shop", self.humidity, 1.0, 100.0, "percent"),
+            ("hardness of the cured resin", self.hardness_full, 1.0, 100.0, "steps"),
+            *(("hardness of the part", h, 0.0, 100.0, "steps") for h in self.hardness),
             *(("measured thickness", t, 0.02, 100.0, "mm") for t in self.thicknesses_mm),
             *((f"{piece.cloth}: area", piece.area_mm2, 1e2, 1e8, "mm^2") for piece in self.cloths),
             *((f"{piece.cloth}: mass", piece.mass_g, 0.01, 1e5, "g") for piece in self.cloths),

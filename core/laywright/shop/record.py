@@ -14,6 +14,7 @@ from laywright.laminate.laminate import Laminate
 from laywright.laminate.micromechanics import fibre_volume_fraction
 from laywright.shop.cups import MIXING_MINUTES
 from laywright.shop.fibre_content import by_thickness, by_weighing
+from laywright.shop.hardness import hardness_remarks
 from laywright.shop.plan import ShopPlan
 from laywright.shop.readings import ClothReading, Readings
 from laywright.shop.record_words import (
@@ -82,11 +83,15 @@ class Record:
     thickness : Summary or None
         Measured, mm.
     lost_g, lost_share : float, g
-        Mix that is not in the part, and as a share of what is.
+        Mix that is neither in the part nor in coupons, and as a share of what is.
     unseen_g : float or None, g
         Of it what is not among the weighed left-overs either.
     pace : float or None
         Hands-on time of the laying over the planned one, mixing left out.
+    square_metre_minutes, piece_minutes : float or None, minutes
+        What the plan counted on, at this pace: for a square metre of a ply, for a piece.
+    hardness : Summary or None
+        On the scale of the readings.
     lines : tuple of RecordLine
         All of it side by side.
     cloths : tuple of ClothWeight
@@ -111,13 +116,16 @@ class Record:
     lost_share: float
     unseen_g: float | None
     pace: float | None
+    square_metre_minutes: float | None
+    piece_minutes: float | None
+    hardness: Summary | None
     lines: tuple[RecordLine, ...]
     cloths: tuple[ClothWeight, ...]
     remarks: tuple[str, ...]
     digest: str = ""
 
 
-@stage("Weigh-in", version=2)
+@stage("Weigh-in", version=3)
 def weigh_in(laminate: Laminate, shop: ShopPlan, readings: Readings) -> Record:
     """Return what was made, beside what was planned.
 
@@ -146,11 +154,12 @@ def weigh_in(laminate: Laminate, shop: ShopPlan, readings: Readings) -> Record:
     void = None if by_gauge is None else 1.0 - by_gauge / by_mass
     planned = mix.untrimmed_g + shop.core_g
     held = readings.part_g - readings.cloth_g - shop.core_g
-    lost = readings.mix_g - held
+    lost = readings.mix_g - held - mix.coupon_g
     unseen = None if readings.left_g is None else lost - readings.left_g
     off = readings.part_g / planned - 1.0
     verdict = Verdict.GOOD if abs(off) <= BAND else Verdict.HEAVY if off > 0.0 else Verdict.LIGHT
     cloths = _cloth_weights(laminate, readings)
+    pace = _pace(shop, readings)
     return Record(
         date=readings.date,
         verdict=verdict,
@@ -165,9 +174,12 @@ def weigh_in(laminate: Laminate, shop: ShopPlan, readings: Readings) -> Record:
         void_share=void,
         thickness=thickness,
         lost_g=lost,
-        lost_share=lost / held,
+        lost_share=lost / (held + mix.coupon_g),
         unseen_g=unseen,
-        pace=_pace(shop, readings),
+        pace=pace,
+        square_metre_minutes=None if pace is None else pace * mix.square_metre_minutes,
+        piece_minutes=None if pace is None else pace * mix.piece_minutes,
+        hardness=summarise(readings.hardness) if readings.hardness else None,
         lines=_lines(laminate, shop, readings, resin_share, by_mass, thickness),
         cloths=cloths,
         remarks=(
@@ -175,6 +187,7 @@ def weigh_in(laminate: Laminate, shop: ShopPlan, readings: Readings) -> Record:
                 planned, readings.part_g, mix.resin_share, resin_share, unseen, readings.mix_g
             ),
             *void_remarks(void),
+            *hardness_remarks(readings.hardness, readings.hardness_scale, readings.hardness_full),
             *card_remarks(cloths),
         ),
     )
@@ -234,7 +247,7 @@ def _lines(
 ) -> tuple[RecordLine, ...]:
     mix, cure = shop.mix, shop.cure
     planned = mix.untrimmed_g + shop.core_g
-    over = mix.mix_g - mix.laminate_resin_g - mix.coats_g
+    over = mix.mix_g - mix.laminate_resin_g - mix.coats_g - mix.coupon_g
     return (
         RecordLine("dry cloth", "g", mix.cloth_g, readings.cloth_g),
         RecordLine("mix", "g", mix.mix_g, readings.mix_g),
@@ -250,6 +263,13 @@ def _lines(
         RecordLine("laying", "min", mix.laying_minutes, readings.laying_minutes),
         RecordLine("gelled after", "h", cure.gel_hours, readings.gel_hours),
         RecordLine("off the mould after", "h", cure.demould_hours, readings.demould_hours),
+        RecordLine("humidity", "%", None, readings.humidity),
+        RecordLine(
+            "hardness",
+            readings.hardness_scale.value,
+            None,
+            summarise(readings.hardness).mean if readings.hardness else None,
+        ),
     )
 
 

@@ -22,6 +22,7 @@ from laywright.shop import (
 )
 from laywright.shop.bag_station import bag_station
 from laywright.shop.bench import BenchPlan
+from laywright.shop.coupon_station import coupon_station
 from laywright.shop.laminate_station import laminate_station
 from laywright.shop.plan import ShopPlan
 from laywright.shop.summaries import (
@@ -119,7 +120,7 @@ def make_sheet(
     JobSheet
         Stations: part and check, laminate if there are details of it, clock, shopping list,
         print, assemble and seal, release, cut cloth, mix, lay up, bag if there is one, cure,
-        trim, record.
+        trim, coupons if there are any, record.
 
     Raises
     ------
@@ -155,6 +156,7 @@ def make_sheet(
                 *(() if bench.bag is None else (bag_station(bench.bag),)),
                 finish_stations.cure_station(shop.cure),
                 finish_stations.trim_station(shop.cure, bench.trim),
+                *(() if shop.coupons is None else (coupon_station(shop.coupons),)),
                 finish_stations.record_station(part, laminate, shop),
             )
         ),
