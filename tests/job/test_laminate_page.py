@@ -6,16 +6,23 @@ from job_demo import hatch
 from laywright.cloth.pattern import PatternSettings, make_patterns
 from laywright.job.laminate_page import laminate_details
 from laywright.laminate.laminate import analyse
+from laywright.laminate.loading import Loading
+from laywright.laminate.loads import LoadCase
 from laywright.shop.laminate_station import laminate_station
 from laywright.surface.face import take_face
 
 
 @pytest.fixture(scope="module")
-def details():
+def patterns_of_hatch():
     job = hatch()
     laminate = analyse(job.layup)
     face = take_face(job.surface, None)
-    patterns = make_patterns(face, laminate, None, PatternSettings(triangles=600))
+    return laminate, make_patterns(face, laminate, None, PatternSettings(triangles=600))
+
+
+@pytest.fixture(scope="module")
+def details(patterns_of_hatch):
+    laminate, patterns = patterns_of_hatch
     return laminate, laminate_details(laminate, patterns)
 
 
@@ -39,6 +46,16 @@ def test_the_state_rules_of_thumb_and_cautions_are_said(details):
     assert "The layup is symmetric about the middle and balanced." in said
     assert "common practice, no source" in said
     assert "no protection level is computed or claimed" in said
+
+
+def test_a_load_adds_margins_their_band_and_the_envelope(patterns_of_hatch):
+    laminate, patterns = patterns_of_hatch
+    page = laminate_details(laminate, patterns, Loading(LoadCase(force=(10.0, 0.0, 0.0))))
+    assert page.tables[0].rows[-1][0] == "margin, times the load"
+    assert page.tables[-1].heading.startswith("How often the forces may be taken")
+    assert any("by an accredited laboratory" in note for note in page.notes)
+    captions = [b.caption for b in laminate_station(page).blocks if hasattr(b, "caption")]
+    assert captions[-1] == "What it carries"
 
 
 def test_the_station_is_one_page_with_both_pictures(details):

@@ -6,7 +6,7 @@ import pytest
 
 from laminate.stacks import MATERIALS
 from laywright.errors import MaterialError
-from laywright.laminate.card_files import corrected, write_card
+from laywright.laminate.card_files import card_text, corrected, parse_card, write_card
 from laywright.laminate.laminate import Laminate, analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Process
@@ -53,7 +53,17 @@ def test_a_material_that_left_the_library_lives_on_in_the_layup(tmp_path):
     own = dict(MATERIALS.cards) | {TWILL: card}
     stored = used_cards(MATERIALS, [TWILL], RESIN, stored=own.values())
     (found,) = [kept for kept in stored if kept.name == TWILL]
-    assert found == card
+    assert card_text(found) == card_text(card)
+
+
+def test_a_renamed_file_changes_no_layup(tmp_path):
+    """The card is read back from another file and from its bare text: the same layup."""
+    first = layup_of(MATERIALS, PLIES, RESIN)
+    write_card(MATERIALS.cards[TWILL], tmp_path)
+    again = layup_of(load_materials(tmp_path), PLIES, RESIN)
+    stored = [parse_card(card_text(card), "kept in a document") for card in first.cards]
+    assert analyse(again).digest == analyse(first).digest
+    assert layup_of(load_materials(tmp_path), PLIES, RESIN, stored=stored) == first
 
 
 def test_what_is_not_used_is_not_stored():

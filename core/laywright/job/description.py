@@ -15,8 +15,10 @@ from laywright.cloth.datum import Datum
 from laywright.cloth.pattern import PatternSettings
 from laywright.cloth.roll import RollSettings
 from laywright.errors import FileError, InputError
+from laywright.job.analysis import AnalysisSettings
 from laywright.job.job import Job
 from laywright.job.layup_section import read_layup
+from laywright.job.load_section import read_load
 from laywright.job.mould_section import read_mould
 from laywright.job.part_section import read_part
 from laywright.job.sections import Section, choice, only, text_of
@@ -60,7 +62,7 @@ def read_job(path: Path, materials_folder: Path | None = None) -> Job:
     """
     table = _toml(path)
     known = {"name", "part", "layup", "printer", "release", "mould", "tiles", "patterns"}
-    only(table, known | {"datum", "roll", "mix", "cure"}, str(path))
+    only(table, known | {"datum", "roll", "mix", "cure", "load", "analysis"}, str(path))
     part = section_of(table, "part", required=True)
     surface = read_part(part, path.parent)
     shop = section_of(table, "mix")
@@ -87,6 +89,12 @@ def read_job(path: Path, materials_folder: Path | None = None) -> Job:
         shop=ShopSettings(
             dataclasses.replace(mix, temperature_c=degrees),
             dataclasses.replace(cure, temperature_c=degrees),
+        ),
+        loading=read_load(section_of(table, "load")),
+        analysis=(
+            settings_of(AnalysisSettings, section_of(table, "analysis"), "analysis")
+            if "analysis" in table
+            else None
         ),
     )
 

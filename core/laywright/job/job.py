@@ -12,9 +12,11 @@ from laywright.arrays import Vector
 from laywright.cloth.datum import Datum
 from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
 from laywright.cloth.roll import RollPlan, RollSettings, plan_roll
+from laywright.job.analysis import AnalysisSettings
 from laywright.job.links import ply_cloths, with_mould_of
 from laywright.job.sheet import make_job_sheet
 from laywright.laminate.laminate import Laminate, analyse
+from laywright.laminate.loading import Loading
 from laywright.laminate.plies import Layup
 from laywright.mould.body import MouldBody, MouldSettings, build_body
 from laywright.mould.printer import Printer
@@ -26,6 +28,7 @@ from laywright.shop.plan import ShopPlan, ShopSettings, plan_shop
 from laywright.shop.traveller import JobSheet
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide, take_face
 from laywright.surface.triangles import Surface
+from laywright.values import digest
 
 __all__ = ["Job", "JobResult", "run"]
 
@@ -54,6 +57,10 @@ class Job:
         Start point and arrow of the cloth; None takes the middle and the longest extent.
     release, mould, tiles, patterns, roll, shop, bench
         Settings of the stages.
+    loading : Loading or None
+        What the laminate is asked to carry.
+    analysis : AnalysisSettings or None
+        How the part is handed over to a finite-element solver; None leaves it out.
     """
 
     name: str
@@ -72,11 +79,16 @@ class Job:
     roll: RollSettings = field(default_factory=RollSettings)
     shop: ShopSettings = field(default_factory=ShopSettings)
     bench: BenchSettings = field(default_factory=BenchSettings)
+    loading: Loading | None = None
+    analysis: AnalysisSettings | None = None
 
 
 @dataclass(frozen=True, eq=False)
 class JobResult:
-    """Everything that a job gives, each stage with the digest of its inputs."""
+    """Everything that a job gives, each stage with the digest of its inputs.
+
+    `analysis` says how the part is handed over to a finite-element solver among the files.
+    """
 
     name: str
     face: MouldedFace
@@ -88,10 +100,12 @@ class JobResult:
     roll: RollPlan
     shop: ShopPlan
     sheet: JobSheet
+    analysis: AnalysisSettings | None = None
 
     @property
     def digests(self) -> dict[str, str]:
-        """Digest of every stage, by its title."""
+        """Digest of every stage, by its title, and of how the part is handed over."""
+        shell = {} if self.analysis is None else {"Shell for Analysis": digest(self.analysis)}
         return {
             take_face.title: self.face.digest,
             check_release.title: self.release.digest,
@@ -102,6 +116,7 @@ class JobResult:
             plan_roll.title: self.roll.digest,
             plan_shop.title: self.shop.digest,
             make_job_sheet.title: self.sheet.digest,
+            **shell,
         }
 
     @property
@@ -182,6 +197,19 @@ def run(job: Job, earlier: JobResult | None = None, *, progress: Progress = sile
         roll,
         shop,
         job.bench,
+        job.loading,
     )
     progress(1.0)
-    return JobResult(job.name, face, release, laminate, body, tiles, patterns, roll, shop, sheet)
+    return JobResult(
+        job.name,
+        face,
+        release,
+        laminate,
+        body,
+        tiles,
+        patterns,
+        roll,
+        shop,
+        sheet,
+        job.analysis,
+    )

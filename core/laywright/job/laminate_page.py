@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from laywright.cloth.pattern import PatternSet
+from laywright.errors import MaterialError
 from laywright.files.page import Table
 from laywright.job.draped import draped_places
 from laywright.job.laminate_pictures import section_drawing, stiffness_polar
+from laywright.job.load_page import LoadPage, load_page
 from laywright.laminate.certainty import Certainty, how_sure
 from laywright.laminate.choice import RULES_OF_THUMB
 from laywright.laminate.equal_sheet import equal_sheets
 from laywright.laminate.laminate import Laminate
+from laywright.laminate.loading import Loading
 from laywright.laminate.local import local_laminate
 from laywright.laminate.materials import load_materials
 from laywright.shop.summaries import LaminateDetails
@@ -17,7 +20,9 @@ from laywright.shop.summaries import LaminateDetails
 __all__ = ["laminate_details"]
 
 
-def laminate_details(laminate: Laminate, patterns: PatternSet) -> LaminateDetails:
+def laminate_details(
+    laminate: Laminate, patterns: PatternSet, loading: Loading | None = None
+) -> LaminateDetails:
     """Return the page on a laminate.
 
     Parameters
@@ -25,8 +30,11 @@ def laminate_details(laminate: Laminate, patterns: PatternSet) -> LaminateDetail
     laminate : Laminate
     patterns : PatternSet
         With the drape of its plies.
+    loading : Loading or None
+        What it is asked to carry.
     """
-    sure = how_sure(laminate.layup)
+    carries = LoadPage(None, (), ()) if loading is None else load_page(laminate, loading)
+    sure = _certainty(laminate, loading)
     return LaminateDetails(
         section_drawing(laminate),
         stiffness_polar(laminate),
@@ -34,9 +42,27 @@ def laminate_details(laminate: Laminate, patterns: PatternSet) -> LaminateDetail
             _bands(sure),
             _spread(laminate, patterns),
             _sheets(laminate),
+            *carries.tables,
         ),
-        (*_state(laminate), *laminate.couplings, *sure.remarks, *RULES_OF_THUMB),
+        (
+            *_state(laminate),
+            *laminate.couplings,
+            *carries.notes,
+            *sure.remarks,
+            *RULES_OF_THUMB,
+        ),
+        carries.picture,
     )
+
+
+def _certainty(laminate: Laminate, loading: Loading | None) -> Certainty:
+    """Return the bands, that of the margin among them where the cards state strengths."""
+    if loading is None or loading.load is None:
+        return how_sure(laminate.layup)
+    try:
+        return how_sure(laminate.layup, loading.load, loading.criterion, loading.knock_downs)
+    except MaterialError:
+        return how_sure(laminate.layup)
 
 
 def _state(laminate: Laminate) -> tuple[str, ...]:

@@ -20,9 +20,11 @@ from laywright.files.html import html_bytes
 from laywright.files.paper import Paper
 from laywright.files.pdf import pdf_bytes
 from laywright.files.saving import safe_name, safe_names, write_beside
+from laywright.files.shell_deck import shell_deck
 from laywright.files.stl import stl_bytes
 from laywright.files.svg import svg_bytes
 from laywright.files.true_scale import drawing_pages
+from laywright.job.analysis import shell_model
 from laywright.job.job import JobResult
 from laywright.job.tables import table_files
 from laywright.job.tile_files import tile_files
@@ -54,6 +56,7 @@ def files_of(result: JobResult, paper: Paper = Paper.A4) -> dict[str, bytes]:
         **_mould_files(result),
         **_cloth_files(result, paper),
         **_guide_files(result, paper),
+        **_analysis_files(result),
         **table_files(result),
         "job sheet.html": html_bytes(result.sheet.sheet),
         f"job sheet {paper.value}.pdf": pdf_bytes(result.sheet.sheet, paper),
@@ -116,6 +119,20 @@ def _guide_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
         ring = trim_ring(result.patterns.draped[-1], float(result.laminate.ply_thicknesses[-1]))
         return {"mould/trim guide (mm).stl": stl_bytes(ring.vertices, ring.triangles)}
     return {}
+
+
+def _analysis_files(result: JobResult) -> dict[str, bytes]:
+    """Return the part as a layered shell for a finite-element solver, where it is wanted."""
+    if result.analysis is None:
+        return {}
+    model = shell_model(
+        f"{result.name}, {result.version}",
+        result.face,
+        result.laminate,
+        result.patterns,
+        result.analysis,
+    )
+    return {f"analysis/{safe_name(result.name)} shell (mm N MPa).inp": shell_deck(model)}
 
 
 def write_files(files: Mapping[str, bytes], folder: Path) -> list[Path]:

@@ -11,6 +11,7 @@ from laywright.cloth.fabric import Start
 from laywright.cloth.pattern import PatternSettings
 from laywright.cloth.roll import RollSettings
 from laywright.errors import InputError
+from laywright.job.analysis import AnalysisSettings, EdgeHold
 from laywright.job.sections import Section, choice, only
 from laywright.mould.compensation import Allowances
 from laywright.mould.plastic import PlasticSettings
@@ -77,12 +78,14 @@ _UNITS: dict[type, dict[str, str]] = {
         "cup_limit_g": "g",
         "scale_resolution_g": "g",
     },
+    AnalysisSettings: {"triangles": "", "pressure": "MPa"},
     CureSettings: {"mould_softening_c": "degC", "post_cure_c": "degC", "post_cure_hours": "hour"},
 }
 _CHOICES: dict[str, type[Enum]] = {
     "start": Start,
     "post_cure_support": Support,
     "build": MouldBuild,
+    "edge": EdgeHold,
 }
 
 
@@ -111,7 +114,7 @@ def settings_of(kind: type[T], section: Section, name: str) -> T:
         where = f"[{name}] {key}"
         if units.get(key) == "":
             values[key] = value
-        elif key in _CHOICES:
+        elif key in _CHOICES and key not in units:
             values[key] = choice(_CHOICES[key], value, where)
         elif isinstance(value, list):
             values[key] = tuple(magnitude(item, units[key], where) for item in value)

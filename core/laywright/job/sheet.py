@@ -12,6 +12,7 @@ from laywright.job.links import ply_cloths
 from laywright.job.pictures import exploded_picture, ply_picture
 from laywright.job.tile_files import tile_words
 from laywright.laminate.laminate import Laminate
+from laywright.laminate.loading import Loading
 from laywright.mould.body import MouldBody
 from laywright.mould.release import ReleaseReport
 from laywright.mould.tiles import TileSet
@@ -36,7 +37,7 @@ from laywright.surface.triangles import Surface
 __all__ = ["make_job_sheet"]
 
 
-@stage("Job Sheet", version=3)
+@stage("Job Sheet", version=4)
 def make_job_sheet(
     name: str,
     face: MouldedFace,
@@ -48,6 +49,7 @@ def make_job_sheet(
     roll: RollPlan,
     shop: ShopPlan,
     settings: BenchSettings,
+    loading: Loading | None = None,
 ) -> JobSheet:
     """Plan the bench and return the job sheet; every page carries the version of these inputs.
 
@@ -59,6 +61,8 @@ def make_job_sheet(
         Results of the stages.
     settings : BenchSettings
         How the bench works: finish, release, bag, clock, prices.
+    loading : Loading or None
+        What the laminate is asked to carry.
 
     Returns
     -------
@@ -66,7 +70,7 @@ def make_job_sheet(
     """
     version = version_code(
         make_job_sheet.digest(
-            name, face, release, laminate, body, tiles, patterns, roll, shop, settings
+            name, face, release, laminate, body, tiles, patterns, roll, shop, settings, loading
         )
     )
     facts = bench_facts(face, laminate, body, tiles, patterns, roll)
@@ -85,7 +89,7 @@ def make_job_sheet(
             release.undercut_area,
             release.remarks,
         ),
-        _laminate(laminate, patterns),
+        _laminate(laminate, patterns, loading),
         _tiles(tiles, body),
         tuple(
             PatternLine(
@@ -124,7 +128,7 @@ def _size(surface: Surface) -> Size:
     return x, y, z
 
 
-def _laminate(laminate: Laminate, patterns: PatternSet) -> LaminateSummary:
+def _laminate(laminate: Laminate, patterns: PatternSet, loading: Loading | None) -> LaminateSummary:
     layup = laminate.layup
     seen = {pattern.ply: ply_picture(pattern) for pattern in reversed(patterns.patterns)}
     return LaminateSummary(
@@ -153,7 +157,7 @@ def _laminate(laminate: Laminate, patterns: PatternSet) -> LaminateSummary:
         laminate.bending.e_y,
         laminate.remarks,
         core_line(laminate),
-        laminate_details(laminate, patterns),
+        laminate_details(laminate, patterns, loading),
     )
 
 

@@ -16,9 +16,76 @@ from laywright.errors import LimitError, MaterialError
 from laywright.laminate.card_files import Card, convert
 from laywright.laminate.limits import limits_of
 
-__all__ = ["from_card", "named"]
+__all__ = ["CardField", "card_fields", "from_card", "named"]
 
 T = TypeVar("T")
+
+
+@dataclasses.dataclass(frozen=True)
+class CardField:
+    """What may stand in one field of a card.
+
+    Attributes
+    ----------
+    name : str
+        As on the card, such as ``"strengths.shear"``.
+    unit : str
+        Unit in which its limits are given, ``"1"`` for a plain ratio; empty for a word.
+    low, high : float or None
+        Limits of the number; None for a word.
+    words : tuple of str
+        Words to choose from; empty for a number.
+    needed : bool
+        Whether a card cannot do without it.
+    """
+
+    name: str
+    unit: str
+    low: float | None
+    high: float | None
+    words: tuple[str, ...]
+    needed: bool
+
+
+def card_fields(
+    kind: type, shelves: Mapping[str, Mapping[str, object]] | None = None
+) -> tuple[CardField, ...]:
+    """Return every field that a card of a kind of material may have.
+
+    Parameters
+    ----------
+    kind : type
+        The dataclass of the material.
+    shelves : mapping, optional
+        For each field that names another material, those materials by name.
+
+    Examples
+    --------
+    >>> from laywright.laminate.constituents import Fibre
+    >>> card_fields(Fibre)[0]
+    CardField(name='density', unit='g/cm^3', low=0.5, high=5.0, words=(), needed=True)
+    """
+    found: list[CardField] = []
+    hints = get_type_hints(kind)
+    limits = limits_of(kind)
+    for field in dataclasses.fields(kind):
+        needed = field.default is dataclasses.MISSING
+        group = _group(kind, field.name)
+        if field.name in (shelves or {}):
+            names = tuple((shelves or {})[field.name])
+            found.append(CardField(field.name, "", None, None, names, needed))
+        elif field.name in limits:
+            bounds = limits[field.name]
+            found.append(CardField(field.name, bounds.unit, bounds.low, bounds.high, (), needed))
+        elif group is not None:
+            found += [
+                dataclasses.replace(inner, name=f"{field.name}.{inner.name}", needed=False)
+                for inner in card_fields(group)
+            ]
+        elif isinstance(hints[field.name], type) and issubclass(hints[field.name], Enum):
+            words = tuple(str(member.value) for member in hints[field.name])
+            found.append(CardField(field.name, "", None, None, words, needed))
+    return tuple(found)
 
 
 def named(shelf: Mapping[str, T], name: str, kind: str) -> T:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from laywright.errors import MaterialError
-from laywright.laminate.card_fields import from_card, named
+from laywright.laminate.card_fields import CardField, card_fields, from_card, named
 from laywright.laminate.card_files import Card, read_cards
 from laywright.laminate.constituents import Cloth, Fibre, FibreKind, Resin, Weave
 from laywright.laminate.cores import CoreSheet
@@ -25,7 +25,15 @@ __all__ = [
     "materials_of",
 ]
 
-_KINDS = ("fibre", "resin", "cloth", "core", "release", "consumable", "sheet")
+_KINDS: dict[str, type] = {
+    "fibre": Fibre,
+    "resin": Resin,
+    "cloth": Cloth,
+    "core": CoreSheet,
+    "release": ReleaseAgent,
+    "consumable": Consumable,
+    "sheet": PlainSheet,
+}
 
 
 @dataclass(frozen=True)
@@ -86,6 +94,12 @@ class Materials:
         """Return the core of this name, or raise MaterialError with the nearest names."""
         return named(self.cores, name, "core")
 
+    def fields(self, kind: str) -> tuple[CardField, ...]:
+        """Return what may stand on a card of a kind, such as ``"cloth"``."""
+        if kind not in _KINDS:
+            raise _no_kind("card", kind)
+        return card_fields(_KINDS[kind], {"fibre": self.fibres} if kind == "cloth" else None)
+
     def sheet(self, name: str) -> PlainSheet:
         """Return the plain sheet of this name, or raise MaterialError with the nearest names."""
         return named(self.sheets, name, "sheet")
@@ -134,6 +148,10 @@ def gather_cards(folder: Path) -> dict[str, Card]:
     return found
 
 
+def _no_kind(where: str, kind: str) -> MaterialError:
+    return MaterialError(where, f"'{kind}'", " or ".join(_KINDS), "correct the line")
+
+
 def materials_of(cards: Iterable[Card]) -> Materials:
     """Return the materials that cards describe.
 
@@ -145,9 +163,7 @@ def materials_of(cards: Iterable[Card]) -> Materials:
     shelf: dict[str, list[Card]] = {kind: [] for kind in _KINDS}
     for card in sorted(cards, key=lambda card: card.name):
         if card.card not in shelf:
-            raise MaterialError(
-                f"{card.file}: card", f"'{card.card}'", " or ".join(shelf), "correct the line"
-            )
+            raise _no_kind(f"{card.file}: card", card.card)
         shelf[card.card].append(card)
     fibres = {card.name: from_card(Fibre, card) for card in shelf["fibre"]}
     return Materials(

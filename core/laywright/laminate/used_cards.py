@@ -7,6 +7,7 @@ which differ, and an empty store takes them all.
 
 from __future__ import annotations
 
+import dataclasses
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
@@ -90,6 +91,9 @@ def used_cards(
 ) -> tuple[Card, ...]:
     """Return the cards of the named materials and of the fibres in them, by name.
 
+    A card says the same whatever its file is called, so each is given the name of its material
+    for a file name: a layup does not change when a file is renamed.
+
     Parameters
     ----------
     library : Materials
@@ -112,7 +116,7 @@ def used_cards(
     def take(name: str, find: Callable[[str], object]) -> Card:
         if name not in kept:
             find(name)
-        used[name] = kept.get(name) or library.cards[name]
+        used[name] = dataclasses.replace(kept.get(name) or library.cards[name], file=name)
         return used[name]
 
     for name in dict.fromkeys(cloths):

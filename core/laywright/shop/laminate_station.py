@@ -19,6 +19,7 @@ def laminate_station(details: LaminateDetails) -> Station:
             Note(ANGLES),
             *pictured("The stack, away from the mould on top", details.section, 55.0),
             *pictured("Modulus in each direction", details.polar, 80.0),
+            *pictured("What it carries", details.envelope, 80.0),
             *details.tables,
             *(Note(note) for note in details.notes),
         ),

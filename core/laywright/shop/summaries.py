@@ -176,12 +176,15 @@ class LaminateDetails:
         The stack, and the stiffness all round.
     tables : tuple of Table
     notes : tuple of str
+    envelope : Drawing or None
+        Which loads it carries, where a load is given.
     """
 
     section: Drawing
     polar: Drawing
     tables: tuple[Table, ...]
     notes: tuple[str, ...]
+    envelope: Drawing | None = None
 
 
 @dataclass(frozen=True, eq=False)
