@@ -52,7 +52,7 @@ def test_a_load_adds_margins_their_band_and_the_envelope(patterns_of_hatch):
     laminate, patterns = patterns_of_hatch
     page = laminate_details(laminate, patterns, Loading(LoadCase(force=(10.0, 0.0, 0.0))))
     assert page.tables[0].rows[-1][0] == "margin, times the load"
-    assert page.tables[-1].heading.startswith("How often the forces may be taken")
+    assert page.tables[-1].heading.startswith("How many times the forces")
     assert any("by an accredited laboratory" in note for note in page.notes)
     captions = [b.caption for b in laminate_station(page).blocks if hasattr(b, "caption")]
     assert captions[-1] == "What it carries"

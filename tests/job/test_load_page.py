@@ -55,7 +55,7 @@ def test_a_panel_and_strains_are_told_with_their_limits(laminate):
     )
     page = load_page(laminate, loading)
     assert page.picture is None
-    assert page.tables[0].heading.startswith("How often the strains")
+    assert page.tables[0].heading.startswith("How many times the strains")
     assert page.tables[1].heading == "A flat panel of 300 x 200 mm, simply supported"
     assert any("A quick estimate for a flat rectangle" in note for note in page.notes)
     assert "(set for this job)" in page.notes[-1]

@@ -77,7 +77,7 @@ def load_words(laminate: Laminate, loading: Loading) -> str:
                 said.append(report.finding)
         if loading.plate is not None:
             found = check_plate(laminate, loading.plate, loading.criterion, loading.knock_downs)
-            said.append(f"The panel bends by {found.deflection:.2f} mm. {found.finding}".strip())
+            said.append(f"The panel bends by {found.deflection:.3g} mm. {found.finding}".strip())
     except MaterialError as problem:
         said.append(str(problem))
     return " ".join(said)
@@ -116,7 +116,7 @@ def _margins(report: StrengthReport, case: LoadCase | StrainCase) -> Table:
             )
         ]
     return Table(
-        f"How often the {head} may be taken until it fails, by {report.criterion.value}",
+        f"How many times the {head} until it fails, by {report.criterion.value}",
         ("Layer", "Times", "How", *(mode.value.capitalize() for mode in Mode)),
         tuple(rows),
     )
@@ -134,10 +134,11 @@ def _last(report: StrengthReport) -> str:
 def _plate(found: PlateReport, plate: Plate) -> Table:
     rows = [
         ("Pressure", f"{1000.0 * plate.pressure:g} kPa"),
-        ("Deflection of the middle", f"{found.deflection:.2f} mm"),
+        ("Deflection of the middle", f"{found.deflection:.3g} mm"),
         ("Of that from transverse shear", f"{found.shear_share:.0%}"),
-        ("Buckles at", f"{_times(found.buckling_factor)} times the in-plane forces"),
     ]
+    if math.isfinite(found.buckling_factor):
+        rows.append(("Buckles at", f"{_times(found.buckling_factor)} times the in-plane forces"))
     if found.strength_factor is not None:
         rows.append(("Something fails at", f"{_times(found.strength_factor)} times the pressure"))
     title = f"A flat panel of {plate.length:g} x {plate.width:g} mm, {plate.support.value}"
