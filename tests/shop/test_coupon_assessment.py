@@ -9,7 +9,7 @@ from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Layup, Ply
 from laywright.shop.coupon import BendCoupon, TensionCoupon
-from laywright.shop.coupon_assessment import CouponTest, Loading, assess_coupons
+from laywright.shop.coupon_assessment import CouponLoading, CouponTest, assess_coupons
 from laywright.shop.coupon_compare import bending_prediction, tension_prediction
 from laywright.shop.coupon_plan import CouponSettings, SpanRule, plan_coupons
 from laywright.values import pack, unpack
@@ -49,7 +49,7 @@ def test_before_the_test_there_is_the_plan():
 
 def test_coupons_as_predicted_come_out_as_predicted():
     test = assess_coupons(
-        LAMINATE, CouponSettings(5), Loading.BENDING, tuple(bent(f"B{k}") for k in range(5))
+        LAMINATE, CouponSettings(5), CouponLoading.BENDING, tuple(bent(f"B{k}") for k in range(5))
     )
     modulus = test.comparisons[0]
     assert modulus.ratio == pytest.approx(1.0, rel=1e-9)
@@ -60,17 +60,17 @@ def test_coupons_as_predicted_come_out_as_predicted():
 
 def test_each_loading_counts_its_own_coupons():
     bends, pulls = (bent("B1", 0.9),), (pulled("P1", 1.1), pulled("P2", 1.1))
-    test = assess_coupons(LAMINATE, CouponSettings(), Loading.TENSION, bends, pulls)
+    test = assess_coupons(LAMINATE, CouponSettings(), CouponLoading.TENSION, bends, pulls)
     assert [result.name for result in test.report.results] == ["P1", "P2"]
     assert test.comparisons[0].ratio == pytest.approx(1.1)
     assert test.span is None
-    test = assess_coupons(LAMINATE, CouponSettings(), Loading.BENDING, bends, pulls)
+    test = assess_coupons(LAMINATE, CouponSettings(), CouponLoading.BENDING, bends, pulls)
     assert test.comparisons[0].ratio == pytest.approx(0.9)
 
 
 def test_it_survives_storage():
     settings = CouponSettings(5, SpanRule.ISO_14125_CARBON)
-    test = assess_coupons(LAMINATE, settings, Loading.BENDING, (bent("B1"),))
+    test = assess_coupons(LAMINATE, settings, CouponLoading.BENDING, (bent("B1"),))
     assert pack(unpack(CouponTest, pack(test))) == pack(test)
     assert unpack(CouponSettings, pack(settings)) == settings
     assert test.plan.span == np.ceil(40.0 * LAMINATE.thickness)
@@ -78,6 +78,6 @@ def test_it_survives_storage():
 
 def test_two_coupons_of_one_name_and_a_bad_number_are_refused():
     with pytest.raises(InputError, match="two coupons 'B1'"):
-        assess_coupons(LAMINATE, CouponSettings(), Loading.BENDING, (bent("B1"), bent("B1")))
+        assess_coupons(LAMINATE, CouponSettings(), CouponLoading.BENDING, (bent("B1"), bent("B1")))
     with pytest.raises(InputError, match="number of coupons"):
         CouponSettings(-1)

@@ -6,7 +6,6 @@ cannot be used is refused in one sentence that names the file, the section and t
 
 from __future__ import annotations
 
-import dataclasses
 import tomllib
 from pathlib import Path
 
@@ -23,14 +22,11 @@ from laywright.job.mould_section import read_mould
 from laywright.job.part_section import read_part
 from laywright.job.sections import Section, choice, only, text_of
 from laywright.job.setting_values import section_of, settings_of, vector_of
+from laywright.job.shop_section import SHOP_SECTIONS, read_bench, read_shop
 from laywright.laminate.materials import load_materials
 from laywright.mould.printer import Printer, load_printers
 from laywright.mould.release import ReleaseSettings
 from laywright.mould.tiles import TileSettings
-from laywright.quantities import magnitude
-from laywright.shop.cure_settings import CureSettings
-from laywright.shop.mix import MixSettings
-from laywright.shop.plan import ShopSettings
 from laywright.surface.face import LaminateSide, MouldSide
 
 __all__ = ["read_job"]
@@ -62,14 +58,9 @@ def read_job(path: Path, materials_folder: Path | None = None) -> Job:
     """
     table = _toml(path)
     known = {"name", "part", "layup", "printer", "release", "mould", "tiles", "patterns"}
-    only(table, known | {"datum", "roll", "mix", "cure", "load", "analysis"}, str(path))
+    only(table, known | {"datum", "roll", "load", "analysis"} | SHOP_SECTIONS, str(path))
     part = section_of(table, "part", required=True)
     surface = read_part(part, path.parent)
-    shop = section_of(table, "mix")
-    temperature = shop.get("temperature", "21 degC")
-    degrees = magnitude(temperature, "degC", "[mix] temperature")
-    mix = settings_of(MixSettings, {k: v for k, v in shop.items() if k != "temperature"}, "mix")
-    cure = settings_of(CureSettings, section_of(table, "cure"), "cure")
     return Job(
         name=text_of(table, "name", str(path)),
         surface=surface,
@@ -86,10 +77,8 @@ def read_job(path: Path, materials_folder: Path | None = None) -> Job:
         tiles=settings_of(TileSettings, section_of(table, "tiles"), "tiles"),
         patterns=settings_of(PatternSettings, section_of(table, "patterns"), "patterns"),
         roll=settings_of(RollSettings, section_of(table, "roll"), "roll"),
-        shop=ShopSettings(
-            dataclasses.replace(mix, temperature_c=degrees),
-            dataclasses.replace(cure, temperature_c=degrees),
-        ),
+        shop=read_shop(table),
+        bench=read_bench(table),
         loading=read_load(section_of(table, "load")),
         analysis=(
             settings_of(AnalysisSettings, section_of(table, "analysis"), "analysis")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import dataclasses
 from enum import Enum
-from typing import Any, TypeVar
+from typing import Any, TypeVar, get_type_hints
 
 from laywright.arrays import Vector
 from laywright.cloth.fabric import Start
@@ -19,9 +19,17 @@ from laywright.mould.release import ReleaseSettings
 from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
 from laywright.mould.tiles import TileSettings
 from laywright.quantities import magnitude
+from laywright.shop.bag import BagSettings, BagStyle
+from laywright.shop.coupon_plan import CouponSettings, SpanRule
 from laywright.shop.cure_settings import CureSettings, Support
+from laywright.shop.finish import FinishSettings
 from laywright.shop.mix import MixSettings
+from laywright.shop.profile import TimeRule
+from laywright.shop.release_coats import CoatingSettings, MouldState, ReleaseAgent
+from laywright.shop.strips import StripSettings
+from laywright.shop.timeline import WorkingDay
 from laywright.surface.repair import RepairSettings
+from laywright.values import from_tree
 
 __all__ = ["section_of", "settings_of", "vector_of"]
 
@@ -77,15 +85,55 @@ _UNITS: dict[type, dict[str, str]] = {
         "fixed_loss_g": "g",
         "cup_limit_g": "g",
         "scale_resolution_g": "g",
+        "seal_coats": "",
+        "seal_coat_weight": "g/m^2",
+        "fill_coats": "",
+        "fill_coat_weight": "g/m^2",
+        "square_metre_minutes": "minute",
+        "ply_minutes": "minute",
     },
     AnalysisSettings: {"triangles": "", "pressure": "MPa"},
-    CureSettings: {"mould_softening_c": "degC", "post_cure_c": "degC", "post_cure_hours": "hour"},
+    CureSettings: {
+        "mould_softening_c": "degC",
+        "post_cure_c": "degC",
+        "post_cure_hours": "hour",
+        "ramp": "delta_degC/hour",
+    },
+    CouponSettings: {"count": ""},
+    FinishSettings: {
+        "grits": "",
+        "primer_coats": "",
+        "sealer_coats": "",
+        "filler_hours": "hour",
+        "primer_hours": "hour",
+        "sealer_hours": "hour",
+        "sanding_minutes": "minute",
+    },
+    CoatingSettings: {
+        "wait_minutes": "minute",
+        "dry_minutes": "minute",
+        "square_metre_minutes": "minute",
+    },
+    StripSettings: {"width": "mm", "lap": "mm", "beyond": "mm"},
+    BagSettings: {"beyond": "mm", "slack": "mm", "pleat_every": "mm", "pleat_height": "mm"},
+    WorkingDay: {"begins": "", "ends": ""},
+}
+_PLAIN: dict[Any, str] = {
+    int: "a whole number",
+    float: "a number",
+    str: "a text in quotes",
+    tuple[int, ...]: "whole numbers in brackets",
 }
 _CHOICES: dict[str, type[Enum]] = {
     "start": Start,
     "post_cure_support": Support,
     "build": MouldBuild,
     "edge": EdgeHold,
+    "rule": TimeRule,
+    "span": SpanRule,
+    "agent": ReleaseAgent,
+    "state": MouldState,
+    "style": BagStyle,
 }
 
 
@@ -113,7 +161,7 @@ def settings_of(kind: type[T], section: Section, name: str) -> T:
     for key, value in section.items():
         where = f"[{name}] {key}"
         if units.get(key) == "":
-            values[key] = value
+            values[key] = _as_written(kind, key, value, where)
         elif key in _CHOICES and key not in units:
             values[key] = choice(_CHOICES[key], value, where)
         elif isinstance(value, list):
@@ -127,6 +175,17 @@ def settings_of(kind: type[T], section: Section, name: str) -> T:
                 where, repr(value), "a number with its unit in quotes", f'write "{value} unit"'
             )
     return kind(**values)
+
+
+def _as_written(kind: type, key: str, value: object, where: str) -> Any:
+    """Return a value without a unit: a count, a text, a list of such."""
+    wanted = get_type_hints(kind)[key]
+    if wanted not in _PLAIN:
+        return value
+    try:
+        return from_tree(wanted, value)
+    except (TypeError, ValueError) as problem:
+        raise InputError(where, repr(value), _PLAIN[wanted], "correct it") from problem
 
 
 def vector_of(value: object, where: str) -> Vector:

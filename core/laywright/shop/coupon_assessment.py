@@ -19,10 +19,10 @@ from laywright.shop.coupon_plan import CouponPlan, CouponSettings, plan_coupons
 from laywright.shop.coupons import CouponReport, evaluate_bending, evaluate_tension
 from laywright.stage import stage
 
-__all__ = ["CouponTest", "Loading", "assess_coupons"]
+__all__ = ["CouponLoading", "CouponTest", "assess_coupons"]
 
 
-class Loading(Enum):
+class CouponLoading(Enum):
     """How the coupons are loaded."""
 
     BENDING = "bent over three points"
@@ -35,7 +35,7 @@ class CouponTest:
 
     Attributes
     ----------
-    loading : Loading
+    loading : CouponLoading
     plan : CouponPlan
         For bending; a strip for tension is cut from the same plate.
     report : CouponReport or None
@@ -48,7 +48,7 @@ class CouponTest:
         Of its inputs.
     """
 
-    loading: Loading
+    loading: CouponLoading
     plan: CouponPlan
     report: CouponReport | None
     comparisons: tuple[Comparison, ...]
@@ -67,7 +67,7 @@ class CouponTest:
 def assess_coupons(
     laminate: Laminate,
     settings: CouponSettings,
-    loading: Loading = Loading.BENDING,
+    loading: CouponLoading = CouponLoading.BENDING,
     bent: tuple[BendCoupon, ...] = (),
     pulled: tuple[TensionCoupon, ...] = (),
     window: ChordWindow = ChordWindow.ISO_527,
@@ -79,7 +79,7 @@ def assess_coupons(
     laminate : Laminate
         Of the part, along the datum arrow.
     settings : CouponSettings
-    loading : Loading
+    loading : CouponLoading
         Which of the coupons count.
     bent, pulled : tuple of BendCoupon, tuple of TensionCoupon
     window : ChordWindow
@@ -90,14 +90,14 @@ def assess_coupons(
     InputError
         If two coupons share a name, or a record cannot be evaluated; the message names it.
     """
-    names = [coupon.name for coupon in (bent if loading is Loading.BENDING else pulled)]
+    names = [coupon.name for coupon in (bent if loading is CouponLoading.BENDING else pulled)]
     twice = sorted({name for name in names if names.count(name) > 1})
     if twice:
         raise InputError("coupon test", f"two coupons '{twice[0]}'", "a name each", "rename one")
     plan = plan_coupons(laminate, settings.span, max(settings.count, 1))
     if not names:
         return CouponTest(loading, plan, None, (), None)
-    if loading is Loading.TENSION:
+    if loading is CouponLoading.TENSION:
         report = evaluate_tension(pulled, window)
         predicted = tension_prediction(laminate)
         return CouponTest(loading, plan, report, compare(report, predicted), None)
