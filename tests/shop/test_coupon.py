@@ -4,7 +4,7 @@ import pytest
 
 from laywright.arrays import floats
 from laywright.errors import InputError
-from laywright.shop.coupon import BendCoupon, Ending, TensionCoupon
+from laywright.shop.coupon import BendCoupon, CouponSet, Ending, TensionCoupon
 from laywright.values import pack, unpack
 
 RISING = floats([0.0, 1.0, 2.0], -1)
@@ -32,3 +32,17 @@ def test_coupons_survive_storage():
     pulled = TensionCoupon("b", 15.0, 2.0, RISING, RISING)
     for coupon in (bent, pulled):
         assert pack(unpack(type(coupon), pack(coupon))) == pack(coupon)
+
+
+def test_a_name_stands_for_one_coupon_of_the_set():
+    bent = BendCoupon("A1", 15.0, 2.0, 64.0, RISING, RISING)
+    pulled = TensionCoupon("A2", 15.0, 2.0, RISING, RISING)
+    both = CouponSet().with_coupon(bent).with_coupon(pulled)
+    assert both.names == ("A1", "A2")
+    assert pack(unpack(CouponSet, pack(both))) == pack(both)
+    assert both.without("A1").names == ("A2",)
+    assert both.without("A1").with_coupon(bent).names == both.names
+    with pytest.raises(InputError, match="a name that is taken"):
+        both.with_coupon(bent)
+    with pytest.raises(InputError, match="no name"):
+        both.with_coupon(BendCoupon(" ", 15.0, 2.0, 64.0, RISING, RISING))

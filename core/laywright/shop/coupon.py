@@ -1,4 +1,4 @@
-"""The record of one test strip, bent or pulled."""
+"""The records of test strips, bent or pulled."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ import numpy as np
 from laywright.arrays import FloatArray
 from laywright.errors import InputError
 
-__all__ = ["BendCoupon", "Ending", "TensionCoupon"]
+__all__ = ["BendCoupon", "CouponSet", "Ending", "TensionCoupon"]
 
 
 class Ending(Enum):
@@ -80,6 +80,56 @@ class TensionCoupon:
     def __post_init__(self) -> None:
         _check_size(self.name, self.width, self.thickness)
         _check_record(self.name, "strain", self.strain, self.force)
+
+
+@dataclass(frozen=True, eq=False)
+class CouponSet:
+    """All records of a coupon test; a name stands for one coupon.
+
+    Attributes
+    ----------
+    bent : tuple of BendCoupon
+    pulled : tuple of TensionCoupon
+    """
+
+    bent: tuple[BendCoupon, ...] = ()
+    pulled: tuple[TensionCoupon, ...] = ()
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """Names of all coupons."""
+        return (
+            *(coupon.name for coupon in self.bent),
+            *(coupon.name for coupon in self.pulled),
+        )
+
+    def with_coupon(self, coupon: BendCoupon | TensionCoupon) -> CouponSet:
+        """Return the set with one more record.
+
+        Raises
+        ------
+        InputError
+            If the name is empty or taken.
+        """
+        if not coupon.name.strip():
+            raise InputError("coupon", "no name", "a name such as A1", "give it a name")
+        if coupon.name in self.names:
+            raise InputError(
+                f"coupon {coupon.name}",
+                "a name that is taken",
+                "a name of its own",
+                "take the other record out first, or choose another name",
+            )
+        if isinstance(coupon, BendCoupon):
+            return CouponSet((*self.bent, coupon), self.pulled)
+        return CouponSet(self.bent, (*self.pulled, coupon))
+
+    def without(self, name: str) -> CouponSet:
+        """Return the set without the record of that name."""
+        return CouponSet(
+            tuple(coupon for coupon in self.bent if coupon.name != name),
+            tuple(coupon for coupon in self.pulled if coupon.name != name),
+        )
 
 
 def _check_size(name: str, width: float, thickness: float) -> None:

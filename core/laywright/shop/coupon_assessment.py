@@ -5,10 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
-from laywright.errors import InputError
 from laywright.laminate.laminate import Laminate
 from laywright.shop.bending import ChordWindow
-from laywright.shop.coupon import BendCoupon, TensionCoupon
+from laywright.shop.coupon import CouponSet
 from laywright.shop.coupon_compare import (
     Comparison,
     bending_prediction,
@@ -67,9 +66,8 @@ class CouponTest:
 def assess_coupons(
     laminate: Laminate,
     settings: CouponSettings,
+    coupons: CouponSet,
     loading: CouponLoading = CouponLoading.BENDING,
-    bent: tuple[BendCoupon, ...] = (),
-    pulled: tuple[TensionCoupon, ...] = (),
     window: ChordWindow = ChordWindow.ISO_527,
 ) -> CouponTest:
     """Return how coupons of a laminate are made and what they gave.
@@ -79,23 +77,21 @@ def assess_coupons(
     laminate : Laminate
         Of the part, along the datum arrow.
     settings : CouponSettings
+    coupons : CouponSet
+        Empty before the test.
     loading : CouponLoading
         Which of the coupons count.
-    bent, pulled : tuple of BendCoupon, tuple of TensionCoupon
     window : ChordWindow
         Strains for the chord modulus.
 
     Raises
     ------
     InputError
-        If two coupons share a name, or a record cannot be evaluated; the message names it.
+        If a record cannot be evaluated; the message names it.
     """
-    names = [coupon.name for coupon in (bent if loading is CouponLoading.BENDING else pulled)]
-    twice = sorted({name for name in names if names.count(name) > 1})
-    if twice:
-        raise InputError("coupon test", f"two coupons '{twice[0]}'", "a name each", "rename one")
+    bent, pulled = coupons.bent, coupons.pulled
     plan = plan_coupons(laminate, settings.span, max(settings.count, 1))
-    if not names:
+    if not (bent if loading is CouponLoading.BENDING else pulled):
         return CouponTest(loading, plan, None, (), None)
     if loading is CouponLoading.TENSION:
         report = evaluate_tension(pulled, window)

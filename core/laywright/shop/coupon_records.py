@@ -18,7 +18,15 @@ from laywright.files.number_table import NumberTable
 from laywright.shop.coupon import BendCoupon, Ending, TensionCoupon
 from laywright.shop.drop_test import STANDARD_GRAVITY
 
-__all__ = ["ReadingColumns", "bend_coupon", "from_contact", "tension_coupon"]
+__all__ = [
+    "FORCE_UNITS",
+    "LENGTH_UNITS",
+    "STRAIN_UNITS",
+    "ReadingColumns",
+    "bend_coupon",
+    "from_contact",
+    "tension_coupon",
+]
 
 _FORCE = {
     "n": 1.0,
@@ -53,6 +61,9 @@ _STRAIN = {
     "με": 1e-6,
     "ustrain": 1e-6,
 }
+FORCE_UNITS, LENGTH_UNITS, STRAIN_UNITS = tuple(_FORCE), tuple(_LENGTH), tuple(_STRAIN)
+"""Units that a column may be in."""
+
 _FORCE_WORDS = ("force", "load", "weight", "mass", "kraft", "last", "gewicht")
 _LENGTH_WORDS = ("deflection", "travel", "displacement", "gauge", "position", "stroke", "weg")
 _STRAIN_WORDS = ("strain", "dehnung", "extenso")

@@ -125,7 +125,7 @@ class Record:
     digest: str = ""
 
 
-@stage("Weigh-in", version=3)
+@stage("Record of a part", version=3)
 def weigh_in(laminate: Laminate, shop: ShopPlan, readings: Readings) -> Record:
     """Return what was made, beside what was planned.
 
