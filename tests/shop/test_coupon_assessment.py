@@ -51,7 +51,6 @@ def test_coupons_as_predicted_come_out_as_predicted():
     test = assess_coupons(
         LAMINATE,
         CouponSettings(5),
-        CouponLoading.BENDING,
         CouponSet(tuple(bent(f"B{k}") for k in range(5))),
     )
     modulus = test.comparisons[0]
