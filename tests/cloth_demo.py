@@ -11,7 +11,7 @@ import shapes
 from laywright.arrays import floats
 from laywright.cloth.pattern import Pattern, PatternSet, PatternSettings, make_patterns
 from laywright.laminate.laminate import Laminate, analyse
-from laywright.laminate.materials import load_materials
+from laywright.laminate.materials import Weave, load_materials
 from laywright.laminate.plies import Layup, Ply
 from laywright.surface.face import MouldedFace, take_face
 
@@ -39,7 +39,9 @@ def hatch_patterns() -> PatternSet:
     return make_patterns(hatch_face(), laminate, None, PatternSettings(triangles=1500))
 
 
-def pattern_of(outline: np.ndarray, ply: int, cloth: str, roll_width: float) -> Pattern:
+def pattern_of(
+    outline: np.ndarray, ply: int, cloth: str, roll_width: float, weave: Weave = Weave.TWILL
+) -> Pattern:
     """Pattern of a given outline without margin."""
     x, y = outline.T
     area = 0.5 * float((x * np.roll(y, -1) - np.roll(x, -1) * y).sum())
@@ -48,6 +50,7 @@ def pattern_of(outline: np.ndarray, ply: int, cloth: str, roll_width: float) -> 
         ply,
         f"ply {ply}",
         cloth,
+        weave,
         roll_width,
         0.9,
         0.0,

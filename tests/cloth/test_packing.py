@@ -6,8 +6,9 @@ import sys
 import numpy as np
 import pytest
 
-from laywright.cloth.packing import fits, search
-from laywright.cloth.skyline import Spot, place_by_lanes
+from laywright.cloth.bottom_left import place_bottom_left
+from laywright.cloth.packing import Found, fits, search
+from laywright.cloth.spot import STRAIGHT, Spot
 from laywright.errors import Cancelled
 from laywright.progress import silent
 
@@ -18,18 +19,23 @@ def ell(size):
 
 
 PIECES = [ell(size) for size in (300, 260, 260, 220, 180, 180, 150)]
+STRAIGHT_ALL = [False] * len(PIECES)
 
 
 def test_what_the_search_finds_fits():
     pytest.importorskip("spyrrow")
-    spots = search(PIECES, 500.0, 5.0, 1.0, 1, silent)
-    assert fits(PIECES, spots, 500.0, 5.0)
-    starts = [spot.on(piece)[:, 0].min() for spot, piece in zip(spots, PIECES, strict=True)]
+    mirrored = [False, True] * 3 + [False]
+    found = search(PIECES, mirrored, 500.0, 5.0, 1.0, 1, silent)
+    assert not found.stopped
+    assert fits(PIECES, found.spots, 500.0, 5.0)
+    assert [spot.mirrored for spot in found.spots] == mirrored
+    starts = [spot.on(piece)[:, 0].min() for spot, piece in zip(found.spots, PIECES, strict=True)]
     assert min(starts) == pytest.approx(0.0, abs=1e-9)
 
 
-def test_a_piece_nearly_as_wide_as_the_roll_is_left_to_the_lanes():
-    assert search([ell(495), ell(100)], 500.0, 5.0, 1.0, 1, silent) is None
+def test_a_piece_nearly_as_wide_as_the_roll_is_left_to_the_simple_packing():
+    found = search([ell(495), ell(100)], [False] * 2, 500.0, 5.0, 1.0, 1, silent)
+    assert found == Found(None)
 
 
 def test_without_the_library_there_is_nothing_to_find(monkeypatch):
@@ -42,26 +48,30 @@ def test_without_the_library_there_is_nothing_to_find(monkeypatch):
 
     monkeypatch.delitem(sys.modules, "spyrrow", raising=False)
     monkeypatch.setattr(builtins, "__import__", without)
-    assert search(PIECES, 500.0, 5.0, 1.0, 1, silent) is None
+    assert search(PIECES, STRAIGHT_ALL, 500.0, 5.0, 1.0, 1, silent) == Found(None)
 
 
-def test_stops_when_asked():
+def test_when_stopped_the_best_so_far_is_given():
     pytest.importorskip("spyrrow")
 
     def stop(share, doing=""):
-        raise Cancelled
+        if share > 0.15:
+            raise Cancelled
 
-    with pytest.raises(Cancelled):
-        search(PIECES, 500.0, 5.0, 1.0, 1, stop)
+    found = search(PIECES, STRAIGHT_ALL, 500.0, 5.0, 2.0, 1, stop)
+    assert found.stopped
+    assert found.spots is None or fits(PIECES, found.spots, 500.0, 5.0)
 
 
 def test_overlaps_edges_and_gaps_are_seen():
-    good = place_by_lanes(PIECES, 500.0, 5.0)
+    good = place_bottom_left(PIECES, [STRAIGHT] * len(PIECES), 500.0, 5.0, range(len(PIECES)))
     assert fits(PIECES, good, 500.0, 5.0)
     assert not fits(PIECES, good, 500.0, 50.0)
-    stacked = [Spot(0.0, 0.0, False)] * len(PIECES)
+    stacked = [Spot(0.0, 0.0)] * len(PIECES)
     assert not fits(PIECES, stacked, 500.0, 0.0)
     outside = [Spot(spot.x, spot.y - 400.0, spot.turned) for spot in good]
     assert not fits(PIECES, outside, 500.0, 5.0)
-    touching = [Spot(0.0, 0.0, False), Spot(100.0, 0.0, False)]
+    before = [Spot(spot.x - 1.0, spot.y, spot.turned) for spot in good]
+    assert not fits(PIECES, before, 500.0, 5.0)
+    touching = [Spot(0.0, 0.0), Spot(100.0, 0.0)]
     assert fits([ell(100)] * 2, touching, 500.0, 0.0)

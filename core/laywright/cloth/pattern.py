@@ -110,6 +110,8 @@ class Pattern:
         Name of the ply.
     cloth : str
         Name of the cloth that it is cut from.
+    weave : Weave
+        How the yarns of that cloth lie.
     roll_width : float, mm
         Width of the roll, from the cloth's card.
     locking_angle : float, radians
@@ -151,6 +153,7 @@ class Pattern:
     ply: int
     name: str
     cloth: str
+    weave: Weave
     roll_width: float
     locking_angle: float
     angle: float
@@ -194,7 +197,7 @@ class PatternSet:
     digest: str = ""
 
 
-@stage("Cloth Patterns", version=1)
+@stage("Cloth Patterns", version=2)
 def make_patterns(
     face: MouldedFace,
     laminate: Laminate,
@@ -283,6 +286,7 @@ def _pattern(
         number,
         name,
         ply.cloth.name,
+        ply.cloth.weave,
         ply.cloth.roll_width,
         ply.cloth.locking_angle,
         ply.angle,

@@ -76,13 +76,12 @@ def roll_drawing(layout: RollLayout, patterns: tuple[Pattern, ...]) -> Drawing:
     -------
     Drawing
     """
-    known = {(pattern.ply, pattern.piece): pattern for pattern in patterns}
     corners = np.array(
         [[0.0, 0.0], [layout.length, 0.0], [layout.length, layout.width], [0.0, layout.width]]
     )
     shapes: list[Line | Label] = [Line("roll", corners, closed=True)]
     for placement in layout.placements:
-        shapes += _placed(known[placement.ply, placement.piece], placement)
+        shapes += _placed(patterns[placement.pattern], placement)
     shapes.append(
         Label(
             "label",

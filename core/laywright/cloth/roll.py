@@ -1,165 +1,81 @@
 """The roll plan: where each pattern is cut from its roll, with the grain kept.
 
-The warp of every pattern lies along the roll, so a pattern may be turned by half a turn and
-not otherwise.  A packing library searches within a time budget; a simple packing by lanes is
-always made beside it, and the shorter of the two is taken.
+The warp of every pattern lies along the roll, so a pattern may be turned by half a turn, and
+where both faces of the cloth are alike it may be cut face down, and not otherwise.  Offcuts at
+hand are filled first.  For the rolls a simple packing that fills holes is always made; a
+packing library searches beside it within a time budget, and the shorter of the two is taken.
 """
 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, field
+import time
+from dataclasses import replace
 
 import numpy as np
+from shapely.geometry import Polygon
 
 from laywright.arrays import FloatArray
+from laywright.cloth.bottom_left import Rectangle, place_bottom_left
+from laywright.cloth.leftover import free_rectangles
 from laywright.cloth.packing import fits, search
 from laywright.cloth.pattern import Pattern, PatternSet
-from laywright.cloth.skyline import Spot, place_by_lanes
-from laywright.errors import InputError, LimitError
+from laywright.cloth.roll_layout import (
+    Placement,
+    RollLayout,
+    RollPlan,
+    placed_openings,
+    placed_outline,
+)
+from laywright.cloth.roll_pieces import Piece, pieces_of, ways_of
+from laywright.cloth.roll_settings import (
+    Fault,
+    Offcut,
+    RollSettings,
+    TurnOver,
+    WidePatterns,
+)
+from laywright.cloth.spot import Spot, end_of
+from laywright.cloth.tape import TAPES, cut_length, tape_length
+from laywright.errors import Cancelled
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
 
-__all__ = ["Placement", "RollLayout", "RollPlan", "RollSettings", "placed_outline", "plan_roll"]
+__all__ = [
+    "Fault",
+    "Offcut",
+    "Placement",
+    "RollLayout",
+    "RollPlan",
+    "RollSettings",
+    "TurnOver",
+    "WidePatterns",
+    "placed_outline",
+    "plan_roll",
+]
+
+_SEARCHED = 1.0  # s, the shortest search
+_FEW = 60  # pieces that are placed in several orders
 
 
-@dataclass(frozen=True)
-class RollSettings:
-    """The rolls at hand and how long to search.
-
-    Attributes
-    ----------
-    widths : dict of str to float, mm
-        Width of the roll by the name of its cloth, where it differs from the cloth's card.
-    edge : float, mm
-        Strip along both edges of the roll that is not used.
-    gap : float, mm
-        Smallest distance between two pieces.
-    seconds : float
-        Time budget of the search, for all rolls together.
-    seed : int
-        Start of the search: the same seed searches the same way, as far as the time allows.
-    """
-
-    widths: dict[str, float] = field(default_factory=dict)
-    edge: float = 10.0
-    gap: float = 5.0
-    seconds: float = 5.0
-    seed: int = 1
-
-    def __post_init__(self) -> None:
-        named = {"unused edge": self.edge, "gap": self.gap, "time budget": self.seconds}
-        for name, value in named.items():
-            if not (math.isfinite(value) and value >= 0.0):
-                raise InputError(
-                    f"{name} of the roll plan", f"{value:g}", "0 or more", "correct the setting"
-                )
-        for cloth, width in self.widths.items():
-            if not (math.isfinite(width) and width > 2.0 * self.edge):
-                raise InputError(
-                    f"width of the roll of {cloth}",
-                    f"{width:g} mm",
-                    f"more than twice the unused edge of {self.edge:g} mm",
-                    "set the width of the roll",
-                )
-
-
-@dataclass(frozen=True)
-class Placement:
-    """Where a pattern lies on its roll.
-
-    Attributes
-    ----------
-    ply : int
-        Number of the ply.
-    x, y : float, mm
-        Shift of the pattern along the roll and across it, from the roll's corner.
-    turned : bool
-        Whether it is turned by 180 degrees about zero before it is shifted.
-    piece : int
-        Number of the piece where the ply is laid in several.
-    """
-
-    ply: int
-    x: float
-    y: float
-    turned: bool
-    piece: int = 0
-
-
-@dataclass(frozen=True)
-class RollLayout:
-    """One roll with its pieces.
-
-    Attributes
-    ----------
-    cloth : str
-        Name of the cloth.
-    width, length : float, mm
-        Width of the roll and length that is used up.
-    share_used : float
-        Share of that cloth that becomes pieces.
-    placements : tuple of Placement
-        One for each piece.
-    """
-
-    cloth: str
-    width: float
-    length: float
-    share_used: float
-    placements: tuple[Placement, ...]
-
-    def outlines(self, patterns: PatternSet) -> list[tuple[FloatArray, bool]]:
-        """Return the roll's edge and every cut line, (k, 2) float, mm, and whether it closes."""
-        known = {(pattern.ply, pattern.piece): pattern for pattern in patterns.patterns}
-        edge = np.array([[0, 0], [self.length, 0], [self.length, self.width], [0, self.width]])
-        return [
-            (edge, True),
-            *(
-                (placed_outline(known[place.ply, place.piece], place), True)
-                for place in self.placements
-            ),
-        ]
-
-
-@dataclass(frozen=True)
-class RollPlan:
-    """All rolls of a job.
-
-    Attributes
-    ----------
-    rolls : tuple of RollLayout
-        In the order in which the layup first uses the cloths.
-    digest : str
-        Of the inputs.
-    """
-
-    rolls: tuple[RollLayout, ...]
-    digest: str = ""
-
-
-def placed_outline(pattern: Pattern, placement: Placement) -> FloatArray:
-    """Return the cut line of a pattern where it lies on the roll: (k, 2) float, mm."""
-    return Spot(placement.x, placement.y, placement.turned).on(pattern.cut)
-
-
-@stage("Roll Plan", version=1)
+@stage("Roll Plan", version=2)
 def plan_roll(
     patterns: PatternSet,
     settings: RollSettings = RollSettings(),
     *,
     progress: Progress = silent,
 ) -> RollPlan:
-    """Place all patterns on their rolls.
+    """Place all patterns on offcuts and rolls.
 
     Parameters
     ----------
     patterns : PatternSet
         The patterns.
     settings : RollSettings
-        Rolls, gaps, time budget.
+        Rolls, offcuts, gaps, time budget.
     progress : Progress
-        Told how far it is; may raise `laywright.errors.Cancelled`.
+        Told how far it is.  When it raises `laywright.errors.Cancelled` during a search, the
+        search ends and the shortest plan so far is given; at any other time it is passed on.
 
     Returns
     -------
@@ -168,64 +84,250 @@ def plan_roll(
     Raises
     ------
     LimitError
-        If a pattern is wider than its roll.
+        If a pattern is wider than its roll and is not to be split.
     """
-    by_cloth: dict[str, list[Pattern]] = {}
-    for pattern in patterns.patterns:
-        by_cloth.setdefault(pattern.cloth, []).append(pattern)
-    total = len(patterns.patterns)
+    by_cloth: dict[str, list[tuple[int, Pattern]]] = {}
+    for index, pattern in enumerate(patterns.patterns):
+        by_cloth.setdefault(pattern.cloth, []).append((index, pattern))
+    remarks: list[str] = []
+    pieces = {
+        cloth: pieces_of(cloth, found, settings, remarks) for cloth, found in by_cloth.items()
+    }
+    total = sum(len(found) for found in pieces.values())
     done = 0
-    rolls = []
-    for cloth, pieces in by_cloth.items():
-        inner = part_of(progress, done / total, (done + len(pieces)) / total)
-        inner(0.0, f"placing {len(pieces)} pieces on the roll of {cloth}")
-        rolls.append(
-            _lay_out(cloth, pieces, settings, settings.seconds * len(pieces) / total, inner)
+    stopped = False
+    rolls: list[RollLayout] = []
+    offcuts: list[RollLayout] = []
+    for cloth, wanted in pieces.items():
+        inner = part_of(progress, done / total, (done + len(wanted)) / total)
+        if not stopped:
+            inner(0.0, f"placing {len(wanted)} pieces of {cloth}")
+        used, rest = _fill_offcuts(cloth, wanted, settings)
+        offcuts += used
+        if rest:
+            seconds = 0.0 if stopped else settings.seconds * len(rest) / total
+            layout, stopped_here = _lay_out(cloth, rest, settings, seconds, inner)
+            rolls.append(layout)
+            stopped = stopped or stopped_here
+        done += len(wanted)
+    if stopped:
+        remarks.append("the search was ended before its time: this is the shortest plan till then")
+    if settings.parts + settings.mirrored_parts > 1:
+        remarks.append(
+            f"cloth for {settings.parts} parts and {settings.mirrored_parts} mirrored ones; "
+            "everything else in this job is for one part"
         )
-        done += len(pieces)
-    progress(1.0)
-    return RollPlan(tuple(rolls))
+    if not stopped:
+        progress(1.0)
+    return RollPlan(tuple(rolls), tuple(offcuts), tuple(remarks))
+
+
+def _fill_offcuts(
+    cloth: str, pieces: list[Piece], settings: RollSettings
+) -> tuple[list[RollLayout], list[Piece]]:
+    """Return the offcuts that are used, and the pieces that found no room on any."""
+    layouts = []
+    rest = list(pieces)
+    mine = [offcut for offcut in settings.offcuts if offcut.cloth == cloth]
+    for number, offcut in sorted(
+        enumerate(mine, 1), key=lambda item: item[1].length * item[1].width
+    ):
+        fitting = [p for p in rest if float(np.ptp(p.outline[:, 1])) <= offcut.width]
+        outlines = [piece.outline for piece in fitting]
+        spots = place_bottom_left(
+            outlines,
+            [ways_of(piece, settings) for piece in fitting],
+            offcut.width,
+            settings.gap,
+            sorted(range(len(fitting)), key=lambda i: -fitting[i].pattern.area),
+            longest=offcut.length,
+        )
+        chosen = [(p, s) for p, s in zip(fitting, spots, strict=True) if s is not None]
+        if chosen:
+            taken = {id(piece) for piece, _ in chosen}
+            rest = [piece for piece in rest if id(piece) not in taken]
+            layouts.append(
+                _layout(
+                    cloth,
+                    f"offcut {number}",
+                    offcut.width,
+                    offcut.length,
+                    0.0,
+                    chosen,
+                    (),
+                    settings,
+                )
+            )
+    return layouts, rest
 
 
 def _lay_out(
-    cloth: str, pieces: list[Pattern], settings: RollSettings, seconds: float, progress: Progress
-) -> RollLayout:
-    width = settings.widths.get(cloth, pieces[0].roll_width)
+    cloth: str, pieces: list[Piece], settings: RollSettings, seconds: float, progress: Progress
+) -> tuple[RollLayout, bool]:
+    """Return the shortest layout found on a roll, and whether the search was stopped."""
+    width = settings.widths.get(cloth, pieces[0].pattern.roll_width)
     usable = width - 2.0 * settings.edge
-    outlines = [piece.cut for piece in pieces]
-    for piece in pieces:
-        across = float(np.ptp(piece.cut[:, 1]))
-        if across > usable:
-            raise LimitError(
-                f"{piece.name} on the roll of {cloth}",
-                f"a pattern that is {across:.0f} mm wide across the warp",
-                f"at most {usable:.0f} mm",
-                "take a wider roll, turn the ply, or split the face into two Moulded Faces",
-            )
-    best = place_by_lanes(outlines, usable, settings.gap)
-    if len(pieces) > 1 and seconds >= 1.0:
-        found = search(outlines, usable, settings.gap, seconds, settings.seed, progress)
-        if (
-            found is not None
-            and _end(outlines, found) < _end(outlines, best)
-            and fits(outlines, found, usable, settings.gap)
-        ):
-            best = found
-    length = _end(outlines, best)
+    faults: tuple[Rectangle, ...] = tuple(
+        (fault.start, fault.end, fault.low, min(fault.high, width))
+        for fault in settings.faults
+        if fault.cloth == cloth and fault.low < width
+    )
+    below = tuple((a, b, low - settings.edge, high - settings.edge) for a, b, low, high in faults)
+    outlines = [piece.outline for piece in pieces]
+    best = _simple(pieces, outlines, usable, settings, below)
+    stopped = False
+    if len(pieces) > 1 and seconds >= _SEARCHED:
+        hindered = any(fault[0] < end_of(outlines, best) for fault in faults)
+        trial = _reordered if hindered else _searched
+        best, stopped = trial(pieces, best, usable, settings, below, seconds, progress)
+    length = end_of(outlines, best)
+    chosen = [
+        (piece, replace(spot, y=spot.y + settings.edge))
+        for piece, spot in zip(pieces, best, strict=True)
+    ]
+    bought = math.ceil(length / settings.sold_by - 1e-9) * settings.sold_by
+    reached = tuple(fault for fault in faults if fault[0] < length)
+    return _layout(cloth, "roll", width, length, bought, chosen, reached, settings), stopped
+
+
+def _simple(
+    pieces: list[Piece],
+    outlines: list[FloatArray],
+    usable: float,
+    settings: RollSettings,
+    faults: tuple[Rectangle, ...],
+) -> list[Spot]:
+    """Return the shortest of the simple packings, in a few orders and ways round."""
+    ways = [ways_of(piece, settings) for piece in pieces]
+    measures = [
+        [-float(np.ptp(outline[:, 0])) for outline in outlines],
+        [-piece.pattern.area for piece in pieces],
+        [-float(np.ptp(outline[:, 1])) for outline in outlines],
+    ]
+    tries = [(ways, measure) for measure in measures[: 3 if len(pieces) <= _FEW else 1]]
+    if any(len(way) > 2 for way in ways):
+        tries.append(([way[:2] for way in ways], measures[0]))
+    found = [
+        _placed(
+            outlines,
+            allowed,
+            usable,
+            settings.gap,
+            sorted(range(len(pieces)), key=lambda i, by=measure: (by[i], i)),  # type: ignore[misc]
+            faults,
+        )
+        for allowed, measure in tries
+    ]
+    return min(found, key=lambda spots: end_of(outlines, spots))
+
+
+def _searched(
+    pieces: list[Piece],
+    best: list[Spot],
+    usable: float,
+    settings: RollSettings,
+    faults: tuple[Rectangle, ...],
+    seconds: float,
+    progress: Progress,
+) -> tuple[list[Spot], bool]:
+    """Return the shorter of a packing and what the library finds, and whether it was stopped.
+
+    The library knows of no faults: they lie behind the end of the packing.
+    """
+    outlines = [piece.outline for piece in pieces]
+    mirrored = [spot.mirrored for spot in best]
+    found = search(outlines, mirrored, usable, settings.gap, seconds, settings.seed, progress)
+    if (
+        found.spots is not None
+        and end_of(outlines, found.spots) < end_of(outlines, best)
+        and fits(outlines, found.spots, usable, settings.gap)
+    ):
+        best = list(found.spots)
+    return best, found.stopped
+
+
+def _reordered(
+    pieces: list[Piece],
+    best: list[Spot],
+    usable: float,
+    settings: RollSettings,
+    faults: tuple[Rectangle, ...],
+    seconds: float,
+    progress: Progress,
+) -> tuple[list[Spot], bool]:
+    """Return the shortest packing around the faults among many orders, and whether it was stopped.
+
+    Two pieces change places in the order, and what is not longer is kept.
+    """
+    outlines = [piece.outline for piece in pieces]
+    ways = [ways_of(piece, settings) for piece in pieces]
+    draw = np.random.default_rng(settings.seed)
+    order = sorted(range(len(pieces)), key=lambda i: -float(np.ptp(outlines[i][:, 0])))
+    shortest = end_of(outlines, best)
+    began = time.monotonic()
+    while (spent := time.monotonic() - began) < seconds:
+        try:
+            progress(spent / seconds, "searching for a shorter piece of roll")
+        except Cancelled:
+            return best, True
+        one, other = draw.choice(len(order), 2, replace=False).tolist()
+        trial = list(order)
+        trial[one], trial[other] = trial[other], trial[one]
+        spots = _placed(outlines, ways, usable, settings.gap, trial, faults)
+        if (end := end_of(outlines, spots)) <= shortest:
+            best, shortest, order = spots, end, trial
+    return best, False
+
+
+def _placed(
+    outlines: list[FloatArray],
+    ways: list[tuple[Spot, ...]],
+    usable: float,
+    gap: float,
+    order: list[int],
+    faults: tuple[Rectangle, ...],
+) -> list[Spot]:
+    """Return the simple packing on a roll, where every piece finds room."""
+    spots = place_bottom_left(outlines, ways, usable, gap, order, taken=faults)
+    return [spot for spot in spots if spot is not None]
+
+
+def _layout(
+    cloth: str,
+    name: str,
+    width: float,
+    length: float,
+    bought: float,
+    chosen: list[tuple[Piece, Spot]],
+    faults: tuple[Rectangle, ...],
+    settings: RollSettings,
+) -> RollLayout:
+    """Return the layout of a piece of cloth with its pieces in the order of cutting."""
+    placed = [piece.placed(spot) for piece, spot in chosen]
+    lines = [spot.on(piece.outline) for piece, spot in chosen]
+    openings = [
+        line
+        for (piece, _), placement in zip(chosen, placed, strict=True)
+        for line in placed_openings(piece.pattern, placement)
+    ]
+    order = sorted(
+        range(len(placed)),
+        key=lambda i: (round(float(lines[i][:, 0].min())), float(lines[i][:, 1].min())),
+    )
+    area = sum(float(Polygon(line).area) for line in lines)
+    area -= sum(float(Polygon(line).area) for line in openings)
+    tape_20, tape_50 = (tape_length([*lines, *openings], tape) for tape in TAPES)
     return RollLayout(
         cloth,
+        name,
         width,
         length,
-        sum(piece.area for piece in pieces) / (length * width),
-        tuple(
-            Placement(piece.ply, spot.x, spot.y + settings.edge, spot.turned, piece.piece)
-            for piece, spot in zip(pieces, best, strict=True)
-        ),
-    )
-
-
-def _end(outlines: list[FloatArray], spots: list[Spot]) -> float:
-    """Return where the last piece ends along the roll, mm."""
-    return max(
-        float(spot.on(outline)[:, 0].max()) for outline, spot in zip(outlines, spots, strict=True)
+        bought,
+        area / (length * width),
+        tuple(placed[i] for i in order),
+        faults,
+        free_rectangles(lines, max(length, bought), width, faults),
+        cut_length([*lines, *openings]),
+        tape_20,
+        tape_50,
     )
