@@ -7,111 +7,35 @@ pull, and is a closed solid.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from manifold3d import Manifold, OpType
 
-from laywright.arrays import Array, FloatArray, Vector, floats
+from laywright.arrays import floats
 from laywright.errors import GeometryError, LimitError
-from laywright.mould.compensation import (
-    Allowance,
-    Compensation,
-    growth_scale,
-    print_scale,
-    scale_items,
-    spring_in_items,
-    surface_items,
-)
+from laywright.mould.as_printed import compensations_of, printed_surface, scale_of
 from laywright.mould.frame import upright
 from laywright.mould.from_cad import distance_from_cad
+from laywright.mould.in_pieces import body_in_pieces, held_by_patch
 from laywright.mould.inside import Hollow, deflection, hollow_of
-from laywright.mould.plastic import PlasticEstimate, estimate_plastic
+from laywright.mould.mould import MouldBody
+from laywright.mould.plastic import estimate_plastic
 from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
 from laywright.mould.solid import from_manifold, to_manifold
-from laywright.mould.uncut import OWN, cuts_of, uncut_body
-from laywright.mould.visibility import STANDING, hidden_share
+from laywright.mould.uncut import cuts_of, uncut_body
 from laywright.progress import Progress, silent
 from laywright.stage import stage
 from laywright.surface.distance import largest_distance
-from laywright.surface.face import LaminateSide, MouldedFace, MouldSide
-from laywright.surface.offset import offset
+from laywright.surface.face import MouldedFace
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 from laywright.wording import three_figures
 
 __all__ = ["Edge", "Inside", "MouldBody", "MouldBuild", "MouldSettings", "build_body"]
 
-_HELD = 1e-6
 _CRUMB = 1e-3
 
 
-@dataclass(frozen=True, eq=False)
-class MouldBody:
-    """A mould's body, in the part's coordinates.
-
-    Attributes
-    ----------
-    solid : Surface
-        Closed, normals outwards.  Its patches are the faces of the working surface by their
-        own names, then ``"run-off"``, ``"filled hole"``, ``"sides"``, ``"base"``,
-        ``"scribe line"``, ``"cloth line"``, ``"pry pocket"``, ``"air port"``,
-        ``"bolt hole"``, ``"inscription"`` and ``"hollow"``.
-    working : Surface
-        The wanted working surface, as it is printed.
-    trim_line : (k, 3) float, mm
-        The outer trim edge, a closed line.
-    pull : tuple of 3 float
-        Unit direction in which the part leaves.
-    compensations : tuple of Compensation
-        What was added to the CAD face, and what the print will add.
-    print_scale : tuple of 3 float
-        Scale of the tiles along the printer's axes; the body itself has nominal size.
-    largest_deviation : float, mm
-        Largest distance measured between the body and the wanted working surface.
-    from_cad : (n,) float, mm
-        Distance of every point of the working surface from the CAD faces, measured; negative,
-        because laminate and coats set the mould back against its normals.
-    largest_from_cad : float, mm
-        The largest of these, without its sign.
-    least_wall : float or None, mm
-        Least wall measured around the hollow; None for a solid body.
-    plastic : PlasticEstimate
-        Mass, time and cost of printing.
-    volume : float, mm^3
-        Of the solid.
-    remarks : tuple of str
-        What the maker should know.
-    digest : str
-        Digest of the inputs.
-    """
-
-    solid: Surface
-    working: Surface
-    trim_line: FloatArray
-    pull: Vector
-    compensations: tuple[Compensation, ...]
-    print_scale: Vector
-    largest_deviation: float
-    from_cad: FloatArray
-    largest_from_cad: float
-    least_wall: float | None
-    plastic: PlasticEstimate
-    volume: float
-    remarks: tuple[str, ...]
-    digest: str = ""
-
-    def patch(self, name: str) -> int:
-        """Return the number of a patch of the solid."""
-        return self.solid.patch_names.index(name)
-
-    @property
-    def on_working_area(self) -> Array:
-        """Whether each triangle of the solid lies on the working surface: (m,) bool."""
-        return np.asarray(self.solid.patches < self.patch(OWN[0]))
-
-
-@stage("Mould Body", version=2)
+@stage("Mould Body", version=3)
 def build_body(
     face: MouldedFace,
     thickness: float,
@@ -119,7 +43,7 @@ def build_body(
     *,
     progress: Progress = silent,
 ) -> MouldBody:
-    """Build the body of a mould.
+    """Build the body of a mould, in pieces where the part cannot leave along its pull.
 
     Parameters
     ----------
@@ -140,14 +64,16 @@ def build_body(
     Raises
     ------
     GeometryError
-        If the part cannot leave the mould along the pull, or the body does not close.
+        If the part leaves neither one body nor few pieces, or the body does not close.
     """
     if not 0.0 <= thickness <= 100.0:
         raise LimitError(
             "laminate thickness", f"{three_figures(thickness)} mm", "0 to 100 mm", "check the layup"
         )
-    working = _printed_surface(face, thickness, settings)
-    _refuse_undercut(working, face.pull)
+    working = printed_surface(face, thickness, settings)
+    held = held_by_patch(working, face.pull)
+    if held is not None:
+        return body_in_pieces(face, thickness, working, held, settings, progress=progress)
     progress(0.2, "laying the run-off")
     turn = upright(face.pull)
     frame = uncut_body(working, turn, settings)
@@ -175,12 +101,8 @@ def build_body(
         working,
         floats(working.vertices[working.boundary_loops[0]], -1, 3),
         face.pull,
-        (
-            *surface_items(thickness, _moved(face, thickness), settings.allowances),
-            *scale_items(settings.shrinkage, settings.allowances),
-            *spring_in_items(settings.allowances),
-        ),
-        _scale(settings),
+        compensations_of(face, thickness, settings),
+        scale_of(settings),
         deviation,
         from_cad,
         float(np.abs(from_cad).max()),
@@ -188,42 +110,6 @@ def build_body(
         estimate_plastic(surface.volume, surface.area, settings.plastic),
         surface.volume,
         (*_remarks(working, settings, deviation, hollow), *remarks),
-    )
-
-
-def _printed_surface(face: MouldedFace, thickness: float, settings: MouldSettings) -> Surface:
-    """Return the working surface as it is printed: coats still to come."""
-    allowances = settings.allowances
-    laid = allowances.size_of(Allowance.LAMINATE, thickness)
-    working = face.working_surface(laid)
-    return offset(working, -allowances.size_of(Allowance.COATS, allowances.coats))
-
-
-def _scale(settings: MouldSettings) -> Vector:
-    """Return the scale of the print: shrinkage and growth made up for."""
-    allowances = settings.allowances
-    growth = growth_scale(allowances.expansion, allowances.warming)
-    if Allowance.GROWTH in allowances.left_out:
-        growth = 1.0
-    scale = print_scale(settings.shrinkage)
-    if Allowance.SHRINKAGE in allowances.left_out:
-        scale = (1.0, 1.0, 1.0)
-    x, y, z = (growth * part for part in scale)
-    return x, y, z
-
-
-def _refuse_undercut(working: Surface, pull: Vector) -> None:
-    tilt = working.normals @ np.array(pull)
-    held = np.where(tilt < -STANDING, 1.0, hidden_share(working, pull)) * working.areas
-    if held.sum() <= _HELD * working.area:
-        return
-    by_patch = np.bincount(working.patches, weights=held)
-    worst = int(np.argmax(by_patch))
-    raise GeometryError(
-        working.patch_names[worst],
-        f"{three_figures(by_patch[worst])} mm^2 that hold the part back along the pull",
-        "a face that is seen whole along the pull",
-        "set another pull direction, add draft or split the face into two moulds",
     )
 
 
@@ -242,12 +128,6 @@ def _largest_deviation(solid: Surface, working: Surface, first_own: int) -> floa
     if len(area.triangles) == 0:
         return float("inf")
     return largest_distance(working, area)
-
-
-def _moved(face: MouldedFace, thickness: float) -> float:
-    """Return how far the laminate moves the working surface off the CAD face, mm."""
-    inside = face.mould_side is MouldSide.INSIDE
-    return thickness if inside == (face.laminate_side is LaminateSide.INSIDE) else 0.0
 
 
 def _sag_words(sag: float, wall: float) -> str:

@@ -65,6 +65,8 @@ class CutPlan:
         Weighted seam length without them, mm.
     is_whole_search : bool
         Whether every turn was tried before the time was up or somebody stopped the search.
+    piece : int
+        Which piece of a mould it cuts, from 1; 0 for a mould that is one body.
     """
 
     axes: FloatArray
@@ -78,6 +80,7 @@ class CutPlan:
     free_count: int = 0
     free_cost: float = 0.0
     is_whole_search: bool = True
+    piece: int = 0
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "axes", floats(self.axes, 3, 3))

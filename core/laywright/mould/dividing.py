@@ -15,7 +15,7 @@ from laywright.errors import GeometryError
 from laywright.mould.fastening import other_placements
 from laywright.mould.flange import Sides, fastened, plan_view
 from laywright.mould.frame import upright
-from laywright.mould.parted_body import parted_body
+from laywright.mould.parted_body import parted_body, trim_groove
 from laywright.mould.parting import Parting
 from laywright.mould.parting_lines import chains
 from laywright.mould.parting_sheet import lay_sheet
@@ -34,7 +34,9 @@ OWN_PATCHES = (
     "base",
     "flange",
     "bolt hole",
+    "head bore",
     "registration",
+    "scribe line",
 )
 """Patches of a piece that are not of the working surface, in their order after those."""
 
@@ -97,8 +99,14 @@ class Dividing:
         """Return the number of one of `OWN_PATCHES`."""
         return len(self.names) - len(OWN_PATCHES) + OWN_PATCHES.index(name)
 
-    def body(self) -> Manifold:
-        """Return the body round the whole working surface, in the part's coordinates."""
+    def body(self, scribe: tuple[float, float]) -> Manifold:
+        """Return the body round the whole working surface, in the part's coordinates.
+
+        Parameters
+        ----------
+        scribe : (depth, width), mm
+            Of the scribed trim line; depth 0 leaves it out.
+        """
         turn, surface = upright(self._mouth), self._parting.surface
         by_piece = surface.patches + self.count * self._parting.piece
         flat = Surface(surface.vertices @ turn.T, surface.triangles, by_piece, self.names)
@@ -108,6 +116,17 @@ class Dividing:
         parts = (solid.hull() - solid).decompose()
         largest = max((part.volume() for part in parts), default=0.0)
         self._hollow = [part for part in parts if part.volume() > _SLIVER * largest]
+        depth, width = scribe
+        if depth > 0.0:
+            line = trim_groove(flat, depth, width, self.number("scribe line"))
+            if line is None:
+                self.remarks.append(
+                    "The trim line is not scribed: the working surface comes back too flat below "
+                    "the trim edge."
+                )
+            else:
+                turned = line.transform(np.column_stack([turn.T, np.zeros(3)]))
+                solid = _whole(solid - turned)
         return solid
 
     def divided(self, body: Manifold, group: Group) -> list[tuple[Group, Manifold]]:

@@ -12,10 +12,21 @@ __all__ = ["exploded", "shifts"]
 
 
 def shifts(tiles: TileSet, gap: float) -> FloatArray:
-    """Return how far each tile moves so that neighbours stand `gap` mm apart: (t, 3), mm."""
-    place = np.array([(tile.column, tile.row, tile.layer) for tile in tiles.tiles], dtype=float)
-    middle = (np.array(tiles.plan.counts) - 1.0) / 2.0
-    moved: FloatArray = gap * (place - middle) @ tiles.plan.axes
+    """Return how far each tile moves so that neighbours stand `gap` mm apart: (t, 3), mm.
+
+    Pieces of a mould move away from its middle by twice as much.
+    """
+    moved = np.empty((len(tiles.tiles), 3))
+    for number, tile in enumerate(tiles.tiles):
+        plan = tiles.plan_of(tile)
+        place = np.array([tile.column, tile.row, tile.layer], dtype=float)
+        moved[number] = gap * (place - (np.array(plan.counts) - 1.0) / 2.0) @ plan.axes
+    if tiles.plans:
+        owner = np.array([tile.piece for tile in tiles.tiles])
+        middle = np.array([tile.solid.bounds.mean(axis=0) for tile in tiles.tiles])
+        for piece in range(len(tiles.plans)):
+            away = middle[owner == piece].mean(axis=0) - middle.mean(axis=0)
+            moved[owner == piece] += 2.0 * gap * away / max(float(np.linalg.norm(away)), 1e-9)
     return moved
 
 

@@ -66,19 +66,19 @@ def fastened(
     settings : PieceSettings
         Sizes.
     names : tuple of str
-        Patch names, ``"bolt hole"`` and ``"registration"`` among them.
+        Patch names, ``"bolt hole"``, ``"head bore"`` and ``"registration"`` among them.
     """
     low, high, sheet = sides.low, sides.high, sides.sheet
     plan = _plan(sides, hollow, lean, settings)
     bottom = float(low.bounding_box()[2]) - _BEYOND
     top = float(high.bounding_box()[5]) + _BEYOND
-    mark = names.index("bolt hole")
+    mark, wider = names.index("bolt hole"), names.index("head bore")
     wide = 2.0 * settings.pocket
     for centre, (height, slope) in zip(plan.bolts, sheet.height(plan.bolts), strict=True):
         reach = settings.clamped + slope * settings.pocket
         shaft = bore(centre, settings.bolt_diameter, bottom, top, mark)
-        low = low - shaft - bore(centre, wide, bottom, float(height - reach), mark)
-        high = high - shaft - bore(centre, wide, float(height + reach), top, mark)
+        low = low - shaft - bore(centre, wide, bottom, float(height - reach), wider)
+        high = high - shaft - bore(centre, wide, float(height + reach), top, wider)
     radius = 0.5 * settings.cone_diameter
     for centre, (height, slope) in zip(plan.cones, sheet.height(plan.cones), strict=True):
         at = np.array([*centre, height])

@@ -8,17 +8,21 @@ from __future__ import annotations
 
 import numpy as np
 import shapely
-from manifold3d import triangulate
+from manifold3d import Manifold, triangulate
 from scipy.spatial import cKDTree
 from shapely.geometry.polygon import orient
 
-from laywright.arrays import FloatArray
+from laywright.arrays import FloatArray, floats
 from laywright.errors import GeometryError
 from laywright.mould.base import close_down
 from laywright.mould.fill import fill_holes
+from laywright.mould.run_off import Rays, rays_of
+from laywright.mould.scribe import groove
 from laywright.surface.triangles import Surface
 
-__all__ = ["parted_body"]
+__all__ = ["parted_body", "trim_groove"]
+
+_COMES_BACK = 0.6
 
 
 def parted_body(working: Surface, margin: float, patches: tuple[int, int, int, int]) -> Surface:
@@ -42,6 +46,34 @@ def parted_body(working: Surface, margin: float, patches: tuple[int, int, int, i
     used = working.vertices[np.unique(working.triangles)]
     top = _with_level_ring(fill_holes(working, filled), used, margin, run_off)
     return close_down(top, float(used[:, 2].min()) - margin, sides, base)
+
+
+def trim_groove(surface: Surface, depth: float, width: float, patch: int) -> Manifold | None:
+    """Return the solid that cuts a trim line into the level ring round a working surface.
+
+    Parameters
+    ----------
+    surface : Surface
+        The working surface in the mould's frame, mm.
+    depth, width : float, mm
+        Of the groove.
+    patch : int
+        Patch of the groove's sides.
+
+    Returns
+    -------
+    Manifold or None
+        None where the surface comes back so flat below its trim edge that the groove would
+        cut into it.
+    """
+    loop = surface.boundary_loops[0]
+    rays = rays_of(surface, loop)
+    if (rays.normal[:, 2] < -_COMES_BACK).any():
+        return None
+    level = np.column_stack([rays.outward, np.zeros(len(rays.outward))])
+    upward = np.tile([0.0, 0.0, 1.0], (len(level), 1))
+    flat = Rays(rays.vertex, rays.start, floats(level, -1, 3), upward, rays.outward)
+    return groove(flat, surface.vertices[loop], depth, width, patch)
 
 
 def _with_level_ring(surface: Surface, used: FloatArray, margin: float, patch: int) -> Surface:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from laywright.errors import LimitError
@@ -15,10 +16,14 @@ _WALL = 3.0
 
 @dataclass(frozen=True)
 class PieceSettings:
-    """Flange, bolts and registration.
+    """Number of pieces, flange, bolts and registration.
 
     Attributes
     ----------
+    most_pieces : int
+        At most so many pieces, 2 to 4; 1 refuses a part that one direction does not release.
+    least_draft : float, radians
+        Draft that is wanted at every piece.
     flange : float, mm
         Width of the flange between pieces, and least thickness of the mould around it; 45 mm
         holds bolts and cones (common practice for flanges: 25 to 75 mm, no source).
@@ -34,6 +39,8 @@ class PieceSettings:
         Between a cone and its hole, square to the flange's axis.
     """
 
+    most_pieces: int = 4
+    least_draft: float = math.radians(2.0)
     flange: float = 45.0
     bolt_spacing: float = 150.0
     bolt_diameter: float = 6.5
@@ -42,6 +49,8 @@ class PieceSettings:
     clearance: float = 0.2
 
     def __post_init__(self) -> None:
+        if not 1 <= self.most_pieces <= 4:
+            raise LimitError("most pieces", str(self.most_pieces), "1 to 4", "set 1, 2, 3 or 4")
         for name, value, least, most in (
             ("bolt spacing", self.bolt_spacing, 30.0, 1000.0),
             ("bolt diameter", self.bolt_diameter, 2.0, 20.0),

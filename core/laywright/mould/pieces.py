@@ -26,7 +26,7 @@ from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 from laywright.wording import three_figures
 
-__all__ = ["MouldPiece", "MouldPieces", "PieceSettings", "build_pieces"]
+__all__ = ["MouldPiece", "MouldPieces", "PieceSettings", "build_pieces", "together"]
 
 _SPECK = 1e-6
 _TURNED = 1e-3
@@ -45,7 +45,8 @@ class MouldPiece:
     solid : Surface
         Closed, normals outwards; its patches are those of the working surface, then
         ``"run-off"``, ``"filled hole"``, ``"sides"``, ``"base"``, ``"flange"``,
-        ``"bolt hole"`` and ``"registration"``.
+        ``"bolt hole"`` (what a bolt clamps), ``"head bore"`` (room for heads and nuts),
+        ``"registration"`` and ``"scribe line"``.
     pull : tuple of 3 float
         Unit direction in which the part leaves it.
     undercut_area : float, mm^2
@@ -104,11 +105,12 @@ class MouldPieces:
     digest: str = ""
 
 
-@stage("Mould Pieces", version=1)
+@stage("Mould Pieces", version=2)
 def build_pieces(
     parting: Parting,
     mouth: Vector,
     settings: PieceSettings = PieceSettings(),  # noqa: B008
+    scribe: tuple[float, float] = (0.4, 0.8),
     *,
     progress: Progress = silent,
 ) -> MouldPieces:
@@ -122,6 +124,8 @@ def build_pieces(
         Direction in which the mould is open: the moulded face's pull.
     settings : PieceSettings
         Flange, bolts, cones.
+    scribe : (depth, width), mm
+        Of the scribed trim line; depth 0 leaves it out.
     progress : Progress
         Told how far it is.
 
@@ -143,7 +147,7 @@ def build_pieces(
             "build a Mould Body: the part leaves it along one pull",
         )
     work = Dividing(parting, mouth, settings)
-    waiting: list[tuple[Group, Manifold]] = [(tuple(range(len(parting.pulls))), work.body())]
+    waiting: list[tuple[Group, Manifold]] = [(tuple(range(len(parting.pulls))), work.body(scribe))]
     made: list[tuple[int, Manifold]] = []
     while waiting:
         group, solid = waiting.pop()
@@ -175,6 +179,17 @@ def build_pieces(
         max(float(overlap), 0.0),
         work.other_fits,
         (*work.remarks, *_remarks(pieces, work.moved_area)),
+    )
+
+
+def together(surfaces: tuple[Surface, ...]) -> Surface:
+    """Return surfaces with the same patches as one, their points not shared."""
+    first = np.cumsum([0] + [len(surface.vertices) for surface in surfaces])
+    return Surface(
+        np.concatenate([surface.vertices for surface in surfaces]),
+        np.concatenate([s.triangles + n for s, n in zip(surfaces, first, strict=False)]),
+        np.concatenate([surface.patches for surface in surfaces]),
+        surfaces[0].patch_names,
     )
 
 
@@ -236,13 +251,8 @@ def _relabelled(made: Surface, work: Dividing, wanted: Surface) -> Surface:
 
 def _deviation(wanted: Surface, pieces: tuple[MouldPiece, ...]) -> float:
     """Return the largest distance of the working areas together from the wanted one, mm."""
-    areas = [piece.solid.part(piece.on_working_area) for piece in pieces]
-    first = np.cumsum([0] + [len(area.vertices) for area in areas])
-    whole = Surface.single(
-        np.concatenate([area.vertices for area in areas]),
-        np.concatenate([a.triangles + n for a, n in zip(areas, first, strict=False)]),
-    )
-    return largest_distance(wanted, whole)
+    areas = tuple(piece.solid.part(piece.on_working_area) for piece in pieces)
+    return largest_distance(wanted, together(areas))
 
 
 def _remarks(pieces: tuple[MouldPiece, ...], moved_area: float) -> tuple[str, ...]:

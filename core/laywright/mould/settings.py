@@ -9,6 +9,7 @@ from laywright.arrays import Vector
 from laywright.errors import InputError, LimitError
 from laywright.mould.compensation import Allowances, print_scale
 from laywright.mould.marks import ARROW, strokes
+from laywright.mould.piece_settings import PieceSettings
 from laywright.mould.plastic import PlasticSettings
 from laywright.wording import three_figures
 
@@ -142,6 +143,8 @@ class MouldSettings:
         What else is allowed for.
     plastic : PlasticSettings
         For mass, time and cost of printing.
+    pieces : PieceSettings
+        How a mould is built that one direction does not release.
     """
 
     run_off: float = 25.0
@@ -153,6 +156,7 @@ class MouldSettings:
     edge: Edge = field(default_factory=Edge)
     allowances: Allowances = field(default_factory=Allowances)
     plastic: PlasticSettings = field(default_factory=PlasticSettings)
+    pieces: PieceSettings = field(default_factory=PieceSettings)
 
     def __post_init__(self) -> None:
         _between("scribe width", self.scribe_width, 0.1, 1e4)

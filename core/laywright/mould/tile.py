@@ -181,6 +181,8 @@ class Tile:
         Place in the order of assembly, from 1.
     standing : Standing
         What it stands on and what that means for the print.
+    piece : int
+        Which piece of the mould it belongs to, from 0.
     """
 
     name: str
@@ -195,6 +197,7 @@ class Tile:
     hours: float
     order: int
     standing: Standing
+    piece: int = 0
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "pose", floats(self.pose, 4, 4))
@@ -239,6 +242,8 @@ class TileSet:
         Small pieces to print first, which show how the joint fits on this printer.
     remarks : tuple of str
         What the maker should know.
+    plans : tuple of CutPlan
+        The grid of each piece of a mould in pieces, `plan` being the first; else none.
     digest : str
         Digest of the inputs.
     """
@@ -257,4 +262,9 @@ class TileSet:
     steps: tuple[str, ...]
     coupon: tuple[CouponPiece, ...]
     remarks: tuple[str, ...]
+    plans: tuple[CutPlan, ...] = ()
     digest: str = ""
+
+    def plan_of(self, tile: Tile) -> CutPlan:
+        """Return the grid that a tile was cut by."""
+        return self.plans[tile.piece] if self.plans else self.plan

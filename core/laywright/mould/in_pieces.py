@@ -1,0 +1,151 @@
+"""The mould of a part that cannot leave along one direction: parted, and built in pieces."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from laywright.arrays import FloatArray, floats
+from laywright.errors import GeometryError
+from laywright.mould.as_printed import compensations_of, scale_of
+from laywright.mould.from_cad import distance_from_cad
+from laywright.mould.mould import MouldBody
+from laywright.mould.parting import Parting, PartingSettings, part_surface
+from laywright.mould.pieces import MouldPieces, build_pieces, together
+from laywright.mould.plastic import estimate_plastic
+from laywright.mould.settings import MouldBuild, MouldSettings
+from laywright.mould.visibility import STANDING, hidden_share
+from laywright.progress import Progress, part_of
+from laywright.surface.face import MouldedFace
+from laywright.surface.triangles import Surface
+from laywright.wording import three_figures
+
+__all__ = ["body_in_pieces", "held_by_patch"]
+
+_HELD = 1e-6
+
+
+def held_by_patch(working: Surface, pull: tuple[float, float, float]) -> FloatArray | None:
+    """Return the area of each patch that is held back along a pull, mm^2; None if there is none.
+
+    Parameters
+    ----------
+    working : Surface
+        The working surface, normals into the laminate.
+    pull : tuple of 3 float
+        Unit direction.
+    """
+    tilt = working.normals @ np.array(pull)
+    held = np.where(tilt < -STANDING, 1.0, hidden_share(working, pull)) * working.areas
+    if held.sum() <= _HELD * working.area:
+        return None
+    return floats(np.bincount(working.patches, held, len(working.patch_names)), -1)
+
+
+def body_in_pieces(
+    face: MouldedFace,
+    thickness: float,
+    working: Surface,
+    held: FloatArray,
+    settings: MouldSettings,
+    *,
+    progress: Progress,
+) -> MouldBody:
+    """Build a mould in the fewest pieces that the part leaves.
+
+    Parameters
+    ----------
+    face : MouldedFace
+        The picked faces; their pull is the mouth of the mould.
+    thickness : float, mm
+        Of the laminate.
+    working : Surface
+        The working surface as it is printed.
+    held : (patches,) float, mm^2
+        What is held back along the pull.
+    settings : MouldSettings
+        Pieces, allowances, plastic.
+    progress : Progress
+        Told how far it is.
+
+    Raises
+    ------
+    GeometryError
+        If one piece would do along another pull, or no few pieces let the part leave.
+    """
+    most = settings.pieces.most_pieces
+    if most < 2:
+        raise _refused(working, held, "")
+    wanted = PartingSettings(most, settings.pieces.least_draft)
+    try:
+        parting = part_surface(working, face.pull, wanted, progress=part_of(progress, 0.2, 0.5))
+        if len(parting.pulls) == 1:
+            x, y, z = (round(part, 3) + 0.0 for part in parting.pulls[0])
+            raise _refused(working, held, f"; it leaves along ({x:g}, {y:g}, {z:g})")
+        if parting.undercut_area > 0.0 or len(parting.pulls) > most:
+            raise _refused(working, held, f"; {' '.join(parting.remarks).rstrip('.')}")
+        pieces = build_pieces(
+            parting,
+            face.pull,
+            settings.pieces,
+            (settings.scribe_depth, settings.scribe_width),
+            progress=part_of(progress, 0.5, 0.9),
+        )
+    except GeometryError as problem:
+        if problem.needed == _NEEDED:
+            raise
+        raise _refused(working, held, f"; in pieces: {str(problem).rstrip('.')}") from problem
+    progress(0.9, "measuring the working area")
+    solid = together(tuple(piece.solid for piece in pieces.pieces))
+    from_cad = distance_from_cad(face, parting.surface)
+    return MouldBody(
+        solid,
+        parting.surface,
+        floats(parting.surface.vertices[parting.surface.boundary_loops[0]], -1, 3),
+        face.pull,
+        compensations_of(face, thickness, settings),
+        scale_of(settings),
+        pieces.largest_deviation,
+        from_cad,
+        float(np.abs(from_cad).max()),
+        None,
+        estimate_plastic(solid.volume, solid.area, settings.plastic),
+        solid.volume,
+        _remarks(parting, pieces, settings),
+        pieces.pieces,
+        parting.lines,
+    )
+
+
+_NEEDED = "a face that is seen whole along the pull"
+
+
+def _refused(working: Surface, held: FloatArray, why: str) -> GeometryError:
+    worst = int(np.argmax(held))
+    return GeometryError(
+        working.patch_names[worst],
+        f"{three_figures(held[worst])} mm^2 that hold the part back along the pull{why}",
+        _NEEDED,
+        "set another pull direction, add draft or split the face into two moulds",
+    )
+
+
+def _remarks(parting: Parting, pieces: MouldPieces, settings: MouldSettings) -> tuple[str, ...]:
+    remarks = [
+        f"The part is held back along one direction, so the mould is built in "
+        f"{len(pieces.pieces)} pieces."
+    ]
+    for piece in pieces.pieces:
+        x, y, z = (round(part, 3) + 0.0 for part in piece.pull)
+        remarks.append(f"The part leaves {piece.name} along ({x:g}, {y:g}, {z:g}).")
+    remarks += [*parting.remarks, *pieces.remarks]
+    left_out = []
+    if settings.inside.build is not MouldBuild.SOLID:
+        left_out.append("the hollow")
+    if settings.scribe_depth > 0.0 and settings.edge.cloth_margin > 0.0:
+        left_out.append("the line at the edge of the cloth")
+    edge = settings.edge
+    if edge.flange or edge.pry_pockets or edge.air_port or edge.bolt_holes or edge.inscription:
+        left_out.append("flange, pockets, bores and inscription of the edge")
+    if left_out:
+        remarks.append(f"Not made on a mould in pieces: {', '.join(left_out)}.")
+    return tuple(remarks)
