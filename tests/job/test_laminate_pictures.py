@@ -45,6 +45,14 @@ def test_the_section_stacks_every_layer_from_the_mould_upwards():
     assert max(shape.points[:, 1].max() for shape in lines(drawing, "mould")) == 0.0
 
 
+def test_a_narrow_section_says_the_same_in_less_room():
+    made = analyse(layup(CARBON, 30, 0))
+    wide, narrow = section_drawing(made), section_drawing(made, 20.0)
+    assert texts(narrow) == texts(wide)
+    for layer in ("ply", "strokes", "mould"):
+        assert max(shape.points[:, 0].max() for shape in lines(narrow, layer)) <= 20.0
+
+
 @pytest.mark.parametrize("degrees", [30, 45, -45, 90, 120])
 def test_strokes_lean_as_the_warp_does(degrees):
     drawing = section_drawing(analyse(layup(CARBON, degrees)))

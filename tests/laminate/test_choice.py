@@ -66,6 +66,18 @@ def test_the_best_is_the_best_of_all_that_fit():
         assert made.bending.e_x * made.thickness**3 / 12.0 >= 4000.0 * (1.0 - 1e-9)
 
 
+def test_a_balanced_weave_turned_by_a_right_angle_is_no_other_layup():
+    """Of one balanced weave at 0, 45, -45 and 90 degrees there are two different plies."""
+    ranking = rank_layups(Choices((CARBON,), ANGLES, RESIN, most_plies=2), Wish(), count=50)
+    assert [candidate.angles for candidate in ranking.best] == [
+        (0.0,),
+        (math.pi / 4.0,),
+        (0.0, 0.0),
+        (math.pi / 4.0, math.pi / 4.0),
+    ]
+    assert ranking.tried == 8
+
+
 @pytest.mark.parametrize(
     ("aim", "key"),
     [

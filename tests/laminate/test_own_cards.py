@@ -77,6 +77,12 @@ def test_a_slip_is_refused_and_nothing_is_written(tmp_path, change, words):
     assert list(tmp_path.iterdir()) == []
 
 
+def test_the_message_names_card_and_field():
+    with pytest.raises(MaterialError) as refused:
+        heavier(low="0.3")
+    assert refused.value.where == f"{TWILL}: areal_weight"
+
+
 def test_a_name_that_another_kind_has_or_none_is_refused():
     with pytest.raises(MaterialError, match="a resin of that name"):
         checked(

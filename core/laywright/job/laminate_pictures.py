@@ -19,7 +19,6 @@ from laywright.laminate.laminate import Laminate
 
 __all__ = ["envelope_chart", "section_drawing", "stiffness_polar", "trade_off_chart"]
 
-_WIDTH = 60.0
 _PLY, _CORE = (6.0, 11.0), (14.0, 26.0)
 _LETTER = 2.6
 _MOULD = 5.0
@@ -32,18 +31,25 @@ _FILLS = {
     FibreKind.OTHER: (0.95, 0.95, 0.95),
 }
 _CORE_FILL = (1.0, 0.98, 0.92)
+_IN_METRES = np.array([1.0, 1e-3])  # N mm to N m, in the second column
 
 
-def section_drawing(laminate: Laminate) -> Drawing:
+def section_drawing(laminate: Laminate, width: float = 60.0) -> Drawing:
     """Return the stack from the mould upwards, each layer with its cloth, angle and thickness.
 
     Heights are drawn larger the thicker a layer is, but not to scale.  The strokes in a ply lean
     as its warp does: upright strokes stand for 90 degrees, a row of points for 0.
+
+    Parameters
+    ----------
+    laminate : Laminate
+    width : float, mm
+        Of the stack in the drawing, without the words beside it.
     """
     layup = laminate.layup
     thicknesses = laminate.ply_thicknesses.tolist()
     thinnest, thickest = min(thicknesses), max(thicknesses)
-    shapes: list[Line | Label] = _mould()
+    shapes: list[Line | Label] = _mould(width)
     height = 0.0
     for number, (ply, thickness) in enumerate(zip(layup.plies, thicknesses, strict=True), 1):
         share = (thickness - thinnest) / (thickest - thinnest) if thickest > thinnest else 0.0
@@ -51,15 +57,15 @@ def section_drawing(laminate: Laminate) -> Drawing:
         degrees = math.degrees(ply.angle)
         cloth = ply.cloth.name.replace("^2", "²")
         text = f"{number}  {cloth}, {degrees:g}°, {thickness:.2f} mm"
-        shapes += _box("ply", height, tall, _FILLS[ply.cloth.fibre.kind], text)
-        shapes += _strokes(height, tall, ply.angle)
+        shapes += _box("ply", (width, height, tall), _FILLS[ply.cloth.fibre.kind], text)
+        shapes += _strokes(width, height, tall, ply.angle)
         height += tall
         core = layup.core
         if core is not None and core.after == number:
             tall = min(max(_CORE[0], 2.0 * core.thickness), _CORE[1])
             sheet = core.sheet.name.replace("^3", "³")
             text = f"core  {sheet}, {core.thickness:g} mm"
-            shapes += _box("core", height, tall, _CORE_FILL, text)
+            shapes += _box("core", (width, height, tall), _CORE_FILL, text)
             height += tall
     total = f"{laminate.thickness:.2f} mm in all, {laminate.areal_mass:.0f} g/m²"
     shapes.append(
@@ -75,36 +81,41 @@ def section_drawing(laminate: Laminate) -> Drawing:
     return Drawing("section of the stack", tuple(shapes), styles)
 
 
-def _mould() -> list[Line | Label]:
+def _mould(width: float) -> list[Line | Label]:
     """Return the mould's surface below, hatched, with its name."""
-    shapes: list[Line | Label] = [Line("mould", np.array([[0.0, 0.0], [_WIDTH, 0.0]]))]
-    for x in np.arange(0.0, _WIDTH, _HATCH):
-        end = min(x + _MOULD, _WIDTH)
+    shapes: list[Line | Label] = [Line("mould", np.array([[0.0, 0.0], [width, 0.0]]))]
+    for x in np.arange(0.0, width, _HATCH):
+        end = min(x + _MOULD, width)
         shapes.append(Line("mould", np.array([[x, -(end - x)], [end, 0.0]])))
-    middle = _WIDTH + 3.0 + 0.5 * width_of("mould", _LETTER)
+    middle = width + 3.0 + 0.5 * width_of("mould", _LETTER)
     shapes.append(Label("text", "mould", (middle, -0.5 * _MOULD), _LETTER))
     return shapes
 
 
 def _box(
-    layer: str, low: float, tall: float, fill: tuple[float, float, float], text: str
+    layer: str,
+    place: tuple[float, float, float],
+    fill: tuple[float, float, float],
+    text: str,
 ) -> list[Line | Label]:
-    corners = np.array([[0.0, low], [_WIDTH, low], [_WIDTH, low + tall], [0.0, low + tall]])
-    middle = (_WIDTH + 3.0 + 0.5 * width_of(text, _LETTER), low + 0.5 * tall)
+    """Return a layer and its words; `place` is its width, where it begins and how tall it is."""
+    width, low, tall = place
+    corners = np.array([[0.0, low], [width, low], [width, low + tall], [0.0, low + tall]])
+    middle = (width + 3.0 + 0.5 * width_of(text, _LETTER), low + 0.5 * tall)
     return [Line(layer, corners, True, fill), Label("text", text, middle, _LETTER)]
 
 
-def _strokes(low: float, tall: float, angle: float) -> list[Line | Label]:
+def _strokes(width: float, low: float, tall: float, angle: float) -> list[Line | Label]:
     """Return strokes that lean by the angle of the warp to the section."""
     up = abs(math.sin(angle))
     lean = math.cos(angle) * math.copysign(1.0, math.sin(angle) or 1.0)
     half = 0.32 * tall
     reach = np.array([half * lean, half * up]) if up > 0.02 else np.array([0.9, 0.0])
-    middles = np.arange(0.5 * _HATCH, _WIDTH, _HATCH)
+    middles = np.arange(0.5 * _HATCH, width, _HATCH)
     return [
         Line("strokes", np.array([[x, low + 0.5 * tall]]) + np.stack([-reach, reach]))
         for x in middles
-        if reach[0] <= x + 1e-9 and -reach[0] <= x and abs(reach[0]) <= _WIDTH - x
+        if reach[0] <= x + 1e-9 and -reach[0] <= x and abs(reach[0]) <= width - x
     ]
 
 
@@ -143,11 +154,13 @@ def trade_off_chart(ranking: Ranking) -> Drawing:
     return line_chart(
         "the choice of layups",
         "mass, g/m²",
-        "weaker bending stiffness, N mm",
-        (Curve("none is both lighter and stiffer", _stepped(ranking.front)),),
-        levels=(Level("the best of the wish", min(best.bending_along, best.bending_across)),),
+        "weaker bending stiffness, N m",
+        (Curve("none is both lighter and stiffer", _stepped(ranking.front * _IN_METRES)),),
+        levels=(
+            Level("the best of the wish", min(best.bending_along, best.bending_across) / 1000.0),
+        ),
         marks=(Level("", best.areal_mass),),
-        dots=(Curve("tried", ranking.cloud),),
+        dots=(Curve("tried", ranking.cloud * _IN_METRES),),
     )
 
 

@@ -8,7 +8,7 @@ from enum import Enum
 
 import numpy as np
 
-from laywright.arrays import FloatArray, floats
+from laywright.arrays import FloatArray, IntArray, floats
 from laywright.errors import InputError
 from laywright.laminate.candidates import Candidates, Choices, candidates
 from laywright.stage import stage
@@ -121,9 +121,12 @@ class Ranking:
     digest: str = ""
 
 
-@stage("Layup Choice", version=1)
+@stage("Layup Choice", version=2)
 def rank_layups(choices: Choices, wish: Wish, count: int = 10) -> Ranking:
     """Return the best layups of the allowed cloths and angles.
+
+    Of layups that have the same cloths and the same figures, such as those in which a balanced
+    weave is turned by a right angle, the first stands for all.
 
     Parameters
     ----------
@@ -165,9 +168,8 @@ def rank_layups(choices: Choices, wish: Wish, count: int = 10) -> Ranking:
     }[wish.aim]
     # Among equals the stiffer one comes first, then the one with fewer plies.
     order = np.lexsort((found.plies, -np.round(weaker, 6), np.round(key, 9)))
-    best = order[fits[order]][:count]
     return Ranking(
-        tuple(_candidate(found, choices, int(index)) for index in best),
+        _distinct(found, choices, order[fits[order]], count),
         len(weaker),
         int(fits.sum()),
         _cloud(found.mass, weaker),
@@ -179,6 +181,23 @@ def rank_layups(choices: Choices, wish: Wish, count: int = 10) -> Ranking:
 def _below(values: FloatArray, most: float | None) -> FloatArray:
     allowed = np.inf if most is None else most * (1.0 + _SAME)
     return np.asarray(values <= allowed)
+
+
+def _distinct(
+    found: Candidates, choices: Choices, order: IntArray, count: int
+) -> tuple[Candidate, ...]:
+    """Return the first layups of an order that differ from each other in cloths or figures."""
+    best: dict[tuple[object, ...], Candidate] = {}
+    for index in order.tolist():
+        layup = _candidate(found, choices, index)
+        figures = (
+            *(layup.thickness, layup.areal_mass, layup.cost),
+            *(layup.bending_along, layup.bending_across, layup.pull_along, layup.pull_across),
+        )
+        best.setdefault((layup.cloths, *(f"{figure:.7g}" for figure in figures)), layup)
+        if len(best) == count:
+            break
+    return tuple(best.values())
 
 
 def _candidate(found: Candidates, choices: Choices, index: int) -> Candidate:

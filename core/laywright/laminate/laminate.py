@@ -114,6 +114,12 @@ class Laminate:
         return Stiffness(self.a, self.b, self.d)
 
     @property
+    def bending_stiffness(self) -> tuple[float, float]:
+        """Stiffness of a strip bent along the datum arrow and across it, per width, N mm."""
+        part = self.thickness**3 / 12.0
+        return self.bending.e_x * part, self.bending.e_y * part
+
+    @property
     def resin_share(self) -> float:
         """Share of resin in the mass of cloth and resin."""
         return self.resin_areal / (self.cloth_areal + self.resin_areal)

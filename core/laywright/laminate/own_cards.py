@@ -36,7 +36,7 @@ def card_value(
     number, unit, low, high, source, kind : str
         As they stand on a card; low and high may be empty.
     where : str
-        Card and field, for messages.
+        Card and field, for messages, such as ``"E-glass: density"``.
 
     Raises
     ------
@@ -52,7 +52,8 @@ def card_value(
     bounds = [None if not text.strip() else _number(text, where) for text in (low, high)]
     typed = CardValue(value, unit.strip(), bounds[0], bounds[1], source.strip(), Knowledge(kind))
     # One value as a card of its own: whatever a file would be refused for is refused here.
-    parse_card(card_text(Card(where, "card", "name", {}, {"value": typed})), where)
+    name, _, field = where.rpartition(": ")
+    parse_card(card_text(Card(name, "card", "name", {}, {field: typed})), name)
     return typed
 
 
