@@ -60,6 +60,7 @@ def summary(result: JobResult) -> str:
         f"{100.0 * result.laminate.fibre_volume_fraction:.0f} %",
         f"mould body      {result.body.volume / 1e6:.2f} litres, working area within "
         f"{result.face.deviation + result.body.largest_deviation:.3f} mm of the mesh",
+        f"mould pieces    {len(result.body.parts())}",
         f"print tiles     {len(result.tiles.tiles)}",
         f"cloth patterns  {len(result.patterns.patterns)}, largest shear "
         f"{math.degrees(shear):.1f} deg",
@@ -73,6 +74,7 @@ def summary(result: JobResult) -> str:
         f"cure            {result.shop.cure.cure_hours:.0f} h at "
         f"{result.shop.cure.temperature_c:.0f} degC",
         *result.release.remarks,
+        *result.body.remarks,
         *result.laminate.remarks,
         *result.patterns.remarks,
     ]

@@ -1,6 +1,8 @@
-"""The mould of a job: flat keys and its four parts, each with units."""
+"""The mould of a job: flat keys and its parts, each with units."""
 
 from __future__ import annotations
+
+import math
 
 import pytest
 
@@ -26,6 +28,7 @@ def test_every_part_is_read_with_its_unit():
                 "expansion": "68e-6 1/K",
                 "left_out": ["print shrinkage"],
             },
+            "pieces": {"most_pieces": 2, "flange": "6 cm", "least_draft": "3 deg"},
             "plastic": {"rate": "10 mm^3/s", "infill": "15 %", "price": 20.0, "currency": "GBP"},
         }
     )
@@ -36,6 +39,8 @@ def test_every_part_is_read_with_its_unit():
     assert found.edge.inscription == "HATCH B-1"
     assert (found.allowances.coats, found.allowances.warming) == pytest.approx((0.2, 20.0))
     assert found.allowances.left_out == (Allowance.SHRINKAGE,)
+    assert (found.pieces.most_pieces, found.pieces.flange) == (2, 60.0)
+    assert found.pieces.least_draft == pytest.approx(math.radians(3.0))
     assert (found.plastic.infill, found.plastic.currency) == (pytest.approx(0.15), "GBP")
 
 

@@ -1,4 +1,4 @@
-"""The section [mould] and its parts: inside, edge, allowances, plastic."""
+"""The section [mould] and its parts: inside, edge, allowances, plastic, pieces."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from typing import Any
 from laywright.job.sections import Section, choice
 from laywright.job.setting_values import section_of, settings_of
 from laywright.mould.compensation import Allowance, Allowances
+from laywright.mould.piece_settings import PieceSettings
 from laywright.mould.plastic import PlasticSettings
 from laywright.mould.settings import Edge, Inside, MouldSettings
 
@@ -18,6 +19,7 @@ _MOULD_PARTS: dict[str, type] = {
     "edge": Edge,
     "allowances": Allowances,
     "plastic": PlasticSettings,
+    "pieces": PieceSettings,
 }
 
 

@@ -78,6 +78,12 @@ def _mould_files(result: JobResult) -> dict[str, bytes]:
             solid.vertices, solid.triangles
         ),
         **tile_files(result.tiles, result.name, result.version),
+        **{
+            f"mould/{safe_name(piece.name)} (mm).stl": stl_bytes(
+                piece.solid.vertices, piece.solid.triangles
+            )
+            for piece in result.body.pieces
+        },
     }
 
 

@@ -14,6 +14,7 @@ from laywright.errors import InputError
 from laywright.job.analysis import AnalysisSettings, EdgeHold
 from laywright.job.sections import Section, choice, only
 from laywright.mould.compensation import Allowances
+from laywright.mould.piece_settings import PieceSettings
 from laywright.mould.plastic import PlasticSettings
 from laywright.mould.release import ReleaseSettings
 from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
@@ -70,6 +71,16 @@ _UNITS: dict[type, dict[str, str]] = {
         "rate": "mm^3/s",
         "price": "",
         "currency": "",
+    },
+    PieceSettings: {
+        "most_pieces": "",
+        "least_draft": "radian",
+        "flange": "mm",
+        "bolt_spacing": "mm",
+        "bolt_diameter": "mm",
+        "clamped": "mm",
+        "cone_diameter": "mm",
+        "clearance": "mm",
     },
     RepairSettings: {"scrap": "1", "hole": "mm"},
     TileSettings: {
