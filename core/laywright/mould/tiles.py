@@ -15,6 +15,7 @@ from laywright.mould.assembly import order_of, steps_of
 from laywright.mould.body import MouldBody
 from laywright.mould.cells import cell_block, cells_of, gap_blocks, places
 from laywright.mould.coupon import joint_coupon
+from laywright.mould.piece_tiles import tiles_of_pieces
 from laywright.mould.cut_search import plan_cuts
 from laywright.mould.cuts import CutPlan
 from laywright.mould.joint import Place
@@ -67,6 +68,8 @@ def cut_tiles(
     LimitError
         If the printer is too small for any tile or joint, or the body too thin for the joints.
     GeometryError
+    if body.pieces:
+        return tiles_of_pieces(body, printer, settings, cut_tiles, progress)
         If a tile does not close.
     """
     _check_room(printer, settings)
@@ -79,6 +82,7 @@ def cut_tiles(
         body.pull,
         settings.limits((x / sx, y / sy, z / sz)),
         settings.wishes,
+    plan = replace(plan, piece=body.number)
         settings.plan_seconds,
         progress=part_of(progress, 0.0, 0.3),
     )
