@@ -15,11 +15,11 @@ from laywright.mould.assembly import order_of, steps_of
 from laywright.mould.body import MouldBody
 from laywright.mould.cells import cell_block, cells_of, gap_blocks, places
 from laywright.mould.coupon import joint_coupon
-from laywright.mould.piece_tiles import tiles_of_pieces
 from laywright.mould.cut_search import plan_cuts
 from laywright.mould.cuts import CutPlan
 from laywright.mould.joint import Place
 from laywright.mould.naming import tile_name
+from laywright.mould.piece_tiles import tiles_of_pieces
 from laywright.mould.posed import posed_tiles
 from laywright.mould.printer import Printer
 from laywright.mould.seam_joints import SeamJoints, joints_for
@@ -68,11 +68,11 @@ def cut_tiles(
     LimitError
         If the printer is too small for any tile or joint, or the body too thin for the joints.
     GeometryError
-    if body.pieces:
-        return tiles_of_pieces(body, printer, settings, cut_tiles, progress)
         If a tile does not close.
     """
     _check_room(printer, settings)
+    if body.pieces:
+        return tiles_of_pieces(body, printer, settings, cut_tiles, progress)
     x, y, z = printer.usable
     sx, sy, sz = body.print_scale
     plan = plan_cuts(
@@ -82,10 +82,10 @@ def cut_tiles(
         body.pull,
         settings.limits((x / sx, y / sy, z / sz)),
         settings.wishes,
-    plan = replace(plan, piece=body.number)
         settings.plan_seconds,
         progress=part_of(progress, 0.0, 0.3),
     )
+    plan = replace(plan, piece=body.number)
     progress(0.3, "placing joints and marks")
     seam = len(body.solid.patch_names)
     whole = to_manifold(body.solid.moved(body.solid.vertices @ plan.axes.T), "the mould body")
