@@ -118,7 +118,7 @@ def chord_modulus(strain: ArrayLike, stress: ArrayLike, window: ChordWindow) -> 
             "test record",
             f"strains from {e[0]:.4%} to {e[-1]:.4%}",
             f"{low:.2%} to {high:.2%}",
-            "record from the start, or take the other window",
+            "load it from nothing up to there, or take the other window",
         )
     at_low, at_high = np.interp((low, high), e, s).tolist()
     return float((at_high - at_low) / (high - low))

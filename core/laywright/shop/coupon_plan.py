@@ -37,8 +37,8 @@ _WIDTH = 15.0
 _OVERHANG = 0.1  # of the span, beyond each support
 _SAW = 2.0
 _RIM = 15.0
-_STRAIN = 0.0025  # to which weights are hung: inside the window of the chord modulus
-_STEPS = 8
+_STRAIN = 0.003  # to which weights are hung: past the window of the chord modulus
+_STEPS = 9
 _ROUND_GRAMS = (1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0, 2000.0, 5000.0)
 _GAUGE = 0.01  # mm, of a dial gauge
 _LEAST_READING = 50.0  # steps of the gauge over the window
@@ -114,7 +114,7 @@ class CouponPlan:
     cloth_g, resin_g : float, g
         For the plate.
     steps : tuple of LoadStep
-        Weights that stay in the straight part.
+        Weights that reach past the strains between which the modulus is taken.
     modulus : float, MPa
         That the test should find, with the shear of this span in it.
     strength : float or None, MPa
@@ -142,7 +142,7 @@ class CouponPlan:
     digest: str = ""
 
 
-@stage("Coupon Plan", version=1)
+@stage("Coupon Plan", version=2)
 def plan_coupons(
     laminate: Laminate, rule: SpanRule = SpanRule.ASTM_D7264, count: int = 5
 ) -> CouponPlan:
@@ -193,7 +193,7 @@ def _weights(stiffness: float, farthest: float) -> tuple[LoadStep, ...]:
     """Return round weights up to a deflection, as even steps."""
     most = stiffness * farthest / STANDARD_GRAVITY * 1000.0
     step = next((grams for grams in _ROUND_GRAMS if grams * _STEPS >= most), _ROUND_GRAMS[-1])
-    grams = [step * k for k in range(1, math.floor(most / step) + 1)] or [most]
+    grams = [step * k for k in range(1, math.ceil(most / step) + 1)]
     return tuple(LoadStep(g, g / 1000.0 * STANDARD_GRAVITY / stiffness) for g in grams)
 
 

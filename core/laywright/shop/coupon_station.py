@@ -16,7 +16,6 @@ def coupon_station(plan: CouponPlan) -> Station:
     """Return the page on which coupons are planned, measured and loaded."""
     facts = (
         ("Coupons", f"{plan.count}, each {plan.length:.0f} x {plan.width:.0f} mm"),
-        ("Thickness, as predicted", f"{plan.thickness:.2f} mm"),
         ("Supports apart", f"{plan.span:.0f} mm"),
         ("Flat plate, length along the arrow", f"{plan.plate[0]:.0f} x {plan.plate[1]:.0f} mm"),
         ("Cloth and mix for the plate", f"{plan.cloth_g:.1f} g and {plan.resin_g:.1f} g"),

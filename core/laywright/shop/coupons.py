@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from laywright.arrays import FloatArray
 from laywright.errors import InputError
 from laywright.shop.bending import (
     ChordWindow,
@@ -139,7 +140,7 @@ def evaluate_bending(
                 coupon.name,
                 strength,
                 strain,
-                chord_modulus(strains, stresses, window),
+                _modulus(coupon.name, strains, stresses, window),
                 coupon.ending,
             )
         )
@@ -167,7 +168,7 @@ def evaluate_tension(
     for coupon in coupons:
         stress = coupon.force / (coupon.width * coupon.thickness)
         peak = int(np.argmax(stress))
-        modulus = chord_modulus(coupon.strain, stress, window)
+        modulus = _modulus(coupon.name, coupon.strain, stress, window)
         results.append(
             CouponResult(
                 coupon.name,
@@ -178,6 +179,15 @@ def evaluate_tension(
             )
         )
     return _report(results, [])
+
+
+def _modulus(name: str, strain: FloatArray, stress: FloatArray, window: ChordWindow) -> float:
+    try:
+        return chord_modulus(strain, stress, window)
+    except InputError as problem:
+        raise InputError(
+            f"coupon {name}", problem.found, problem.needed, problem.remedy
+        ) from problem
 
 
 def _report(results: list[CouponResult], remarks: list[str]) -> CouponReport:

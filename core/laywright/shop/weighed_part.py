@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from laywright.laminate.laminate import Laminate
+from laywright.shop.mix_settings import PlyCloth
 from laywright.shop.plan import ShopPlan
 from laywright.shop.readings import Readings
 from laywright.shop.record import Record, weigh_in
@@ -27,6 +28,8 @@ class WeighedPart:
         As they were when the part was made.
     readings : Readings
     record : Record
+    pieces : tuple of PlyCloth
+        As they were cut.
     digest : str
         Of its inputs.
     """
@@ -35,10 +38,13 @@ class WeighedPart:
     shop: ShopPlan
     readings: Readings
     record: Record
+    pieces: tuple[PlyCloth, ...] = ()
     digest: str = ""
 
 
 @stage("Weigh-in", version=1)
-def weigh_part(laminate: Laminate, shop: ShopPlan, readings: Readings) -> WeighedPart:
+def weigh_part(
+    laminate: Laminate, shop: ShopPlan, readings: Readings, pieces: tuple[PlyCloth, ...] = ()
+) -> WeighedPart:
     """Return the record of a part with the plan that it was made by; see `weigh_in`."""
-    return WeighedPart(laminate, shop, readings, weigh_in(laminate, shop, readings))
+    return WeighedPart(laminate, shop, readings, weigh_in(laminate, shop, readings), pieces)
