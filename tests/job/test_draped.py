@@ -63,3 +63,21 @@ def test_on_a_developable_face_every_place_is_the_laminate_itself(surface):
     assert np.degrees(np.abs(np.cos(places.weft - planned))).max() < 0.5
     for spread in local_laminate(laminate, places).spreads:
         assert (spread.low, spread.high) == pytest.approx((spread.planned,) * 2, rel=5e-3)
+
+
+def test_a_ply_with_other_triangles_is_read_where_it_lies(draped):
+    """Where a ply lies far off the face, it may be meshed otherwise than the first."""
+    laminate, patterns, places = draped
+    face = take_face(hatch().surface, None)
+    coarse = make_patterns(face, laminate, None, PatternSettings(triangles=700))
+    mixed = dataclasses.replace(
+        patterns, draped=(patterns.draped[0], coarse.draped[1], patterns.draped[2])
+    )
+    found = draped_places(mixed)
+    assert found.warp.shape == places.warp.shape
+    np.testing.assert_array_equal(found.warp[:, [0, 2]], places.warp[:, [0, 2]])
+    away = np.angle(np.exp(1j * (found.warp[:, 1] - places.warp[:, 1])))
+    assert np.degrees(np.sqrt(places.areas @ away**2 / places.areas.sum())) < 5.0
+    assert found.cover[:, 1] @ places.areas == pytest.approx(
+        places.cover[:, 1] @ places.areas, rel=2e-3
+    )

@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from scipy.spatial import cKDTree
 
-from laywright.arrays import FloatArray
+from laywright.arrays import FloatArray, IntArray
 from laywright.cloth.pattern import PatternSet
 from laywright.cloth.strain import facet_axes, jacobians, strain_from
 from laywright.laminate.local import DrapedPlaces
@@ -57,9 +58,11 @@ def draped_places(patterns: PatternSet) -> DrapedPlaces:
     """Return how every ply lies in every triangle, for `laywright.laminate.local`.
 
     Angles count from the datum arrow, laid into the plane of each triangle; where the arrow
-    stands upright on it, from the first side of the triangle.
+    stands upright on it, from the first side of the triangle.  The places are the triangles of
+    the first ply; a ply with other triangles is read at its nearest ones.
     """
     arrow = _arrow(patterns)
+    places = patterns.draped[0].surface
     warp: list[FloatArray] = []
     weft: list[FloatArray] = []
     cover: list[FloatArray] = []
@@ -69,17 +72,29 @@ def draped_places(patterns: PatternSet) -> DrapedPlaces:
         upright = np.linalg.norm(along, axis=1) < _UPRIGHT
         along = _unit(np.where(upright[:, None], facet_axes(ply.surface)[0], along))
         left = np.cross(ply.surface.normals, along)
+        at = _nearest(ply.surface, places)
         for found, angles in ((yarns.warp, warp), (yarns.weft, weft)):
-            angles.append(
-                np.arctan2(np.einsum("mi,mi->m", found, left), np.einsum("mi,mi->m", found, along))
+            turn = np.arctan2(
+                np.einsum("mi,mi->m", found, left), np.einsum("mi,mi->m", found, along)
             )
-        cover.append(yarns.cover)
+            angles.append(turn[at])
+        cover.append(yarns.cover[at])
     return DrapedPlaces(
         np.stack(warp, axis=1),
         np.stack(weft, axis=1),
         np.stack(cover, axis=1),
-        patterns.draped[0].surface.areas,
+        places.areas,
     )
+
+
+def _nearest(surface: Surface, places: Surface) -> IntArray:
+    """Return for each triangle of `places` the triangle of `surface` that lies nearest."""
+    count = len(places.triangles)
+    if np.array_equal(surface.triangles, places.triangles):
+        return np.arange(count)
+    middles = (part.vertices[part.triangles].mean(axis=1) for part in (surface, places))
+    found: IntArray = cKDTree(next(middles)).query(next(middles))[1]
+    return found
 
 
 def _arrow(patterns: PatternSet) -> FloatArray:
