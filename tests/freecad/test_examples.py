@@ -238,7 +238,7 @@ def held_back(document):
     return area
 
 
-def test_the_tray_is_held_back_by_its_lip_until_the_lip_is_taken_away():
+def test_the_tray_needs_two_pieces_until_its_lip_is_taken_away():
     document, _, stages = job_of("battery_tray", 0.5)
     kinds = ("MouldedFace", "ReleaseCheck", "Layup", "MouldBody")
     face, release, _, body = (stages[kind] for kind in kinds)
@@ -252,14 +252,27 @@ def test_the_tray_is_held_back_by_its_lip_until_the_lip_is_taken_away():
     assert release.UndercutArea.Value == pytest.approx(wanted, rel=0.02)
     assert any("holds the part back" in remark for remark in release.Remarks)
     assert release.BestDraft.Value < 0.0
+    assert body.Status == "up to date"
+    assert len(body.Pieces) == 2
+    assert "built in 2 pieces" in body.Remarks[0]
+    assert body.Mesh.countComponents() == 2
+    assert body.Mesh.isSolid()
+    assert body.Mesh.Volume == pytest.approx(body.Volume.Value, rel=1e-3)
+    apart = body.Mesh.BoundBox.DiagonalLength
+    body.ShownApart = "60 mm"
+    assert body.Mesh.BoundBox.DiagonalLength > apart + 40.0
+
+    body.MostPieces = 1
+    document.recompute()
     assert not body.isValid()
     assert "hold the part back along the pull" in body.Status
     assert any(name in body.Status for name in face.Faces[1])
-    assert body.Mesh.CountFacets == 0
+    body.MostPieces = 4
 
     set_dimension(document, "lip_inward", "0 mm")
     assert release.UndercutArea.Value == 0.0
     # The wall has 4 degrees all the way up; chords of 0.5 mm across its corners take some.
     assert 2.0 < release.DraftFound.Value < 4.5
     assert body.Status == "up to date"
+    assert body.Pieces == []
     assert body.Mesh.isSolid()

@@ -88,6 +88,15 @@ class MouldBody:
         """Whether each triangle of the solid lies on the working surface: (m,) bool."""
         return np.asarray(self.solid.patches < self.patch("run-off"))
 
+    def apart(self, gap: float) -> tuple[Surface, ...]:
+        """Return what is printed, pieces drawn apart along their pulls by a gap, mm."""
+        if not self.pieces:
+            return (self.solid,)
+        return tuple(
+            piece.solid.moved(piece.solid.vertices - gap * np.array(piece.pull))
+            for piece in self.pieces
+        )
+
     def parts(self) -> tuple[MouldBody, ...]:
         """Return what is printed and cut by itself: each piece as a body, or the one body.
 

@@ -1,10 +1,13 @@
-"""Mould Body: the closed solid that is printed, in one piece still."""
+"""Mould Body: the closed solid that is printed, or the pieces of it where it must be parted."""
+
+import math
 
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.job.sections import choice
 from laywright.mould.body import MouldBody, build_body
 from laywright.mould.compensation import Allowance, Allowances
+from laywright.mould.piece_settings import PieceSettings
 from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
 
 __all__ = ["MouldBodyObject"]
@@ -49,6 +52,17 @@ class MouldBodyObject(StageObject):
         Property("PlasticExpansion", "Float", "Thermal expansion of the plastic (1e-6 per K)"),
         Property("Warming", "Float", "Warmer than the printed size when the resin gels (K)"),
         Property("LeftOut", "StringList", _SWITCHES),
+        Property(
+            "MostPieces",
+            "Integer",
+            "At most so many pieces where one direction does not release the part; 1 refuses it",
+            4,
+        ),
+        Property("PieceDraft", "Angle", "Draft that is wanted at every piece", "2 deg"),
+        Property("PieceFlange", "Length", "Flange between pieces (mm)", "45 mm"),
+        Property("PieceBolts", "Length", "Diameter of the holes for bolts (mm)", "6.5 mm"),
+        Property("BoltSpacing", "Length", "Largest distance between bolts (mm)", "150 mm"),
+        Property("ShownApart", "Length", "Gap between the pieces on the screen (mm)", "20 mm"),
     )
     reports = (
         Property("Volume", "Volume", "Volume of the body (mm³)"),
@@ -66,6 +80,12 @@ class MouldBodyObject(StageObject):
         Property("LeastWall", "Length", "Least wall measured; 0 for a solid body (mm)"),
         Property("Printing", "String", "Plastic, time and cost, with the formula"),
         Property("Compensations", "StringList", "What is allowed for: size and place"),
+        Property(
+            "Pieces",
+            "StringList",
+            "Each piece: the direction in which the part leaves it, volume (cm³)",
+        ),
+        Property("PartingLines", "StringList", "Lines between pieces: length (mm) and course"),
         Property("Remarks", "StringList", "What was allowed for, and what is not done"),
     )
 
@@ -104,11 +124,18 @@ class MouldBodyObject(StageObject):
             inside=inside,
             edge=edge,
             allowances=allowances,
+            pieces=PieceSettings(
+                most_pieces=obj.MostPieces,
+                least_draft=math.radians(obj.PieceDraft.Value),
+                flange=obj.PieceFlange.Value,
+                bolt_diameter=obj.PieceBolts.Value,
+                bolt_spacing=obj.BoltSpacing.Value,
+            ),
         )
         return face, laminate.thickness, settings
 
     def show(self, obj, result):
-        obj.Mesh = bridge.mesh_from_solids([result.solid])
+        obj.Mesh = bridge.mesh_from_solids(result.apart(obj.ShownApart.Value))
         obj.Volume = result.volume
         face = obj.Face.Proxy.kept(obj.Face)
         obj.LargestDeviation = face.deviation + result.largest_deviation
@@ -119,4 +146,23 @@ class MouldBodyObject(StageObject):
             f"{item.name}: {item.size:.3g} {item.unit}, {item.where}"
             for item in result.compensations
         ]
+        obj.Pieces = [_piece_line(piece) for piece in result.pieces]
+        obj.PartingLines = [
+            f"piece {line.pieces[0] + 1} to {line.pieces[1] + 1}: {line.length:.0f} mm, "
+            f"{100.0 * line.along_sharp:.0f} % along edges, "
+            f"{100.0 * line.along_silhouette:.0f} % along silhouettes"
+            for line in result.lines
+        ]
         obj.Remarks = list(result.remarks)
+
+    def onChanged(self, obj, name):
+        """Move the shown pieces at once; the mould itself stays."""
+        if name == "ShownApart" and "Digest" in obj.PropertiesList and obj.Digest:
+            kept = self.kept(obj)
+            if kept is not None and kept.pieces:
+                obj.Mesh = bridge.mesh_from_solids(kept.apart(obj.ShownApart.Value))
+
+
+def _piece_line(piece):
+    x, y, z = (round(part, 3) + 0.0 for part in piece.pull)
+    return f"{piece.name}: leaves along ({x:g}, {y:g}, {z:g}), {piece.volume / 1000.0:.0f} cm³"
