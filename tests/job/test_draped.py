@@ -79,5 +79,5 @@ def test_a_ply_with_other_triangles_is_read_where_it_lies(draped):
     away = np.angle(np.exp(1j * (found.warp[:, 1] - places.warp[:, 1])))
     assert np.degrees(np.sqrt(places.areas @ away**2 / places.areas.sum())) < 5.0
     assert found.cover[:, 1] @ places.areas == pytest.approx(
-        places.cover[:, 1] @ places.areas, rel=2e-3
+        places.cover[:, 1] @ places.areas, rel=5e-3
     )
