@@ -12,10 +12,13 @@ from hypothesis import strategies as st
 
 import shapes
 from laywright.errors import Cancelled, LimitError
-from laywright.mould.cut_search import CutLimits, plan_cuts
+from laywright.mould.cut_ground import CutLimits
+from laywright.mould.cut_search import plan_cuts
 from laywright.mould.cuts import PrintPose
 from laywright.mould.seam_cost import SeamCost
+from laywright.mould.solid import prism_mesh
 from laywright.mould.wishes import CutWishes
+from laywright.surface.triangles import Surface
 
 UP = (0.0, 0.0, 1.0)
 
@@ -195,3 +198,45 @@ def test_stopped_before_any_grid_nothing_and_after_it_the_best_so_far():
     plan = plan_of(box, room, progress=stop_at(0.01))
     assert not plan.is_whole_search
     assert math.prod(plan.counts) == 4
+
+
+def test_seams_keep_off_a_hole_and_off_a_trim_line_that_runs_along_them():
+    working = shapes.graph(lambda x, y: 0.0 * x, (-150, 150), (-50, 50), (150, 50))
+    box = shapes.box(300.0, 100.0, 20.0)
+    solid = box.moved(box.vertices - np.array([150.0, 50.0, 20.0]))
+    square = np.array([[-10, -10, 0], [10, -10, 0], [10, 10, 0], [-10, 10, 0]], float)
+    holed = Surface(
+        np.concatenate([solid.vertices, square]),
+        np.concatenate([solid.triangles, len(solid.vertices) + np.array([[0, 1, 2], [0, 2, 3]])]),
+        np.concatenate([solid.patches, [len(solid.patch_names)] * 2]),
+        (*solid.patch_names, "filled hole"),
+    )
+    top = working
+    (straight,) = plan_of(solid, (200.0,) * 3, working=top, wishes=CutWishes(turn=0.0)).cuts[0]
+    assert straight == pytest.approx(0.0, abs=1e-6)
+    (aside,) = plan_of(holed, (200.0,) * 3, working=top, wishes=CutWishes(turn=0.0)).cuts[0]
+    assert abs(aside) > 10.0
+    # the trim line runs along the even cut, two millimetres beside it
+    half = shapes.graph(lambda x, y: 0.0 * x, (-2, 140), (-50, 50), (71, 50))
+    (free,) = plan_of(solid, (200.0,) * 3, working=half, wishes=CutWishes(turn=0.0)).cuts[0]
+    assert free < -2.0 or free > 20.0
+
+
+def test_no_sliver_at_a_rounded_corner():
+    def height(x, y):
+        return np.where(x > 56.0, 3.0 * np.sin((x - 56.0) / 6.0), 0.0) + 0.0 * y
+
+    turn = np.linspace(0.0, 2.0 * np.pi, 129)[:-1]
+    corner = np.stack([np.sign(np.cos(turn)) * 125.0, np.sign(np.sin(turn)) * 5.0], axis=1)
+    outline = corner + 100.0 * np.stack([np.cos(turn), np.sin(turn)], axis=1) + [225.0, 105.0]
+    solid = Surface.single(*prism_mesh(outline, -20.0, 0.0))
+    working = shapes.graph(height, (0, 450), (0, 210), (225, 20))
+    wishes = CutWishes(turn=0.0, pinned_y=(35.0,))
+    foot = np.column_stack([outline, np.zeros(len(outline))])
+    limits = CutLimits((205.0,) * 3, 30.0)
+    plan = plan_cuts(solid, working, foot, UP, limits, wishes, 60.0)
+    # beside the lower corners the outline starts 24 mm in: 30 mm further no cut may lie
+    start = 100.0 - math.sqrt(100.0**2 - 65.0**2)
+    assert all(start + 30.0 - 0.1 <= cut <= 450.0 - start - 30.0 + 0.1 for cut in plan.cuts[0])
+    assert plan.counts[0] == 3
+    assert plan.slivers == 0

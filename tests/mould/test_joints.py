@@ -78,8 +78,8 @@ def test_a_round_hole_and_a_slot_per_seam():
     np.testing.assert_allclose(other.slot, 0.6 * way / np.linalg.norm(way), atol=1e-12)
     reach = np.hypot(80.0 - SIZE.needed, 60.0 - SIZE.needed)
     assert np.linalg.norm(way) == pytest.approx(reach, rel=1e-9)
-    side = math.pi / 48
-    circle = 3.15**2 * 48 * math.tan(side)
+    side = math.pi / 32
+    circle = 3.15**2 * 32 * math.tan(side)
     assert hole(one, 1).volume() == pytest.approx(12.0 * circle, rel=1e-9)
     assert hole(other, -1).volume() == pytest.approx(12.0 * circle, rel=1e-9)
     assert hole(other, 1).volume() == pytest.approx(12.0 * (circle + 1.2 * 6.3), rel=1e-9)

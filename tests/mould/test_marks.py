@@ -9,17 +9,17 @@ import pytest
 import shapely
 
 from laywright.mould.joints import sections
-from laywright.mould.marks import ARROW, engraving, strokes
+from laywright.mould.marks import ARROW, AWAY, drawn, engraving, strokes
 
 
 def test_every_letter_is_there_and_no_two_are_alike():
-    letters = [*string.ascii_uppercase, *string.digits, "-", ARROW]
+    letters = [*string.ascii_uppercase, *string.digits, "-", ARROW, AWAY]
     drawn = {}
     for letter in letters:
         lines = strokes(letter)
         points = np.concatenate(lines)
         assert points.min() >= 0.0
-        assert points[:, 0].max() <= 4.0
+        assert points[:, 0].max() <= (6.0 if letter == AWAY else 4.0)
         assert points[:, 1].max() <= 6.0
         picture = shapely.MultiLineString(lines).buffer(0.3)
         drawn[letter] = picture
@@ -52,3 +52,22 @@ def test_a_larger_piece_is_chosen_and_none_where_there_is_no_room():
     assert cut.bounding_box()[0] > 100.0
     assert engraving("A1", shapely.box(0, 0, 6, 6), (-1.0, 0.6), 0.8, 0) is None
     assert engraving("A1", shapely.Polygon(), (-1.0, 0.6), 0.8, 0) is None
+
+
+@pytest.mark.parametrize("letter", [*string.ascii_uppercase, *string.digits, ARROW, AWAY])
+@pytest.mark.parametrize("nozzle", [0.4, 0.6])
+def test_the_smallest_letters_keep_their_counters_as_wide_as_a_line(letter, nozzle):
+    pen = 2.0 * nozzle
+    fine = shapely.MultiLineString(strokes(letter)).buffer(0.01)
+    room = next(
+        shapely.box(0, 0, side, side)
+        for side in np.arange(4.0 * pen, 40.0, 0.1)
+        if drawn(strokes(letter), shapely.box(0, 0, side, side), pen) is not None
+    )
+    inked = shapely.union_all([shapely.Polygon(bar) for bar in drawn(strokes(letter), room, pen)])
+    assert holes(inked) == holes(fine)
+    assert holes(inked.buffer(0.45 * nozzle)) == holes(fine)
+
+
+def holes(shape):
+    return sum(len(part.interiors) for part in getattr(shape, "geoms", [shape]))

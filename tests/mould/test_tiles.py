@@ -72,7 +72,7 @@ def test_what_is_cut_away_is_dowels_marks_and_glue(plug):
     assert glued.glue_gaps == tuple(0.2 * len(cuts) for cuts in glued.cuts)
     doweled = cut_tiles(plug, SMALL, TileSettings(glue_gap=0.0, mark_depth=0.0))
     gone = plain - sum(tile.volume for tile in doweled.tiles)
-    circle = 3.15**2 * 48 * math.tan(math.pi / 48)
+    circle = 3.15**2 * 32 * math.tan(math.pi / 32)
     slots = sum(any(joint.slot) for joint in doweled.joints)
     wanted = len(doweled.joints) * 24.0 * circle + slots * 12.0 * 1.2 * 6.3
     assert gone == pytest.approx(wanted, rel=1e-6)

@@ -18,11 +18,11 @@ from laywright.mould.cuts import CutPlan
 from laywright.mould.joint import Place
 from laywright.mould.solid import block
 
-__all__ = ["cell_block", "cells_of", "gap_blocks", "places"]
+__all__ = ["cell_block", "cells_of", "places"]
 
 _CRUMB = 1e-6
 _FAR = 10.0
-_FEW = 9
+_FEW = 24
 
 
 def cells_of(
@@ -63,16 +63,6 @@ def cell_block(plan: CutPlan, place: Place, gap: float, patch: int) -> Manifold:
         if place[axis] < plan.counts[axis] - 1:
             high[axis] = plan.cuts[axis][place[axis]] - gap / 2.0
     return block(low, high, patch)
-
-
-def gap_blocks(plan: CutPlan, gap: float) -> list[Manifold]:
-    """Return everything that the glue gaps take away."""
-    blocks: list[Manifold] = []
-    for axis, cut in ((a, c) for a in range(3) for c in plan.cuts[a] if gap > 0.0):
-        low, high = _far(plan)
-        low[axis], high[axis] = cut - gap / 2.0, cut + gap / 2.0
-        blocks.append(block(low, high, 0))
-    return blocks
 
 
 def places(plan: CutPlan) -> list[Place]:

@@ -1,95 +1,41 @@
 """The search for the best grid of cuts.
 
 First comes the number of tiles: the fewest that fit the printer in an allowed pose and keep
-every limit.  Among the grids with that number the seams are placed where they cost least
-(`laywright.mould.seams`), for one turn of the grid after the other.
+every limit.  Among the grids with that number those without slivers come first, then the seams
+are placed where they cost least (`laywright.mould.seams`), for one turn of the grid after the
+other.
 """
 
 from __future__ import annotations
 
 import math
 import time
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterator
+from dataclasses import replace
 
 import numpy as np
-import shapely
-from scipy.spatial import ConvexHull
 
 from laywright.arrays import FloatArray, Vector
 from laywright.errors import Cancelled, LimitError
-from laywright.mould.cuts import (
-    CutPlan,
-    PrintPose,
-    count_along,
-    fewest_counts,
-    rotations,
-    slivers,
-    underside,
-)
-from laywright.mould.frame import upright
-from laywright.mould.seam_cost import SeamCost
-from laywright.mould.seams import place_seams
-from laywright.mould.wishes import CutWishes, Stretch, barred, obstacles
+from laywright.mould.cut_ground import CutLimits, Ground, Line, ground_of
+from laywright.mould.cut_line import SLIVER, line_of
+from laywright.mould.cuts import CutPlan, rotations
+from laywright.mould.slivers import narrow_ends, slivers
+from laywright.mould.wishes import CutWishes, Stretch
 from laywright.progress import Progress, part_of, silent
 from laywright.surface.triangles import Surface
 
-__all__ = ["CutLimits", "plan_cuts"]
+__all__ = ["plan_cuts"]
 
 _STEP = math.radians(7.5)
 _FINER = (0.5, 0.25)
-_PLACE_STEP = 1.0
 _MOST_TILES = 400
-_MORE_CUTS = 4
-_SLIVER = 10.0
 _SKEW = 1.02  # a turned grid is taken only where it is 2 % cheaper; own choice, no source
-_SMOOTH = 0.05
+_ROUNDS = 3
 _NONE = CutWishes()
 
-
-@dataclass(frozen=True)
-class CutLimits:
-    """What every tile must keep.
-
-    Attributes
-    ----------
-    room : tuple of 3 float, mm
-        Largest tile along the printer's axes.
-    least_tile : float, mm
-        No cut leaves less than this along its axis.
-    pose : PrintPose
-        Allowed poses.
-    tongue : float, mm
-        How far tongues stand out of a tile into its neighbour.
-    ear : float, mm
-        How far ears stand out of the sides of the mould.
-    wall : float, mm
-        Material left between a cut and what no cut may pass through.
-    """
-
-    room: Vector
-    least_tile: float
-    pose: PrintPose = PrintPose.BASE_DOWN
-    tongue: float = 0.0
-    ear: float = 0.0
-    wall: float = 2.5
-
-
-@dataclass(frozen=True, eq=False)
-class _Ground:
-    """What the search asks of the body."""
-
-    frame: FloatArray
-    hull: FloatArray
-    face: FloatArray
-    cost: SeamCost
-    foot: shapely.Geometry
-    trimmed: shapely.Geometry
-    things: list[FloatArray]
-    limits: CutLimits
-    memory: dict[tuple[float, int, float, float], tuple[tuple[float, ...], float] | None] = field(
-        default_factory=dict
-    )
-    costs: dict[tuple[float, int], tuple[FloatArray, FloatArray]] = field(default_factory=dict)
+_Rank = tuple[int, int, float]
+_Found = tuple[_Rank, CutPlan]
 
 
 def plan_cuts(
@@ -120,8 +66,9 @@ def plan_cuts(
     wishes : CutWishes
         The maker's.
     seconds : float
-        The search ends with the best grid so far when the time is up; a body of a few hundred
-        thousand triangles is searched whole before that.
+        The search ends with the best grid so far when the time is up, what it takes to look at
+        the body included; a body of a few hundred thousand triangles is searched whole before
+        that.
     progress : Progress
         Told how far the search is.  If it raises `laywright.errors.Cancelled` after a first
         grid was found, the search ends with the best one so far.
@@ -131,6 +78,7 @@ def plan_cuts(
     LimitError
         If tiles of the least size do not fit, or far too many are needed.
     """
+    begun = time.monotonic()
     if min(limits.room) < limits.least_tile + limits.tongue:
         raise LimitError(
             "printer",
@@ -138,52 +86,21 @@ def plan_cuts(
             f"at least the least tile of {limits.least_tile + limits.tongue:.4g} mm",
             "choose a larger printer or allow smaller tiles",
         )
-    ground = _ground(solid, working, trim_line, pull, limits)
+    ground = ground_of(solid, working, trim_line, pull, limits)
     if not wishes.fixes_turn:
-        return _search(ground, wishes, seconds, progress)
-    free = _search(
-        ground, CutWishes(kept_whole=wishes.kept_whole), seconds / 2.0, part_of(progress, 0.0, 0.5)
-    )
-    ground.memory.clear()
-    plan = _search(ground, wishes, seconds / 2.0, part_of(progress, 0.5, 1.0))
+        return _search(ground, wishes, begun + seconds, progress)
+    first = part_of(progress, 0.0, 0.5)
+    free = _search(ground, CutWishes(kept_whole=wishes.kept_whole), begun + seconds / 2.0, first)
+    ground.lines.clear()
+    plan = _search(ground, wishes, begun + seconds, part_of(progress, 0.5, 1.0))
     return replace(plan, free_count=math.prod(free.counts), free_cost=free.cost)
 
 
-def _ground(
-    solid: Surface, working: Surface, trim_line: FloatArray, pull: Vector, limits: CutLimits
-) -> _Ground:
-    frame = upright(pull)
-    edges = [trim_line]
-    if "filled hole" in solid.patch_names:
-        filled = solid.patches == solid.patch_names.index("filled hole")
-        edges.append(solid.vertices[np.unique(solid.triangles[filled])])
-    outline = shapely.Polygon((trim_line @ frame.T)[:, :2]).buffer(0.0)
-    return _Ground(
-        frame,
-        _hull(solid, frame),
-        _hull(working, frame),
-        SeamCost.of(working, np.concatenate(edges)),
-        shapely.simplify(underside(solid, frame), _SMOOTH),
-        shapely.simplify(outline, _SMOOTH),
-        obstacles(solid),
-        limits,
-    )
-
-
-def _hull(surface: Surface, frame: FloatArray) -> FloatArray:
-    """Return points that reach as far as a surface at every turn about the pull: (k, 3)."""
-    flat = surface.vertices @ frame.T
-    around = flat[ConvexHull(flat[:, :2]).vertices] if len(flat) > 3 else flat
-    ends = flat[[int(np.argmin(flat[:, 2])), int(np.argmax(flat[:, 2]))]]
-    return np.concatenate([around, ends])
-
-
-def _search(ground: _Ground, wishes: CutWishes, seconds: float, progress: Progress) -> CutPlan:
-    end = time.monotonic() + seconds
+def _search(ground: Ground, wishes: CutWishes, end: float, progress: Progress) -> CutPlan:
     turns = [k * _STEP for k in range(12)]
     if wishes.fixes_turn:
         turns = [wishes.turn or 0.0]
-    bounds = [_fewest(ground, turn) for turn in turns]
+    bounds = [ground.fewest(turn) for turn in turns]
     queue = sorted(range(len(turns)), key=lambda place: (bounds[place], place))
     if bounds[queue[0]] > _MOST_TILES:
         raise LimitError(
@@ -192,7 +109,7 @@ def _search(ground: _Ground, wishes: CutWishes, seconds: float, progress: Progre
             f"at most {_MOST_TILES}",
             "choose a larger printer",
         )
-    best: tuple[tuple[int, int, float], CutPlan] | None = None
+    best: _Found | None = None
     try:
         for number, place in enumerate(queue):
             progress(number / len(queue), "placing the cuts")
@@ -204,7 +121,7 @@ def _search(ground: _Ground, wishes: CutWishes, seconds: float, progress: Progre
                 if best is None:
                     break
                 turn = (best[1].turn + side * share * _STEP) % (math.pi / 2.0)
-                if time.monotonic() < end and _fewest(ground, turn) <= best[0][0]:
+                if time.monotonic() < end and ground.fewest(turn) <= best[0][0]:
                     best = _better(best, _best_at(ground, wishes, turn))
     except Cancelled:
         if best is None:
@@ -220,162 +137,84 @@ def _search(ground: _Ground, wishes: CutWishes, seconds: float, progress: Progre
     return replace(best[1], is_whole_search=time.monotonic() <= end)
 
 
-def _better(
-    best: tuple[tuple[int, int, float], CutPlan] | None,
-    found: tuple[tuple[int, int, float], CutPlan] | None,
-) -> tuple[tuple[int, int, float], CutPlan] | None:
+def _better(best: _Found | None, found: _Found | None) -> _Found | None:
     if best is None or (found is not None and found[0] < best[0]):
         return found
     return best
 
 
-def _axes(ground: _Ground, turn: float) -> FloatArray:
-    cos, sin = math.cos(turn), math.sin(turn)
-    about = np.array([[cos, sin, 0.0], [-sin, cos, 0.0], [0.0, 0.0, 1.0]])
-    return np.asarray(about, dtype=np.float64)
-
-
-def _extent(points: FloatArray, axis: FloatArray) -> Stretch:
-    along = points @ axis
-    return float(along.min()), float(along.max())
-
-
-def _fewest(ground: _Ground, turn: float) -> int:
-    """Return a number of tiles that no grid of this turn can be below."""
-    ends = [_extent(ground.hull, axis) for axis in _axes(ground, turn)]
-    x, y, z = (high - low for low, high in ends)
-    limits = ground.limits
-    return math.prod(fewest_counts((x, y, z), limits.room, limits.pose, limits.tongue)[0])
-
-
-def _best_at(
-    ground: _Ground, wishes: CutWishes, turn: float
-) -> tuple[tuple[int, int, float], CutPlan] | None:
+def _best_at(ground: Ground, wishes: CutWishes, turn: float) -> _Found | None:
     """Return the best grid at one turn, and by what it is compared."""
-    axes = _axes(ground, turn)
-    ends = [_extent(ground.hull, axis) for axis in axes]
+    best: tuple[int, float, FloatArray, list[Line], FloatArray, float] | None = None
+    for rotation, most, ear in _rooms(ground, turn):
+        found = [
+            line_of(ground, wishes, turn, axis, float(most[axis]), ear if axis < 2 else 0.0)
+            for axis in range(3)
+        ]
+        lines = [line for line in found if line is not None]
+        if len(lines) < 3:
+            continue
+        number = math.prod(len(cuts) + 1 for cuts, _ in lines)
+        cost = sum(cost for _, cost in lines)
+        if best is None or (number, cost) < best[:2]:
+            best = number, cost, rotation, lines, most, ear
+    if best is None:
+        return None
+    _, _, rotation, lines, most, ear = best
+    here = best_here = _ranked(ground, turn, rotation, lines)
+    for axis in (0, 1) * _ROUNDS:
+        if best_here[0][1] == 0:
+            break
+        avoided = _ends(ground, here[1], axis)
+        other = line_of(ground, wishes, turn, axis, float(most[axis]), ear, avoided)
+        if other is not None:
+            lines = [other if place == axis else line for place, line in enumerate(lines)]
+            here = _ranked(ground, turn, rotation, lines)
+            best_here = min(best_here, here, key=_rank)
+    return best_here
+
+
+def _rank(found: _Found) -> _Rank:
+    return found[0]
+
+
+def _rooms(ground: Ground, turn: float) -> Iterator[tuple[FloatArray, FloatArray, float]]:
+    """Yield the poses of the grid that differ in their room, that room, and that of the ears."""
     limits = ground.limits
-    best: tuple[tuple[int, int, float], CutPlan] | None = None
     seen = set()
     for rotation in rotations(limits.pose):
         most = np.abs(rotation).T @ np.array(limits.room)
         if tuple(most) in seen:
             continue
         seen.add(tuple(most))
+        ends = ground.extents(turn)
         fits = all(high - low <= room for (low, high), room in zip(ends, most, strict=True))
-        ear = 0.0 if fits else limits.ear
-        found = [
-            _along(ground, wishes, turn, axis, float(most[axis]), ear if axis < 2 else 0.0)
-            for axis in range(3)
-        ]
-        if any(line is None for line in found):
-            continue
-        lines = [line for line in found if line is not None]
-        number = math.prod(len(cuts) + 1 for cuts, _ in lines)
-        cost = sum(line[1] for line in lines)
-        low, high = ([end[i] for end in ends] for i in (0, 1))
-        plan = CutPlan(
-            axes @ ground.frame,
-            turn,
-            (low[0], low[1], low[2]),
-            (high[0], high[1], high[2]),
-            (lines[0][0], lines[1][0], lines[2][0]),
-            rotation,
-            cost,
-        )
-        key = (number, 0, cost * (_SKEW if turn else 1.0))
-        if best is None or key < best[0]:
-            best = key, plan
-    if best is None:
-        return None
-    plan = best[1]
-    thin = slivers(ground.foot, plan, limits.least_tile) if best[0][0] > 1 else 0
-    thin += slivers(ground.trimmed, plan, _SLIVER) if best[0][0] > 1 else 0
-    return (best[0][0], thin, best[0][2]), replace(plan, slivers=thin)
+        yield rotation, most, 0.0 if fits else limits.ear
 
 
-def _along(
-    ground: _Ground, wishes: CutWishes, turn: float, axis: int, most: float, ear: float
-) -> tuple[tuple[float, ...], float] | None:
-    key = (turn, axis, most, ear)
-    if key not in ground.memory:
-        ground.memory[key] = _line(ground, wishes, turn, axis, most, ear)
-    return ground.memory[key]
+def _ranked(ground: Ground, turn: float, rotation: FloatArray, lines: list[Line]) -> _Found:
+    """Return lines of cuts as a grid, and by what it is compared."""
+    ends = ground.extents(turn)
+    low, high = ([end[i] for end in ends] for i in (0, 1))
+    cost = sum(cost for _, cost in lines)
+    plan = CutPlan(
+        ground.axes(turn) @ ground.frame,
+        turn,
+        (low[0], low[1], low[2]),
+        (high[0], high[1], high[2]),
+        (lines[0][0], lines[1][0], lines[2][0]),
+        rotation,
+        cost,
+    )
+    number = math.prod(plan.counts)
+    thin = slivers(ground.foot, plan, ground.limits.least_tile) if number > 1 else 0
+    thin += slivers(ground.trimmed, plan, SLIVER) if number > 1 else 0
+    return (number, thin, cost * (_SKEW if turn else 1.0)), replace(plan, slivers=thin)
 
 
-def _line(
-    ground: _Ground, wishes: CutWishes, turn: float, axis: int, most: float, ear: float
-) -> tuple[tuple[float, ...], float] | None:
-    """Return the cuts along one axis and their cost, or None if none keep the limits."""
-    axes = _axes(ground, turn)
-    low, high = _extent(ground.hull, axes[axis])
-    pins = tuple(sorted(pin for pin in wishes.pinned[axis] if low < pin < high))
-    limits = ground.limits
-    bars = barred(ground.things, wishes, axes @ ground.frame, axis, limits.wall)
-    _check_pins(pins, bars, axis)
-    start, end = _extent(ground.face, axes[axis])
-    rims = [(start, start + _SLIVER), (end - _SLIVER, end)]
-    extent = (low - ear, high + ear)
-    reach = limits.tongue
-    if most <= reach:
-        return None
-    least = max(count_along(extent[1] - extent[0], most, reach) - 1, len(pins))
-    for kept_free in ([*bars, *rims], bars):
-        for count in range(least, least + _MORE_CUTS):
-            shortest = limits.least_tile if count else 0.0
-            places, costs = _candidates(
-                ground, turn, axis, (low, high), count, (*pins, *sum(bars, ()))
-            )
-            clear = (places >= low + shortest - 1e-9) & (places <= high - shortest + 1e-9)
-            for a, b in kept_free:
-                clear &= (places <= a) | (places >= b)
-            clear |= np.isin(places, pins)
-            found = place_seams(
-                places[clear],
-                costs[clear],
-                extent,
-                count,
-                most,
-                shortest,
-                pinned=pins,
-                reach=reach if count else 0.0,
-            )
-            if found is not None:
-                return found
-    return None
-
-
-def _check_pins(pins: tuple[float, ...], bars: list[Stretch], axis: int) -> None:
-    for pin in pins:
-        for low, high in bars:
-            if low < pin < high:
-                raise LimitError(
-                    f"pinned cut along {'xyz'[axis]}",
-                    f"{pin:.4g} mm, through what no cut may pass",
-                    f"a place outside {low:.4g} to {high:.4g} mm",
-                    "move the pinned cut",
-                )
-
-
-def _candidates(
-    ground: _Ground,
-    turn: float,
-    axis: int,
-    extent: Stretch,
-    count: int,
-    more: tuple[float, ...],
-) -> tuple[FloatArray, FloatArray]:
-    """Return candidate cuts and their costs: one every millimetre, the even ones, the named."""
-    low, high = extent
-    key = (turn, axis)
-    if key not in ground.costs:
-        middle = 0.5 * (low + high)
-        reach = math.floor((high - low) / 2.0 / _PLACE_STEP)
-        steps = middle + _PLACE_STEP * np.arange(-reach, reach + 1)
-        way = _axes(ground, turn)[axis] @ ground.frame
-        ground.costs[key] = (steps, ground.cost.along(way, steps))
-    steps, costs = ground.costs[key]
-    even = low + (high - low) * np.arange(1, count + 1) / (count + 1)
-    every = np.unique(np.concatenate([steps, even, np.array(more, dtype=np.float64)]))
-    every = every[(every > low) & (every < high)]
-    return every, np.asarray(np.interp(every, steps, costs))
+def _ends(ground: Ground, plan: CutPlan, axis: int) -> tuple[Stretch, ...]:
+    """Return where a cut across an axis would leave a sliver of the foot or the working face."""
+    return (
+        *narrow_ends(ground.foot, plan, axis, ground.limits.least_tile),
+        *narrow_ends(ground.trimmed, plan, axis, SLIVER),
+    )

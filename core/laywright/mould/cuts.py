@@ -9,11 +9,9 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from enum import Enum
-from itertools import product
 
 import numpy as np
 import shapely
-from shapely.affinity import rotate
 
 from laywright.arrays import FloatArray, Vector, floats
 from laywright.surface.triangles import Surface
@@ -24,7 +22,6 @@ __all__ = [
     "count_along",
     "fewest_counts",
     "rotations",
-    "slivers",
     "underside",
 ]
 
@@ -152,31 +149,10 @@ def underside(solid: Surface, axes: FloatArray) -> shapely.Geometry:
     """Return the plan outline of a solid's foot, in the first two axes, mm; hollows are filled."""
     flat = solid.vertices @ axes.T
     low = flat[:, 2].min() + _LEVEL
-    down = (solid.normals @ axes[2] < -0.5) & (flat[:, 2] < low)[solid.triangles].all(axis=1)
-    shape = shapely.union_all(shapely.polygons(flat[solid.triangles[down]][:, :, :2]))
+    under = (flat[:, 2] < low)[solid.triangles].all(axis=1)
+    corners = flat[solid.triangles[under]]
+    a, b = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
+    down = a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0] < 0.0
+    shape = shapely.union_all(shapely.polygons(corners[down][:, :, :2]))
     parts = [part for part in getattr(shape, "geoms", [shape]) if part.geom_type == "Polygon"]
     return shapely.union_all([shapely.Polygon(part.exterior) for part in parts])
-
-
-def slivers(outline: shapely.Geometry, plan: CutPlan, least: float) -> int:
-    """Return how many parts of an outline would be thinner than `least` in the plan view.
-
-    Parameters
-    ----------
-    outline : shapely.Geometry, mm
-        In the axes of a grid that is not turned.
-    plan : CutPlan
-        The grid.
-    least : float, mm
-        The limit.
-    """
-    turned = rotate(outline, -plan.turn, origin=(0.0, 0.0), use_radians=True)
-    count = 0
-    for i, j in product(range(plan.counts[0]), range(plan.counts[1])):
-        low, high = plan.cell((i, j, 0))
-        part = shapely.intersection(turned, shapely.box(low[0], low[1], high[0], high[1]))
-        if part.is_empty or part.area < 1e-6:
-            continue
-        x0, y0, x1, y1 = part.bounds
-        count += min(x1 - x0, y1 - y0) < least - _EXACT
-    return count

@@ -22,7 +22,7 @@ __all__ = ["Joint", "JointKind", "Mesh", "Place", "hole", "tongue"]
 Place = tuple[int, int, int]
 Mesh = tuple[FloatArray, IntArray]
 
-_SIDES = 48
+_SIDES = 32
 _OVERLAP = 0.5
 
 

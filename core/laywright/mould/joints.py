@@ -8,7 +8,7 @@ a wall left on every side and at their ends, measured on nine sections from end 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 import shapely
@@ -19,7 +19,10 @@ from laywright.arrays import FloatArray
 from laywright.mould.cuts import CutPlan
 from laywright.mould.joint import Joint, JointKind, Place
 
-__all__ = ["BareSeam", "JointSize", "Seams", "joints_of", "sections"]
+__all__ = ["BareSeam", "JointSize", "Rooms", "Seams", "joints_of", "seams_of", "sections"]
+
+Rooms = dict[tuple[Place, int], shapely.Geometry]
+"""Free face of every seam, by its lower cell and its axis, in the two axes that follow it."""
 
 _LEVELS = 4
 _SMOOTH = 0.01
@@ -85,11 +88,14 @@ class Seams:
         Area of all seams together.
     bare : tuple of BareSeam
         Seams without a joint.
+    rooms : dict
+        What the joints leave of every seam's face, a wall around each joint left out.
     """
 
     joints: tuple[Joint, ...]
     area: float
     bare: tuple[BareSeam, ...]
+    rooms: Rooms = field(default_factory=dict)
 
 
 def joints_of(body: Manifold, plan: CutPlan, size: JointSize) -> Seams:
@@ -106,6 +112,7 @@ def joints_of(body: Manifold, plan: CutPlan, size: JointSize) -> Seams:
     """
     joints: list[Joint] = []
     bare: list[BareSeam] = []
+    rooms: Rooms = {}
     total = 0.0
     margin = size.needed / 2.0
     for axis in range(3):
@@ -121,6 +128,7 @@ def joints_of(body: Manifold, plan: CutPlan, size: JointSize) -> Seams:
                 window = _window(plan, lower, axis, 0.0, 0.0)
                 if shapely.intersection(solid, window).area < 1e-6:
                     continue
+                face = shapely.intersection(common, window)
                 inner = _window(plan, lower, axis, margin, size.depth)
                 found = _two_points(shapely.intersection(free, inner), size.diameter)
                 drawn = np.zeros(2)
@@ -128,9 +136,39 @@ def joints_of(body: Manifold, plan: CutPlan, size: JointSize) -> Seams:
                     joints.append(_joint(lower, axis, cut, point, drawn, size))
                     drawn = _towards(found, size.slot)
                 if not found:
-                    width = _width(shapely.intersection(common, window))
-                    bare.append(BareSeam(lower, _after(lower, axis), width))
-    return Seams(tuple(joints), total, tuple(bare))
+                    bare.append(BareSeam(lower, _after(lower, axis), _width(face)))
+                else:
+                    taken = shapely.buffer(shapely.multipoints(found), margin)
+                    face = shapely.difference(face, taken)
+                rooms[lower, axis] = face
+    return Seams(tuple(joints), total, tuple(bare), rooms)
+
+
+def seams_of(body: Manifold, plan: CutPlan, depth: float) -> Seams:
+    """Return seams that have no joints.
+
+    Parameters
+    ----------
+    body : Manifold
+        In the grid's axes.
+    plan : CutPlan
+        The grid.
+    depth : float, mm
+        What is free is free as deep as that on both sides.
+    """
+    rooms: Rooms = {}
+    total = 0.0
+    for axis in range(3):
+        turned = _turned(body, axis) if plan.cuts[axis] else body
+        for index, cut in enumerate(plan.cuts[axis]):
+            levels = [_slice(turned, cut + step) for step in (-depth, 0.0, depth)]
+            total += levels[1].area
+            common = shapely.intersection_all(levels)
+            for lower in _cells(plan, axis, index):
+                window = _window(plan, lower, axis, 0.0, 0.0)
+                if shapely.intersection(levels[1], window).area >= 1e-6:
+                    rooms[lower, axis] = shapely.intersection(common, window)
+    return Seams((), total, (), rooms)
 
 
 def sections(body: Manifold, axis: int, places: Sequence[float]) -> list[shapely.Geometry]:

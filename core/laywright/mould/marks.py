@@ -1,13 +1,13 @@
-"""Marks engraved on the hidden side of a tile: its name and an arrow.
+"""Marks engraved on the hidden sides of a tile: its name, arrows, and where the pull goes.
 
 Letters and figures are drawn with one pen on a grid four wide and six high, an alphabet of our
-own that prints well at a few millimetres.
+own that prints well at a few millimetres.  They are never drawn so small that the pen would
+close the space between two strokes.
 """
 
 from __future__ import annotations
 
 import math
-from itertools import pairwise
 
 import numpy as np
 import shapely
@@ -17,16 +17,18 @@ from shapely.ops import polylabel
 from laywright.arrays import FloatArray
 from laywright.mould.solid import extruded
 
-__all__ = ["ARROW", "engraving", "strokes"]
+__all__ = ["ARROW", "AWAY", "drawn", "engraving", "strokes"]
 
 ARROW = "^"
+AWAY = "⊗"
+"""A ring with a cross, as draughtsmen show what points away from the reader; it ends a text."""
 
 _HIGH, _STEP = 6.0, 5.5
-_LEAST, _MOST = 3.0, 12.0
+_LEAST_PENS, _MOST = 4.5, 12.0
 
 # Each stroke is a run of points, two figures x and y for each point; a blank lifts the pen.
 _PEN = {
-    "A": "002640 1232",
+    "A": "0004264440 0242",
     "B": "00063645443303 3342413000",
     "C": "46060040",
     "D": "00062644422000",
@@ -48,7 +50,7 @@ _PEN = {
     "T": "0646 2620",
     "U": "06004046",
     "V": "062046",
-    "W": "0610233046",
+    "W": "0600234046",
     "X": "0046 0640",
     "Y": "062346 2320",
     "Z": "06460040",
@@ -64,6 +66,7 @@ _PEN = {
     "9": "4046060343",
     "-": "1333",
     ARROW: "2026 042644",
+    AWAY: "204062644626040220 1155 1551",
 }
 
 
@@ -95,8 +98,8 @@ def engraving(
     Parameters
     ----------
     text : str
-        Letters, figures, "-" and `ARROW`; it is turned round so that it reads right when the
-        tile is looked at from below.
+        Letters, figures, "-", `ARROW`, and `AWAY` at the end; it is turned round so that it
+        reads right when the tile is looked at from below.
     underside : shapely.Geometry, mm
         Flat area to write on, in the grid's x and y.
     heights : tuple of 2 float, mm
@@ -109,43 +112,62 @@ def engraving(
     Returns
     -------
     Manifold or None
-        None if there is no room for letters 3 mm high.
+        None if there is no room for letters as high as 4.5 pens.
     """
-    pieces = [part for part in getattr(underside, "geoms", [underside]) if part.area > 0.0]
+    bars = drawn([line * [-1.0, 1.0] for line in strokes(text)], underside, pen)
+    return None if bars is None else extruded(bars, *heights, patch)
+
+
+def drawn(lines: list[FloatArray], room: shapely.Geometry, pen: float) -> list[FloatArray] | None:
+    """Return strokes as outlines (8, 2), mm, as large as a room allows.
+
+    Parameters
+    ----------
+    lines : list of (k, 2) float
+        The strokes, letters 6 high.
+    room : shapely.Geometry, mm
+        Where it may stand; the widest place of its largest part is taken.
+    pen : float, mm
+        Width of the strokes.
+
+    Returns
+    -------
+    list or None
+        None if there is no room for letters as high as 4.5 pens.
+    """
+    pieces = [part for part in getattr(room, "geoms", [room]) if part.area > 0.0]
     pieces = [part for part in pieces if part.geom_type == "Polygon"]
     if not pieces:
         return None
-    spot = polylabel(max(pieces, key=lambda part: part.area), tolerance=0.5)
-    lines = strokes(text)
+    largest = max(pieces, key=lambda part: part.area)
+    spot = polylabel(largest, tolerance=0.5)
     every = np.concatenate(lines)
     middle = 0.5 * (every.min(axis=0) + every.max(axis=0))
     reach = float(np.linalg.norm(np.ptp(every, axis=0))) / 2.0
-    radius = float(shapely.distance(spot, underside.boundary)) - pen
+    radius = float(shapely.distance(spot, room.boundary)) - pen
     scale = min(radius / reach, _MOST / _HIGH)
-    if scale * _HIGH < _LEAST:
+    if scale * _HIGH < _LEAST_PENS * pen:
         return None
-    mirror = np.array([-scale, scale])
-    bars = [
-        _bar((start - middle) * mirror, (end - middle) * mirror, pen, np.array([spot.x, spot.y]))
-        for line in lines
-        for start, end in pairwise(line)
-    ]
-    return extruded(bars, *heights, patch)
+    ends = [(line[:-1], line[1:]) for line in lines]
+    start, end = (np.concatenate([pair[i] for pair in ends]) for i in (0, 1))
+    at = np.array([spot.x, spot.y])
+    return list(_bars((start - middle) * scale + at, (end - middle) * scale + at, pen))
 
 
-def _bar(start: FloatArray, end: FloatArray, pen: float, at: FloatArray) -> FloatArray:
-    """Return a stroke as a convex outline with blunt ends, counter-clockwise: (8, 2) float."""
-    along = (end - start) / np.linalg.norm(end - start) * pen / 2.0
-    side = np.array([-along[1], along[0]])
-    near, far = math.tan(math.pi / 8.0), 1.0
-    corners = [
-        start - far * along - near * side,
-        start - near * along - far * side,
-        end + near * along - far * side,
-        end + far * along - near * side,
-        end + far * along + near * side,
-        end + near * along + far * side,
-        start - near * along + far * side,
-        start - far * along + near * side,
+def _bars(start: FloatArray, end: FloatArray, pen: float) -> FloatArray:
+    """Return strokes as convex outlines with blunt ends, counter-clockwise: (k, 8, 2) float."""
+    along = end - start
+    along *= pen / 2.0 / np.linalg.norm(along, axis=1, keepdims=True)
+    side = np.stack([-along[:, 1], along[:, 0]], axis=1)
+    near = math.tan(math.pi / 8.0)
+    outline = [
+        start - along - near * side,
+        start - near * along - side,
+        end + near * along - side,
+        end + along - near * side,
+        end + along + near * side,
+        end + near * along + side,
+        start - near * along + side,
+        start - along + near * side,
     ]
-    return np.asarray(np.stack(corners) + at, dtype=np.float64)
+    return np.asarray(np.stack(outline, axis=1), dtype=np.float64)

@@ -114,24 +114,23 @@ def _bend(surface: Surface) -> FloatArray:
     The turn of the normal along an edge over its length, the largest of the three edges,
     averaged over the triangles around each corner.
     """
-    count, flat = len(surface.vertices), surface.triangles.T.ravel()
-    total = np.stack(
-        [
-            np.bincount(flat, np.tile(surface.areas * surface.normals[:, i], 3), count)
-            for i in range(3)
-        ],
-        axis=1,
-    )
-    normal = total / np.maximum(np.linalg.norm(total, axis=1, keepdims=True), 1e-300)
+    count, (one, two, three) = len(surface.vertices), surface.triangles.T
+    flat = surface.triangles.T.ravel()
+    total = [
+        np.bincount(flat, np.tile(surface.areas * surface.normals[:, i], 3), count)
+        for i in range(3)
+    ]
+    length = np.maximum(np.sqrt(total[0] ** 2 + total[1] ** 2 + total[2] ** 2), 1e-300)
+    normal = [part / length for part in total]
+    point = surface.vertices.T.copy()
     bend = np.zeros(len(surface.triangles))
-    for corner in range(3):
-        one, other = surface.triangles[:, corner], surface.triangles[:, (corner + 1) % 3]
-        turn = ((normal[one] - normal[other]) ** 2).sum(axis=1)
-        length = ((surface.vertices[one] - surface.vertices[other]) ** 2).sum(axis=1)
-        np.maximum(bend, turn / np.maximum(length, 1e-12), out=bend)
+    for start, end in ((one, two), (two, three), (three, one)):
+        turn = sum(((part[start] - part[end]) ** 2 for part in normal), np.zeros(len(bend)))
+        run = sum(((part[start] - part[end]) ** 2 for part in point), np.zeros(len(bend)))
+        np.maximum(bend, turn / np.maximum(run, 1e-12), out=bend)
     around = np.bincount(flat, np.tile(np.sqrt(bend), 3), count)
     mean = around / np.maximum(np.bincount(flat, minlength=count), 1)
-    return np.asarray(mean[surface.triangles].mean(axis=1), dtype=np.float64)
+    return np.asarray((mean[one] + mean[two] + mean[three]) / 3.0, dtype=np.float64)
 
 
 def _distance(points: FloatArray, edges: FloatArray) -> FloatArray:

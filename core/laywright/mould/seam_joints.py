@@ -11,7 +11,7 @@ from laywright.errors import LimitError
 from laywright.mould.cuts import CutPlan
 from laywright.mould.ears import Ear, EarSize, ear_solid, ears_of
 from laywright.mould.joint import Joint, JointKind, Mesh, Place, hole, tongue
-from laywright.mould.joints import BareSeam, joints_of, sections
+from laywright.mould.joints import BareSeam, Rooms, joints_of, seams_of
 from laywright.mould.solid import side_by_side
 from laywright.mould.tile import TileSettings
 
@@ -32,6 +32,8 @@ class SeamJoints:
         Area of all seams together.
     bare : tuple of BareSeam
         Seams without a joint though one was asked for.
+    rooms : dict
+        What the joints leave of every seam's face; see `laywright.mould.joints.Rooms`.
     holes, lugs : dict of place to Manifold
         What is taken off the tile in a cell, and what is put on.
     """
@@ -40,6 +42,7 @@ class SeamJoints:
     ears: tuple[Ear, ...]
     area: float
     bare: tuple[BareSeam, ...]
+    rooms: Rooms
     holes: dict[Place, Manifold] = field(default_factory=dict)
     lugs: dict[Place, Manifold] = field(default_factory=dict)
 
@@ -67,8 +70,8 @@ def joints_for(whole: Manifold, plan: CutPlan, settings: TileSettings, patch: in
         return _eared(whole, plan, settings, patch)
     size = settings.joint_size
     if size is None:
-        seams = [shape for axis in range(3) for shape in sections(whole, axis, plan.cuts[axis])]
-        return SeamJoints((), (), float(sum(shape.area for shape in seams)), ())
+        flat = seams_of(whole, plan, settings.mark_depth)
+        return SeamJoints((), (), flat.area, (), flat.rooms)
     found = joints_of(whole, plan, size)
     if found.bare and not found.joints:
         width = max(seam.width for seam in found.bare)
@@ -93,6 +96,7 @@ def joints_for(whole: Manifold, plan: CutPlan, settings: TileSettings, patch: in
         (),
         found.area,
         found.bare,
+        found.rooms,
         {place: side_by_side(meshes, patch) for place, meshes in holes.items()},
         {place: side_by_side(meshes, patch) for place, meshes in lugs.items()},
     )
@@ -106,4 +110,5 @@ def _eared(whole: Manifold, plan: CutPlan, settings: TileSettings, patch: int) -
         solid = ear_solid(ear, patch)
         lugs[ear.place] = lugs[ear.place] + solid if ear.place in lugs else solid
     seams = tuple(BareSeam(lower, upper, 0.0) for lower, upper in bare)
-    return SeamJoints((), ears, area, seams, {}, lugs)
+    rooms = seams_of(whole, plan, settings.mark_depth).rooms
+    return SeamJoints((), ears, area, seams, rooms, {}, lugs)

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from laywright.arrays import FloatArray, Vector, floats
 from laywright.errors import LimitError
 from laywright.mould.coupon import CouponPiece
-from laywright.mould.cut_search import CutLimits
+from laywright.mould.cut_ground import CutLimits
 from laywright.mould.cuts import CutPlan, PrintPose
 from laywright.mould.ears import Ear
 from laywright.mould.joint import Joint, JointKind

@@ -8,24 +8,21 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from manifold3d import Manifold
-
 from laywright.errors import LimitError
 from laywright.mould.assembly import order_of, steps_of
 from laywright.mould.body import MouldBody
-from laywright.mould.cells import cell_block, cells_of, gap_blocks, places
+from laywright.mould.cells import cell_block, cells_of, places
 from laywright.mould.coupon import joint_coupon
 from laywright.mould.cut_search import plan_cuts
-from laywright.mould.cuts import CutPlan
-from laywright.mould.joint import Place
 from laywright.mould.naming import tile_name
 from laywright.mould.piece_tiles import tiles_of_pieces
 from laywright.mould.posed import posed_tiles
 from laywright.mould.printer import Printer
-from laywright.mould.seam_joints import SeamJoints, joints_for
+from laywright.mould.seam_joints import joints_for
 from laywright.mould.solid import joined, to_manifold
 from laywright.mould.tile import Tile, TileSet, TileSettings
-from laywright.mould.tile_marks import marks_of
+from laywright.mould.tile_account import gap_volume, taken_inside
+from laywright.mould.tile_marks import marks_of, pull_arrows
 from laywright.mould.tile_remarks import remarks_on
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
@@ -36,7 +33,7 @@ _OWN = ("seam", "joint", "mark")
 _USUAL = TileSettings()
 
 
-@stage("Print Tiles", version=2)
+@stage("Print Tiles", version=3)
 def cut_tiles(
     body: MouldBody,
     printer: Printer,
@@ -88,24 +85,29 @@ def cut_tiles(
     plan = replace(plan, piece=body.number)
     progress(0.3, "placing joints and marks")
     seam = len(body.solid.patch_names)
-    whole = to_manifold(body.solid.moved(body.solid.vertices @ plan.axes.T), "the mould body")
+    gridded = body.solid.moved(body.solid.vertices @ plan.axes.T)
+    whole = to_manifold(gridded, "the mould body")
     joints = joints_for(whole, plan, settings, seam + 1)
+    gap, depth = settings.glue_gap, settings.mark_depth
     pen = max(0.8, 2.0 * printer.nozzle)
-    marks = marks_of(
-        whole, plan, settings.mark_depth, settings.glue_gap, settings.joint_size, pen, seam + 2
-    )
+    marks = marks_of(whole, plan, depth, gap, settings.joint_size, pen, seam + 2)
+    arrows = pull_arrows(joints.rooms, plan, depth, gap, pen, seam + 2)
     progress(0.4, "cutting")
     cutters = {}
+    account = whole.volume() - gap_volume(gridded, whole, plan, gap)
     for place in places(plan):
-        off = [cuts[place] for cuts in (joints.holes, marks) if place in cuts]
-        cutter = cell_block(plan, place, settings.glue_gap, seam)
+        mark = marks.get(place)
+        off = [cuts[place] for cuts in (joints.holes, arrows) if place in cuts]
+        off += [] if mark is None else [mark.solid]
+        cutter = cell_block(plan, place, gap, seam)
         cutters[place] = cutter - joined(off) if off else cutter
+        outside = 0.0 if mark is None else mark.outside
+        account -= taken_inside(plan, place, gap, cutters[place], outside) if off else 0.0
     cells = cells_of(whole, plan, cutters)
     tiles: list[Tile] = []
     names = (*body.solid.patch_names, *_OWN)
     faces = len(body.working.patch_names)
     inner = part_of(progress, 0.5, 0.95)
-    account = whole.volume() - _taken(whole, plan, settings.glue_gap, joints, marks)
     for index, (place, piece) in enumerate(cells):
         inner(index / len(cells), f"tile {tile_name(place, plan)}")
         account -= piece.volume()
@@ -149,17 +151,3 @@ def _check_room(printer: Printer, settings: TileSettings) -> None:
             f"at least {needed:.4g} mm for the least tile and its {settings.joint.value}",
             "choose a larger printer, smaller tiles or smaller joints",
         )
-
-
-def _taken(
-    whole: Manifold, plan: CutPlan, gap: float, joints: SeamJoints, marks: dict[Place, Manifold]
-) -> float:
-    """Return the volume that glue gaps, holes and marks take off a body, mm^3."""
-    gaps = gap_blocks(plan, gap)
-    slabs = joined(gaps) if gaps else Manifold()
-    taken = float((whole ^ slabs).volume())
-    cuts = [*joints.holes.values(), *marks.values()]
-    if cuts:
-        lost = whole ^ joined(cuts)
-        taken += float(lost.volume()) - float((lost ^ slabs).volume())
-    return taken
