@@ -161,6 +161,25 @@ class _WriteFiles(_Command):
             FreeCAD.Console.PrintMessage(f"{len(written)} files in {folder}\n")
 
 
+class _MaterialCards(_Command):
+    title = "Material cards"
+    tip = "Look at the material cards, change or copy them into your folder, take in and give away"
+    icon = "material_cards.svg"
+    keys = "L, M"
+
+    def obstacle(self):
+        return ""
+
+    def Activated(self):
+        """Open the window with the cards; the document has no part in it."""
+        from freecad.laywright.panels.card_window import CardWindow
+
+        try:
+            CardWindow(FreeCADGui.getMainWindow()).show()
+        except LaywrightError as problem:
+            QtWidgets.QMessageBox.warning(FreeCADGui.getMainWindow(), self.title, str(problem))
+
+
 class _OpenExample(_Command):
     title = "Open the example"
     tip = "Open a copy of the example, a crowned hatch cover, to try the workbench on"
@@ -199,6 +218,7 @@ _COMMANDS = {
     **{f"Laywright_{kind}": _AddStage(kind, number) for number, kind in enumerate(KINDS, 1)},
     "Laywright_BringUpToDate": _BringUpToDate(),
     "Laywright_WriteFiles": _WriteFiles(),
+    "Laywright_MaterialCards": _MaterialCards(),
     "Laywright_OpenExample": _OpenExample(),
 }
 for _name, _command in _COMMANDS.items():

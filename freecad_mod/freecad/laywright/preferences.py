@@ -7,7 +7,7 @@ import FreeCAD
 from laywright.laminate.materials import load_materials
 from laywright.mould.printer import load_printers
 
-__all__ = ["GROUP", "first_printer", "materials", "paper", "printers"]
+__all__ = ["GROUP", "card_folder", "first_printer", "materials", "paper", "printers"]
 
 GROUP = "User parameter:BaseApp/Preferences/Mod/Laywright"
 
@@ -16,7 +16,14 @@ _PRINTER = "Medium, 220 x 220 x 250 mm"
 
 def materials():
     """Return the material cards: those that come along and those of the person's folder."""
-    return load_materials(_folder("MaterialsFolder"))
+    folder = card_folder()
+    return load_materials(folder if folder.is_dir() else None)
+
+
+def card_folder():
+    """Return the folder of the person's own cards; it may not be there yet."""
+    text = _texts().GetString("MaterialsFolder", "")
+    return Path(text or Path(FreeCAD.getUserAppDataDir()) / "Laywright" / "cards")
 
 
 def printers():

@@ -3,7 +3,9 @@
 from pathlib import Path
 
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
+from freecad.laywright.objects.layup import loading_of
 from laywright.errors import InputError
+from laywright.job.analysis import AnalysisSettings, EdgeHold
 from laywright.job.job import JobResult
 from laywright.job.outputs import freshness
 from laywright.job.sheet import make_job_sheet
@@ -27,6 +29,8 @@ _LINKS = (
     ("Roll", "a Roll Plan"),
     ("MixCure", "a Mix & Cure Plan"),
 )
+
+_NO_SHELL = "not written"
 
 
 def _words(kind):
@@ -59,6 +63,20 @@ class JobSheetObject(StageObject):
         ),
         Property("Currency", "String", "Printed beside the cost"),
         Property("TrimGuide", "Enumeration", "What is printed to trim by", _words(TrimGuide)),
+        Property(
+            "ShellFile",
+            "Enumeration",
+            "Layered shell of the part for a finite-element solver among the written files, and "
+            "how its edge is held in its first load case",
+            [_NO_SHELL, *_words(EdgeHold)],
+        ),
+        Property(
+            "ShellPressure",
+            "Float",
+            "Pressure on that shell, positive away from the mould (kPa)",
+            1.0,
+        ),
+        Property("ShellElements", "Integer", "About how many elements that shell has", 1500),
     )
     reports = (
         Property("Version", "String", "Code that every sheet and file of this state carries"),
@@ -85,7 +103,7 @@ class JobSheetObject(StageObject):
             currency=obj.Currency,
             trim_guide=TrimGuide(obj.TrimGuide),
         )
-        return (obj.Title, *results, settings)
+        return (obj.Title, *results, settings, loading_of(obj.Layup))
 
     def compute(self, obj, previous, inputs, progress):
         return self.stage.renew(previous, *inputs)
@@ -122,6 +140,15 @@ class JobSheetObject(StageObject):
             obj.Files = text
 
 
+def _analysis_of(obj):
+    """Return how the part is handed over to a finite-element solver, None for not at all."""
+    if obj.ShellFile == _NO_SHELL:
+        return None
+    return AnalysisSettings(
+        obj.ShellElements, obj.ShellPressure / 1000.0, EdgeHold(obj.ShellFile)
+    )
+
+
 def job_result(obj):
     """Return the whole job's result, gathered from the stages that a Job Sheet links.
 
@@ -135,4 +162,6 @@ def job_result(obj):
     if sheet is None:
         raise InputError(obj.Label, "no result", "a result that is up to date", "recompute it")
     face, release, laminate, body, tiles, patterns, roll, shop = results
-    return JobResult(obj.Title, face, release, laminate, body, tiles, patterns, roll, shop, sheet)
+    return JobResult(
+        obj.Title, face, release, laminate, body, tiles, patterns, roll, shop, sheet, _analysis_of(obj)
+    )

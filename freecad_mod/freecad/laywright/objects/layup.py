@@ -5,14 +5,27 @@ import math
 from freecad.laywright import preferences
 from freecad.laywright.objects.base import Property, StageObject
 from laywright.errors import InputError
+from laywright.job.load_page import load_words
+from laywright.laminate.card_files import card_text, parse_card
+from laywright.laminate.criteria import Criterion
 from laywright.laminate.laminate import Laminate, analyse
-from laywright.laminate.plies import Layup, Ply, Process
+from laywright.laminate.loading import Loading
+from laywright.laminate.loads import LoadCase
+from laywright.laminate.materials import Materials
+from laywright.laminate.plies import Process
+from laywright.laminate.used_cards import NamedCore, NamedPly, layup_of
 
-__all__ = ["LayupObject"]
+__all__ = ["LayupObject", "kept_cards", "loading_of"]
+
+_LOADS = ("PullAlong", "PullAcross", "PullShear", "BendAlong", "BendAcross", "BendTwist")
+
+
+def _words(kind):
+    return [member.value for member in kind]
 
 
 class LayupObject(StageObject):
-    """Plies by cloth and angle, resin and process; thickness, mass and stiffness come out."""
+    """Plies by cloth and angle, resin, process and core; the laminate's figures come out."""
 
     stage = analyse
     result_type = Laminate
@@ -26,13 +39,40 @@ class LayupObject(StageObject):
             "from the side away from the mould",
         ),
         Property("Resin", "String", "Resin system by its card"),
-        Property("Process", "Enumeration", "How it is laid up", [kind.value for kind in Process]),
+        Property("Process", "Enumeration", "How it is laid up", _words(Process)),
         Property(
             "ResinShare",
             "Percent",
             "Resin with hardener as a share of the laminate's mass, 0 for the usual share of the "
             "process (%)",
             0,
+        ),
+        Property("VoidShare", "Float", "Air as a share of the laminate's volume (%)", 0.0),
+        Property("Core", "String", "Core between two plies by its card, empty for none"),
+        Property("CoreThickness", "Length", "Thickness of the core (mm)", "5 mm"),
+        Property("CoreOnPly", "Integer", "Number of the ply that the core lies on", 1),
+        Property("PullAlong", "Float", "Load: pull along the datum arrow, per width (N/mm)", 0.0),
+        Property("PullAcross", "Float", "Load: pull across the datum arrow, per width (N/mm)", 0.0),
+        Property("PullShear", "Float", "Load: shear in the plane, per width (N/mm)", 0.0),
+        Property(
+            "BendAlong",
+            "Float",
+            "Load: moment per width that bends along the datum arrow, the far side stretched (N)",
+            0.0,
+        ),
+        Property(
+            "BendAcross",
+            "Float",
+            "Load: moment per width that bends across the datum arrow, the far side stretched (N)",
+            0.0,
+        ),
+        Property("BendTwist", "Float", "Load: twisting moment per width (N)", 0.0),
+        Property("Criterion", "Enumeration", "Rule by which a ply is judged", _words(Criterion)),
+        Property(
+            "Cards",
+            "StringList",
+            "Cards of the materials in it, kept so that the job stays what it was; empty to take "
+            "those of the library",
         ),
     )
     reports = (
@@ -44,7 +84,12 @@ class LayupObject(StageObject):
         Property("BendingAlong", "Pressure", "Modulus in bending along the datum arrow"),
         Property("BendingAcross", "Pressure", "Modulus in bending across the datum arrow"),
         Property("Remarks", "StringList", "What to know about this layup"),
+        Property("UnderLoad", "String", "What fails first under the load"),
     )
+
+    def ensure_properties(self, obj):
+        super().ensure_properties(obj)
+        obj.setEditorMode("Cards", 2)
 
     def inputs(self, obj):
         if len(obj.Cloths) != len(obj.Angles) or not obj.Cloths:
@@ -54,18 +99,30 @@ class LayupObject(StageObject):
                 "one cloth and one angle for each ply, one ply at least",
                 "complete the list",
             )
-        materials = preferences.materials()
-        plies = tuple(
-            Ply(materials.cloth(cloth), math.radians(angle))
-            for cloth, angle in zip(obj.Cloths, obj.Angles, strict=True)
+        stored = kept_cards(obj)
+        wanted = {*obj.Cloths, obj.Resin, *([obj.Core] if obj.Core else [])}
+        # What is kept suffices for an old job, whatever became of the library.
+        complete = wanted <= {card.name for card in stored}
+        layup = layup_of(
+            Materials({}, {}, {}) if complete else preferences.materials(),
+            [
+                NamedPly(cloth, math.radians(angle))
+                for cloth, angle in zip(obj.Cloths, obj.Angles, strict=True)
+            ],
+            obj.Resin,
+            Process(obj.Process),
+            obj.ResinShare / 100.0 if obj.ResinShare else None,
+            obj.VoidShare / 100.0,
+            NamedCore(obj.Core, obj.CoreThickness.Value, obj.CoreOnPly) if obj.Core else None,
+            stored,
         )
-        share = obj.ResinShare / 100.0 if obj.ResinShare else None
-        return (Layup(plies, materials.resin(obj.Resin), Process(obj.Process), share),)
+        return (layup,)
 
     def compute(self, obj, previous, inputs, progress):
         return self.stage.renew(previous, *inputs)
 
     def show(self, obj, result):
+        obj.Cards = [card_text(card) for card in result.layup.cards]
         obj.Thickness = result.thickness
         obj.ArealMass = result.areal_mass
         obj.FibreVolume = 100.0 * result.fibre_volume_fraction
@@ -73,4 +130,32 @@ class LayupObject(StageObject):
         obj.StiffnessAcross = f"{result.in_plane.e_y} MPa"
         obj.BendingAlong = f"{result.bending.e_x} MPa"
         obj.BendingAcross = f"{result.bending.e_y} MPa"
-        obj.Remarks = list(result.remarks)
+        obj.Remarks = [*result.remarks, *result.couplings]
+        self._judge(obj, result)
+
+    def execute(self, obj):
+        super().execute(obj)
+        self._judge(obj, self.kept(obj))
+
+    @staticmethod
+    def _judge(obj, laminate):
+        """Say what fails first; the load is no input of the laminate itself."""
+        loading = loading_of(obj)
+        words = "" if loading is None else load_words(laminate, loading)
+        if obj.UnderLoad != words:
+            obj.UnderLoad = words
+
+
+def kept_cards(obj):
+    """Return the cards that a Layup keeps."""
+    return tuple(parse_card(text, "a card kept in the document") for text in obj.Cards)
+
+
+def loading_of(obj):
+    """Return what the laminate of a Layup is asked to carry, None without a load."""
+    numbers = [getattr(obj, name) for name in _LOADS]
+    if not any(numbers):
+        return None
+    return Loading(
+        LoadCase(tuple(numbers[:3]), tuple(numbers[3:])), criterion=Criterion(obj.Criterion)
+    )

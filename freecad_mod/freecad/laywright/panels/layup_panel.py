@@ -1,9 +1,14 @@
-"""The task panel of a Layup: plies in a table, resin from the cards."""
+"""The task panel of a Layup: plies in a table, materials from the cards, figures at once."""
 
 from freecad.laywright import preferences
+from freecad.laywright.objects.layup import kept_cards
 from freecad.laywright.panels import fields
+from freecad.laywright.panels.choice_window import ChoiceWindow
+from freecad.laywright.panels.laminate_look import LaminateLook
 from freecad.laywright.panels.ply_table import PlyTable
 from freecad.laywright.panels.stage_panel import StagePanel
+from freecad.laywright.qt import QtWidgets, translate
+from laywright.laminate.used_cards import newer_cards
 
 __all__ = ["LayupPanel"]
 
@@ -12,23 +17,67 @@ class LayupPanel(StagePanel):
     """Cloths and angles edited together, so that their numbers always agree."""
 
     def add_fields(self):
-        """Add the table of plies, the resins by name, and the other fields."""
+        """Add the table of plies with the figures below it, then the other fields."""
+        obj = self.obj
         materials = preferences.materials()
-        plies = list(zip(self.obj.Cloths, self.obj.Angles, strict=False))
+        plies = list(zip(obj.Cloths, obj.Angles, strict=False))
         self.table = PlyTable(list(materials.cloth_names), plies)
-        self.grid.addRow("Plies, the first touches the mould", self.table)
-        for prop in self.obj.Proxy.properties:
-            if prop.name == "Cloths":
-                column = fields.Field(
-                    self.table, lambda: [cloth for cloth, _ in self.table.plies()]
-                )
-                self.fields[prop.name] = column
-            elif prop.name == "Angles":
-                column = fields.Field(
-                    self.table, lambda: [angle for _, angle in self.table.plies()]
-                )
-                self.fields[prop.name] = column
-            elif prop.name == "Resin":
-                self.add_field(prop, fields.named(list(materials.resin_names), self.obj.Resin))
-            else:
-                self.add_field(prop, fields.field_for(self.obj, prop))
+        self.grid.addRow(translate("Laywright", "Plies, the first touches the mould"), self.table)
+        self.look = LaminateLook(obj.Proxy, self._values, materials.sheets.values())
+        find = QtWidgets.QPushButton(translate("Laywright", "Find a layup …"))
+        find.setObjectName("FindLayup")
+        find.clicked.connect(lambda *_: self.find(materials))
+        self.grid.addRow(find)
+        self.grid.addRow(self.look)
+        self.fields["Cloths"] = fields.Field(
+            self.table, lambda: [cloth for cloth, _ in self.table.plies()]
+        )
+        self.fields["Angles"] = fields.Field(
+            self.table, lambda: [angle for _, angle in self.table.plies()]
+        )
+        self.fields["Cards"] = fields.Field(self._library(materials), self._cards)
+        offers = {"Resin": materials.resin_names, "Core": ("", *materials.core_names)}
+        for prop in obj.Proxy.properties:
+            if prop.name in self.fields:
+                continue
+            field = (
+                fields.named(list(offers[prop.name]), getattr(obj, prop.name))
+                if prop.name in offers
+                else fields.field_for(obj, prop)
+            )
+            self.add_field(prop, field)
+            self.look.watch(field.widget)
+        self.table.changed.connect(self.look.look_soon)
+        self.look.look()
+
+    def find(self, materials):
+        """Open the window that ranks layups; the one that is taken goes into the table."""
+        self.look.look()
+        if self.look.laminate is None:
+            return
+        window = ChoiceWindow(materials, self.look.laminate, self.form)
+        window.accepted.connect(lambda: self.table.fill(window.plies_taken()))
+        window.open()
+
+    def _library(self, materials):
+        """Return the box that takes the library's cards, shown where they say something else."""
+        newer = newer_cards(materials, kept_cards(self.obj))
+        self.renew = QtWidgets.QCheckBox(translate("Laywright", "Take the library's cards"))
+        self.renew.setObjectName("RenewCards")
+        if newer:
+            words = translate(
+                "Laywright", "This job keeps its own cards. The library now says otherwise of: {0}"
+            ).format(", ".join(newer))
+            label = QtWidgets.QLabel(words)
+            label.setWordWrap(True)
+            self.grid.addRow(label)
+            self.grid.addRow(self.renew)
+            self.renew.toggled.connect(self.look.look_soon)
+        return self.renew
+
+    def _cards(self):
+        return [] if self.renew.isChecked() else list(self.obj.Cards)
+
+    def _values(self):
+        """Return what stands in the fields, by property."""
+        return {name: field.value() for name, field in self.fields.items()}

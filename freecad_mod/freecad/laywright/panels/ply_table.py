@@ -1,14 +1,17 @@
 """The plies of a layup as a table: cloth and angle, ply 1 touches the mould."""
 
+from freecad.laywright.panels.arrow import TurningArrow
 from freecad.laywright.qt import QtCore, QtWidgets, translate
 
 __all__ = ["PlyTable"]
 
-_CLOTH, _ANGLE = 0, 1
+_CLOTH, _ANGLE, _ARROW = range(3)
 
 
 class PlyTable(QtWidgets.QWidget):
-    """Rows of cloth and angle that can be added, taken away and moved.
+    """Rows of cloth and angle that can be added, taken away, mirrored, and pulled elsewhere.
+
+    A row is moved by pulling its number up or down.
 
     Parameters
     ----------
@@ -18,62 +21,104 @@ class PlyTable(QtWidgets.QWidget):
         Cloth and angle (degrees) of each ply.
     """
 
+    changed = QtCore.Signal()
+
     def __init__(self, cloths, plies):
         super().__init__()
         self._cloths = cloths
-        self._table = QtWidgets.QTableWidget(0, 2)
+        self._table = QtWidgets.QTableWidget(0, 3)
         self._table.setObjectName("Plies")
         self._table.setHorizontalHeaderLabels(
-            [translate("Laywright", "Cloth"), translate("Laywright", "Angle (°)")]
+            [translate("Laywright", "Cloth"), translate("Laywright", "Angle (°)"), ""]
         )
-        self._table.horizontalHeader().setSectionResizeMode(_CLOTH, QtWidgets.QHeaderView.Stretch)
-        self._table.setMinimumHeight(150)
+        head = self._table.horizontalHeader()
+        head.setSectionResizeMode(_CLOTH, QtWidgets.QHeaderView.Stretch)
+        head.setSectionResizeMode(_ARROW, QtWidgets.QHeaderView.ResizeToContents)
+        rows = self._table.verticalHeader()
+        rows.setSectionsMovable(True)
+        rows.setToolTip(translate("Laywright", "Pull a number to move its ply"))
+        rows.sectionMoved.connect(self._moved)
+        self._table.setMinimumHeight(190)
         layout = QtWidgets.QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self._table)
         row = QtWidgets.QGridLayout()
-        for index, (text, act) in enumerate(
+        for index, (text, tip, act) in enumerate(
             (
-                (translate("Laywright", "Add"), self.add),
-                (translate("Laywright", "Remove"), self.remove),
-                (translate("Laywright", "Towards mould"), lambda: self.move(-1)),
-                (translate("Laywright", "Away from it"), lambda: self.move(1)),
+                (translate("Laywright", "Add"), "", self.add),
+                (translate("Laywright", "Remove"), "", self.remove),
+                (translate("Laywright", "Towards mould"), "", lambda: self.move(-1)),
+                (translate("Laywright", "Away from it"), "", lambda: self.move(1)),
+                (
+                    translate("Laywright", "Mirror all"),
+                    translate("Laywright", "Lay all plies once more in reverse: symmetric"),
+                    lambda: self.mirror(0),
+                ),
+                (
+                    translate("Laywright", "Mirror, last once"),
+                    translate("Laywright", "The last ply becomes the middle one: symmetric"),
+                    lambda: self.mirror(1),
+                ),
             )
         ):
             button = QtWidgets.QPushButton(text)
+            button.setToolTip(tip)
             button.clicked.connect(lambda *_, act=act: act())
             row.addWidget(button, index // 2, index % 2)
         layout.addLayout(row)
         self.fill(plies)
 
     def plies(self):
-        """Return cloth and angle (degrees) of each ply."""
-        return [
-            (
-                self._table.cellWidget(row, _CLOTH).currentText(),
-                self._table.cellWidget(row, _ANGLE).value(),
-            )
-            for row in range(self._table.rowCount())
-        ]
+        """Return cloth and angle (degrees) of each ply, in the order that is seen."""
+        rows = self._table.verticalHeader()
+        return [self._ply(rows.logicalIndex(place)) for place in range(self._table.rowCount())]
+
+    def _ply(self, row):
+        return (
+            self._table.cellWidget(row, _CLOTH).currentText(),
+            self._table.cellWidget(row, _ANGLE).value(),
+        )
 
     def fill(self, plies):
         """Show these plies."""
+        rows = self._table.verticalHeader()
+        rows.blockSignals(True)
+        for row in range(self._table.rowCount()):
+            rows.moveSection(rows.visualIndex(row), row)
+        for old in self._table.viewport().findChildren(QtWidgets.QWidget):
+            old.hide()  # until it is really gone, which may take a moment
         self._table.setRowCount(len(plies))
-        for row, (cloth, angle) in enumerate(plies):
-            box = QtWidgets.QComboBox()
-            names = self._cloths if cloth in self._cloths else [cloth, *self._cloths]
-            box.addItems(names)
-            box.setCurrentIndex(names.index(cloth))
-            box.setSizeAdjustPolicy(QtWidgets.QComboBox.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(8)
-            box.setToolTip(cloth)
-            self._table.setCellWidget(row, _CLOTH, box)
-            turn = QtWidgets.QDoubleSpinBox()
-            turn.setRange(-180.0, 180.0)
-            turn.setDecimals(1)
-            turn.setSingleStep(15.0)
-            turn.setValue(angle)
-            self._table.setCellWidget(row, _ANGLE, turn)
+        for row, ply in enumerate(plies):
+            self._fill_row(row, *ply)
+        rows.blockSignals(False)
+        self._table.resizeRowsToContents()
+        self.changed.emit()
+
+    def _fill_row(self, row, cloth, angle):
+        box = QtWidgets.QComboBox()
+        names = self._cloths if cloth in self._cloths else [cloth, *self._cloths]
+        box.addItems(names)
+        box.setCurrentIndex(names.index(cloth))
+        box.setSizeAdjustPolicy(QtWidgets.QComboBox.AdjustToMinimumContentsLengthWithIcon)
+        box.setMinimumContentsLength(8)
+        box.setToolTip(cloth)
+        box.currentTextChanged.connect(box.setToolTip)
+        turn = QtWidgets.QDoubleSpinBox()
+        turn.setRange(-180.0, 180.0)
+        turn.setDecimals(1)
+        turn.setSingleStep(15.0)
+        turn.setValue(angle)
+        arrow = TurningArrow(angle)
+        arrow.turned.connect(turn.setValue)
+        turn.valueChanged.connect(arrow.point)
+        turn.valueChanged.connect(lambda *_: self.changed.emit())
+        box.currentIndexChanged.connect(lambda *_: self.changed.emit())
+        for column, widget in ((_CLOTH, box), (_ANGLE, turn), (_ARROW, arrow)):
+            self._table.setCellWidget(row, column, widget)
+
+    def _moved(self, *_):
+        """Renumber the plies after one was pulled elsewhere."""
+        QtCore.QTimer.singleShot(0, lambda: self.fill(self.plies()))
 
     def add(self):
         """Add a ply like the last one."""
@@ -96,3 +141,8 @@ class PlyTable(QtWidgets.QWidget):
             plies[row], plies[row + step] = plies[row + step], plies[row]
             self.fill(plies)
             self._table.setCurrentCell(row + step, _CLOTH, QtCore.QItemSelectionModel.Select)
+
+    def mirror(self, once):
+        """Lay the plies once more in reverse; `once` of the last ones are not doubled."""
+        plies = self.plies()
+        self.fill([*plies, *reversed(plies[: len(plies) - once])])

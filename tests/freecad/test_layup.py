@@ -1,0 +1,140 @@
+"""The Layup in a document: its cards stay with it, its core, its load, the shell handed over."""
+
+import FreeCAD
+import pytest
+
+from freecad.laywright import preferences
+from freecad.laywright.exports import export_job
+from freecad.laywright.objects.job import add_stage
+from laywright.laminate.card_files import corrected
+from laywright.laminate.materials import load_materials
+from laywright.laminate.own_cards import changed_card, drop_card, keep_card
+
+pytestmark = pytest.mark.freecad
+
+TWILL = "E-glass twill weave 200 g/m^2"
+RESIN = "Laminating epoxy, slow hardener"
+MINE = "Twill from the attic"
+
+
+@pytest.fixture
+def folder(tmp_path):
+    """Return a folder of one's own cards, in use for the test, with a copy of a cloth in it."""
+    settings = FreeCAD.ParamGet(preferences.GROUP)
+    before = settings.GetString("MaterialsFolder", "")
+    cards = tmp_path / "my cards"
+    settings.SetString("MaterialsFolder", str(cards))
+    card = load_materials().cards[TWILL]
+    keep_card(changed_card(card, MINE, card.texts, card.values), cards, load_materials())
+    yield cards
+    settings.SetString("MaterialsFolder", before)
+
+
+@pytest.fixture
+def layup(doc, folder):
+    """Return a Layup of two plies of one's own cloth, computed: 800 g/m2."""
+    obj = add_stage(doc, "Layup")
+    obj.Cloths, obj.Angles, obj.Resin = [MINE] * 2, [0.0, 90.0], RESIN
+    doc.recompute()
+    assert obj.Status == "up to date"
+    assert obj.ArealMass == pytest.approx(800.0)
+    return obj
+
+
+def heavier(folder):
+    """Change one's own card to 240 g/m2."""
+    library = load_materials(folder)
+    keep_card(
+        corrected(library.cards[MINE], "areal_weight", 240.0, "g/m^2", "invented"), folder, library
+    )
+
+
+def recomputed(obj):
+    obj.touch()
+    obj.Document.recompute()
+    assert obj.Status == "up to date"
+    return obj.ArealMass
+
+
+def test_a_card_that_changes_leaves_the_job_alone_until_it_is_asked_for(layup, folder, tmp_path):
+    version = layup.Digest
+    heavier(folder)
+    assert recomputed(layup) == pytest.approx(800.0)
+    assert layup.Digest == version
+
+    document = layup.Document
+    path = str(tmp_path / "old.FCStd")
+    document.saveAs(path)
+    name = document.Name
+    FreeCAD.closeDocument(name)
+    again = FreeCAD.openDocument(path)
+    try:
+        old = again.getObject("Layup")
+        assert recomputed(old) == pytest.approx(800.0)
+        assert old.Digest == version
+        # Another ply of the same cloth is of the old card as well: it is the same roll.
+        old.Cloths, old.Angles = [MINE] * 3, [0.0, 90.0, 0.0]
+        assert recomputed(old) == pytest.approx(1200.0)
+        old.Cards = []
+        assert recomputed(old) == pytest.approx(1440.0)
+        assert len(old.Cards) == 3
+    finally:
+        FreeCAD.closeDocument(again.Name)
+
+
+def test_a_job_needs_no_library_once_it_has_its_cards(layup, folder):
+    drop_card(MINE, folder)
+    assert recomputed(layup) == pytest.approx(800.0)
+    (folder / "broken.toml").write_text("no card", encoding="utf-8")
+    assert recomputed(layup) == pytest.approx(800.0)
+    layup.Cloths = [MINE, TWILL]
+    layup.Document.recompute()
+    assert "broken.toml" in layup.Status
+
+
+def test_core_voids_and_load_are_told(layup):
+    thin, fraction = layup.Thickness.Value, layup.FibreVolume
+    layup.Core, layup.CoreThickness = "Closed-cell PVC foam 80 kg/m^3", "8 mm"
+    layup.Document.recompute()
+    assert layup.Thickness.Value == pytest.approx(thin + 8.0)
+    assert len(layup.Cards) == 4
+    layup.CoreOnPly = 2
+    layup.Document.recompute()
+    assert "core: found a place after ply 2 of 2" in layup.Status
+    layup.CoreOnPly = 1
+    layup.VoidShare = 4.0
+    layup.Document.recompute()
+    assert layup.FibreVolume == pytest.approx(0.96 * fraction)
+    version = layup.Digest
+    assert layup.UnderLoad == ""
+    layup.BendAlong = 5.0
+    layup.Document.recompute()
+    first = layup.UnderLoad
+    assert "times this load." in first
+    layup.BendAlong = 10.0
+    layup.Document.recompute()
+    assert layup.UnderLoad != first
+    assert layup.Digest == version  # a load changes nothing in the laminate itself
+
+
+def test_the_load_comes_onto_the_sheet_and_the_shell_among_the_files(hatch, tmp_path):
+    document, job, stages = hatch
+    sheet = stages["JobSheet"]
+    patterns = stages["ClothPatterns"].Digest
+    stages["Layup"].PullAlong = 10.0
+    sheet.ShellFile = "edge can turn but not shift"
+    sheet.ShellElements = 300
+    document.recompute()
+    assert stages["ClothPatterns"].Digest == patterns
+    export_job(job, tmp_path)
+    (deck,) = (tmp_path / "analysis").iterdir()
+    assert f"** {sheet.Title}, {sheet.Version}\n" in deck.read_text(encoding="ascii")
+    assert "times this load" in (tmp_path / "job sheet.html").read_text(encoding="utf-8")
+    assert sheet.Files == "up to date"
+    sheet.ShellPressure = 2.0
+    document.recompute()
+    assert sheet.Files == "out of date: Shell for Analysis changed since they were written"
+    sheet.ShellFile = "not written"
+    document.recompute()
+    export_job(job, tmp_path)
+    assert not deck.exists()
