@@ -29,8 +29,8 @@ __all__ = [
 ]
 
 _FORCE = {
-    "n": 1.0,
-    "kn": 1000.0,
+    "N": 1.0,
+    "kN": 1000.0,
     "lbf": 4.4482216152605,
     "lb": 4.4482216152605,
     "lbs": 4.4482216152605,
@@ -210,21 +210,22 @@ def _column(
     where = f"{table.where}, column '{head.name}'"
     written, said = head.unit.casefold(), unit.strip().casefold()
     used = said or written
-    if used not in factors:
+    known = {name.casefold(): factor for name, factor in factors.items()}
+    if used not in known:
         raise InputError(
             f"{where}: unit of the {role}",
             f"'{unit or head.unit}'" if unit or head.unit else "nothing",
             "one of " + ", ".join(factors),
             "say the unit, or write it into the heading",
         )
-    if said and written in factors and factors[said] != factors[written]:
+    if said and written in known and known[said] != known[written]:
         raise InputError(
             f"{where}: unit of the {role}",
             f"'{head.unit}' in the heading and '{unit}' in the settings",
             "one and the same",
             "correct one of the two",
         )
-    return floats(table.rows[:, place] * factors[used], -1)
+    return floats(table.rows[:, place] * known[used], -1)
 
 
 def _place(
@@ -235,6 +236,7 @@ def _place(
     factors: Mapping[str, float],
 ) -> int:
     names = [column.name.casefold() for column in table.columns]
+    known = {name.casefold() for name in factors}
     if wanted:
         if wanted.isdigit() and 1 <= int(wanted) <= len(names):
             return int(wanted) - 1
@@ -242,7 +244,7 @@ def _place(
     else:
         found = [k for k, name in enumerate(names) if any(word in name for word in words)]
         if not found:
-            found = [k for k, c in enumerate(table.columns) if c.unit.casefold() in factors]
+            found = [k for k, c in enumerate(table.columns) if c.unit.casefold() in known]
     if len(found) != 1:
         listed = ", ".join(f"{k} '{column.name}'" for k, column in enumerate(table.columns, 1))
         raise InputError(

@@ -1,5 +1,6 @@
 """Coupon Test: how test pieces are made, what they gave, and what was predicted."""
 
+from datetime import date
 from pathlib import Path
 
 from freecad.laywright import preferences
@@ -48,13 +49,18 @@ class CouponTestObject(StageObject):
     )
     reports = (
         Property("Tested", "StringList", "What each coupon gave"),
-        Property("Modulus", "Float", "Mean modulus (MPa)"),
-        Property("Strength", "Float", "Mean strength of those that broke (MPa)"),
-        Property("BBasis", "Float", "Strength that 90 % exceed, with 95 % confidence (MPa)"),
-        Property("ABasis", "Float", "Strength that 99 % exceed, with 95 % confidence (MPa)"),
+        Property("Modulus", "Pressure", "Mean modulus"),
+        Property("Strength", "Pressure", "Mean strength of those that broke, 0 if none did"),
+        Property("BBasis", "Pressure", "Strength that 90 % exceed, with 95 % confidence"),
+        Property("ABasis", "Pressure", "Strength that 99 % exceed, with 95 % confidence"),
         Property("Plan", "StringList", "Sizes, weights and what they should do"),
         Property("Remarks", "StringList", "What to watch, and how it compares with the prediction"),
     )
+
+    def __init__(self, obj):
+        super().__init__(obj)
+        if not obj.Date:
+            obj.Date = date.today().isoformat()
 
     def ensure_properties(self, obj):
         super().ensure_properties(obj)
@@ -77,11 +83,14 @@ class CouponTestObject(StageObject):
     def show(self, obj, result):
         report, plan = result.report, result.plan
         obj.Tested = [] if report is None else [_tested(found) for found in report.results]
-        obj.Modulus = 0.0 if report is None else report.modulus.mean
         strength = None if report is None else report.strength
-        obj.Strength = 0.0 if strength is None else strength.mean
-        obj.BBasis = 0.0 if report is None else report.b_basis or 0.0
-        obj.ABasis = 0.0 if report is None else report.a_basis or 0.0
+        for name, found in (
+            ("Modulus", None if report is None else report.modulus.mean),
+            ("Strength", None if strength is None else strength.mean),
+            ("BBasis", None if report is None else report.b_basis),
+            ("ABasis", None if report is None else report.a_basis),
+        ):
+            setattr(obj, name, f"{found or 0.0} MPa")
         obj.Plan = [
             f"{plan.count} coupons of {plan.length:.0f} x {plan.width:.0f} mm from a plate of "
             f"{plan.plate[0]:.0f} x {plan.plate[1]:.0f} mm, {plan.thickness:.2f} mm thick",
@@ -107,7 +116,7 @@ def add_coupon(
     *,
     gauge_length=None,
     columns=_BY_HEADING,
-    ending=Ending.BROKEN,
+    ending=Ending.STOPPED,
     where="the readings",
 ):
     """Add the record of one coupon to a Coupon Test, for the loading that the test has.
@@ -128,6 +137,7 @@ def add_coupon(
     columns : ReadingColumns
         Where force and travel stand and in which units; empty takes the heading's.
     ending : Ending
+        Only what broke has a strength.
     where : str
         Name of the file, for messages.
 

@@ -20,7 +20,7 @@ class CouponPanel(StagePanel):
         self.table.setHorizontalHeaderLabels(
             [
                 translate("Laywright", text)
-                for text in ("Coupon", "Width, mm", "Thickness, mm", "Span, mm")
+                for text in ("Coupon", "Wide, mm", "Thick, mm", "Span, mm")
             ]
         )
         self.table.horizontalHeader().setSectionResizeMode(QtWidgets.QHeaderView.Stretch)
@@ -55,7 +55,7 @@ class CouponPanel(StagePanel):
         self.table.setRowCount(len(rows))
         for line, cells in enumerate(rows):
             for place, cell in enumerate(cells):
-                text = cell if isinstance(cell, str) else f"{cell:g}"
+                text = cell if isinstance(cell, str) else f"{cell:.4g}"
                 self.table.setItem(line, place, QtWidgets.QTableWidgetItem(text))
 
     def add(self, _):

@@ -77,7 +77,9 @@ class CouponReader(QtWidgets.QDialog):
         self.force = self._column(units, "Force", "Column of the force", FORCE_UNITS)
         what = "Column of the deflection" if bends else "Column of the strain or extension"
         self.travel = self._column(units, "Travel", what, travel)
-        self.ending = fields.named([ending.value for ending in Ending], Ending.BROKEN.value)
+        # Stopped first: a strength that was none is worse than one that is missing.
+        endings = [ending.value for ending in (Ending.STOPPED, Ending.BROKEN)]
+        self.ending = fields.named(endings, Ending.STOPPED.value)
         units.addRow(translate("Laywright", "How it ended"), self.ending.widget)
         self.problem = QtWidgets.QLabel()
         self.problem.setObjectName("Problem")

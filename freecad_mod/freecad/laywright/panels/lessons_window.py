@@ -21,6 +21,11 @@ class LessonsWindow(QtWidgets.QDialog):
         self.setObjectName("Lessons")
         self.setWindowTitle(translate("Laywright", "What the records say"))
         column = QtWidgets.QVBoxLayout(self)
+        column.addWidget(
+            QtWidgets.QLabel(
+                translate("Laywright", "What is ticked goes into Layup and Mix & Cure Plan:")
+            )
+        )
         self.boxes = {}
         for name in _NAMES:
             lesson = getattr(learnt, name)
