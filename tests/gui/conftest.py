@@ -6,6 +6,8 @@ from pathlib import Path
 
 import pytest
 
+sys.path.insert(0, str(Path(__file__).parent))
+
 if not getattr(sys.modules.get("FreeCAD"), "GuiUp", False):
     collect_ignore_glob = ["test_*.py"]
 
@@ -32,3 +34,61 @@ def artefacts(tmp_path):
     """Return the folder for pictures and files that a person may want to look at."""
     folder = os.environ.get("LAYWRIGHT_RESULTS")
     return Path(folder) if folder else tmp_path
+
+
+@pytest.fixture(scope="session")
+def window():
+    """Return FreeCAD's window with the workbench chosen."""
+    import FreeCADGui
+    from robot import pump
+
+    FreeCADGui.activateWorkbench("LaywrightWorkbench")
+    pump()
+    window = FreeCADGui.getMainWindow()
+    window.showMaximized()
+    pump()
+    return window
+
+
+@pytest.fixture(scope="session")
+def hatch_file(window, tmp_path_factory):
+    """Return the file of the example's job, started by command and computed once."""
+    import FreeCAD
+    from robot import started_job
+
+    document, _ = started_job("WindowJob")
+    path = tmp_path_factory.mktemp("job") / "job.FCStd"
+    document.saveAs(str(path))
+    FreeCAD.closeDocument(document.Name)
+    return path
+
+
+@pytest.fixture
+def job(hatch_file, tmp_path):
+    """Return document and stages of the example's job, up to date, a copy for each test."""
+    import shutil
+
+    import FreeCAD
+    from robot import pump, stages_in
+
+    path = tmp_path / "job.FCStd"
+    shutil.copy(hatch_file, path)
+    document = FreeCAD.openDocument(str(path))
+    document.UndoMode = 1
+    pump()
+    yield document, stages_in(document)
+    close_all()
+
+
+def close_all():
+    """Close what is open: panel and documents."""
+    import FreeCAD
+    import FreeCADGui
+    from robot import pump
+
+    FreeCADGui.Control.closeDialog()
+    FreeCADGui.Selection.clearSelection()
+    pump()
+    for name in list(FreeCAD.listDocuments()):
+        FreeCAD.closeDocument(name)
+    pump()

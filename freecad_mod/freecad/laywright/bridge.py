@@ -34,6 +34,7 @@ __all__ = [
     "shape_signature",
     "store_result",
     "surface_from_shape",
+    "upper_faces",
     "vector",
 ]
 
@@ -41,6 +42,7 @@ _SAMPLES = 3
 _FINER = 4
 _GRID = 7
 _SIGNATURE_DECIMALS = 4
+_UPWARDS = 0.02
 _WITH_AXIS = ("Line", "Circle", "Plane", "Cylinder", "Cone", "Toroid")
 
 
@@ -81,6 +83,39 @@ def placed_shape(part):
     shape = part.Shape.copy()
     shape.Placement = part.getGlobalPlacement()
     return shape
+
+
+def upper_faces(shape):
+    """Return the names of the faces that look upwards everywhere and hang together.
+
+    Of several such groups, the one with the largest area.
+    """
+    faces = {f"Face{number}": face for number, face in enumerate(shape.Faces, 1)}
+    upper = {name: face for name, face in faces.items() if _looks_up(face)}
+    groups = []
+    for name, face in upper.items():
+        edges = {edge.hashCode() for edge in face.Edges}
+        touching = [group for group in groups if group[1] & edges]
+        groups = [group for group in groups if group not in touching]
+        names = {name}.union(*(group[0] for group in touching))
+        groups.append((names, edges.union(*(group[1] for group in touching))))
+    if not groups:
+        raise FaceError(
+            "part", "no face that looks upwards", "faces to mould", "select them in the 3D view"
+        )
+    largest = max(groups, key=lambda group: sum(faces[name].Area for name in group[0]))
+    return [name for name in faces if name in largest[0]]
+
+
+def _looks_up(face):
+    """Return whether the normal looks upwards at points spread over a face."""
+    first, last, low, high = face.ParameterRange
+    shares = (np.arange(_GRID) + 0.5) / _GRID
+    return all(
+        face.normalAt(first + (last - first) * u, low + (high - low) * v).z > _UPWARDS
+        for u in shares
+        for v in shares
+    )
 
 
 def axis_of(shape, name):

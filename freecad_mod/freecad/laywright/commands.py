@@ -1,24 +1,34 @@
 """The workbench's commands, in the order of the work.
 
-Each is also a plain function for scripts: see ``objects.job`` (`make_job`, `add_stage`) and
-``exports`` (`export_job`).
+Each is also a plain function for scripts: see ``objects.job`` (`make_job`, `add_stage`),
+``ahead`` (`bring_up_to_date`), ``exports`` (`export_job`) and ``examples`` (`open_example`).
+
+Titles and tips stand here in English; FreeCAD translates them under the command's name.
 """
 
-import shutil
-import tempfile
 from pathlib import Path
 
 import FreeCAD
 import FreeCADGui
 
-from freecad.laywright import ADDON, ICONS, host
+from freecad.laywright import ICONS, bridge, host
+from freecad.laywright.ahead import bring_up_to_date
+from freecad.laywright.examples import EXAMPLES, open_example
 from freecad.laywright.exports import export_job
-from freecad.laywright.objects.job import KINDS, JobObject, add_stage, make_job, stages_of
+from freecad.laywright.lessons import lessons_for, take
+from freecad.laywright.objects.job import (
+    KINDS,
+    TESTS,
+    JobObject,
+    add_stage,
+    make_job,
+    stages_of,
+)
 from freecad.laywright.qt import QAction, QtWidgets, translate
 from freecad.laywright.staleness import stale
-from laywright.errors import LaywrightError
+from laywright.errors import Cancelled, LaywrightError
 
-__all__ = ["NAMES", "register"]
+__all__ = ["COMMANDS", "EXAMPLE_NAMES", "NAMES", "register"]
 
 _TIPS = {
     "MouldedFace": "Pick the faces of the part that cloth is laid against",
@@ -30,135 +40,179 @@ _TIPS = {
     "RollPlan": "Place the patterns on the roll",
     "MixCurePlan": "Plan resin, cups and cure",
     "JobSheet": "Gather everything on printed sheets",
+    "WeighIn": "Write down what a part really weighs and hold it against the plan",
+    "CouponTest": "Plan test pieces of the layup, read them in, compare with the prediction",
 }
-_NO_DOCUMENT = "Open or make a document first."
-_NO_FACES = "Select one or more faces of a part in the 3D view first."
-_NO_JOB = "Select a job, or anything in it, in the tree first."
 
 
 class _Command:
     """Shared by all: title, tip, icon, one step of undo, errors in a box, why it is grey."""
 
+    name = ""
     title = ""
     tip = ""
     icon = "laywright.svg"
     keys = ""
 
     def GetResources(self):
-        tip = translate("Laywright", self.tip)
         return {
-            "MenuText": translate("Laywright", self.title),
-            "ToolTip": tip,
-            "WhatsThis": tip,
-            "StatusTip": tip,
+            "MenuText": self.title,
+            "ToolTip": self.tip,
+            "WhatsThis": self.tip,
+            "StatusTip": self.tip,
             "Pixmap": str(ICONS / self.icon),
             "Accel": self.keys,
         }
 
     def obstacle(self):
         """Return why the command cannot run now, "" when it can."""
-        return "" if FreeCAD.ActiveDocument is not None else _NO_DOCUMENT
+        if FreeCADGui.Control.activeDialog():
+            return translate("Laywright", "Finish what is open in the task panel first.")
+        if FreeCAD.ActiveDocument is None:
+            return translate("Laywright", "Open or make a document first.")
+        return ""
 
     def IsActive(self):
         obstacle = self.obstacle()
         if obstacle != getattr(self, "_said", None):
             self._said = obstacle
-            tip = translate("Laywright", self.tip)
+            tip = translate(self.name, self.tip)
             for action in FreeCADGui.getMainWindow().findChildren(QAction, self.name):
-                action.setToolTip(f"{tip}\n{translate('Laywright', obstacle)}" if obstacle else tip)
+                action.setToolTip(f"{tip}\n{obstacle}" if obstacle else tip)
         return not obstacle
 
     def Activated(self):
+        title = translate(self.name, self.title)
         try:
-            with host.transaction(FreeCAD.ActiveDocument, self.title):
+            with host.transaction(FreeCAD.ActiveDocument, title):
                 self.run(FreeCAD.ActiveDocument)
+        except Cancelled:
+            words = translate("Laywright", "{0}: stopped, nothing was changed").format(title)
+            FreeCADGui.getMainWindow().statusBar().showMessage(words, 5000)
         except LaywrightError as problem:
-            QtWidgets.QMessageBox.warning(FreeCADGui.getMainWindow(), self.title, str(problem))
+            QtWidgets.QMessageBox.warning(FreeCADGui.getMainWindow(), title, str(problem))
 
     def run(self, document):
         raise NotImplementedError
 
 
-class _StartJob(_Command):
+class _OfJob(_Command):
+    """A command that needs a job."""
+
+    def obstacle(self):
+        obstacle = super().obstacle()
+        if obstacle or _picked_job(FreeCAD.ActiveDocument) is not None:
+            return obstacle
+        return translate("Laywright", "Select a job, or anything in it, in the tree first.")
+
+
+class _OfFaces(_Command):
+    """A command that needs a part, or faces of one."""
+
+    def obstacle(self):
+        obstacle = super().obstacle()
+        if obstacle or _picked_faces()[0] is not None:
+            return obstacle
+        return translate("Laywright", "Select a part, or faces of one, first.")
+
+
+class _StartJob(_OfFaces):
     title = "Start a job"
-    tip = "Make a job with every stage from the selected faces of a part"
+    tip = (
+        "Make a job with every stage from the selected faces of a part, or from those that look "
+        "upwards if the part itself is selected"
+    )
     icon = "start_job.svg"
     keys = "L, 0"
 
-    def obstacle(self):
-        return super().obstacle() or ("" if _picked_faces()[1] else _NO_FACES)
-
     def run(self, document):
         part, faces = _picked_faces()
-        make_job(part, faces, f"{part.Label} job")
-        document.recompute()
+        name = translate("Laywright", "{0} job").format(part.Label)
+        make_job(part, faces or bridge.upper_faces(bridge.placed_shape(part)), name)
+        bring_up_to_date(document, name)
 
 
 class _AddStage(_Command):
-    def __init__(self, kind, number):
+    def __init__(self, kind, key):
         self.kind = kind
-        self.title = KINDS[kind].stage.title
+        self.title = (KINDS | TESTS)[kind].stage.title
         self.tip = _TIPS[kind]
-        self.icon = KINDS[kind].icon
-        self.keys = f"L, {number}"
-
-    def obstacle(self):
-        if self.kind == "MouldedFace":
-            return super().obstacle() or ("" if _picked_faces()[1] else _NO_FACES)
-        return super().obstacle()
+        self.icon = (KINDS | TESTS)[kind].icon
+        self.keys = f"L, {key}"
 
     def run(self, document):
         obj = add_stage(document, self.kind, _picked_job(document))
-        if self.kind == "MouldedFace":
-            obj.Faces = _picked_faces()
-        document.recompute()
+        bring_up_to_date(document, obj.Label)
 
 
-class _BringUpToDate(_Command):
+class _AddFace(_AddStage, _OfFaces):
+    def run(self, document):
+        part, faces = _picked_faces()
+        obj = add_stage(document, self.kind, _picked_job(document))
+        obj.Faces = (part, faces or bridge.upper_faces(bridge.placed_shape(part)))
+        bring_up_to_date(document, obj.Label)
+
+
+class _BringUpToDate(_OfJob):
     title = "Bring up to date"
     tip = "Compute again, in order, whatever in the job is out of date"
     icon = "bring_up_to_date.svg"
     keys = "L, U"
 
-    def obstacle(self):
-        return super().obstacle() or ("" if _picked_job(FreeCAD.ActiveDocument) else _NO_JOB)
+    def run(self, document):
+        job = _picked_job(document)
+        bring_up_to_date(document, job.Label, stages_of(job).values())
+
+
+class _Learn(_OfJob):
+    title = "Learn from records"
+    tip = "Show what accepted records say on resin, losses and pace; take what you tick"
+    icon = "learn_from_records.svg"
+    keys = "L, L"
 
     def run(self, document):
-        for obj in stale(stages_of(_picked_job(document)).values()):
-            obj.touch()
-        document.recompute()
+        from freecad.laywright.panels.lessons_window import LessonsWindow
+
+        job = _picked_job(document)
+        learnt = lessons_for(job)
+        chosen = LessonsWindow(learnt, FreeCADGui.getMainWindow()).ask()
+        if chosen:
+            take(job, learnt, chosen)
+            bring_up_to_date(document, job.Label)
 
 
-class _WriteFiles(_Command):
+class _WriteFiles(_OfJob):
     title = "Write files"
     tip = "Write tiles, patterns, plans and sheets of the job into a folder"
     icon = "write_files.svg"
     keys = "L, W"
 
-    def obstacle(self):
-        return super().obstacle() or ("" if _picked_job(FreeCAD.ActiveDocument) else _NO_JOB)
-
     def run(self, document):
         job = _picked_job(document)
         old = stale(stages_of(job).values())
+        if old and not self._wanted(old):
+            return
         if old:
-            names = ", ".join(obj.Label for obj in old)
-            answer = QtWidgets.QMessageBox.question(
-                FreeCADGui.getMainWindow(),
-                self.title,
-                translate(
-                    "Laywright", "Out of date: {0}. Bring the job up to date and write it?"
-                ).format(names),
-            )
-            if answer != QtWidgets.QMessageBox.Yes:
-                return
-            document.recompute()
+            bring_up_to_date(document, job.Label, stages_of(job).values())
         folder = QtWidgets.QFileDialog.getExistingDirectory(
             FreeCADGui.getMainWindow(), translate("Laywright", "Folder for the files")
         )
         if folder:
             written = export_job(job, Path(folder))
-            FreeCAD.Console.PrintMessage(f"{len(written)} files in {folder}\n")
+            words = translate("Laywright", "{0} files in {1}").format(len(written), folder)
+            FreeCAD.Console.PrintMessage(f"{words}\n")
+
+    def _wanted(self, old):
+        """Ask whether what is out of date shall be brought up to date and written."""
+        question = translate(
+            "Laywright", "Out of date: {0}. Bring the job up to date and write it?"
+        )
+        answer = QtWidgets.QMessageBox.question(
+            FreeCADGui.getMainWindow(),
+            translate(self.name, self.title),
+            question.format(", ".join(obj.Label for obj in old)),
+        )
+        return answer == QtWidgets.QMessageBox.Yes
 
 
 class _MaterialCards(_Command):
@@ -181,26 +235,30 @@ class _MaterialCards(_Command):
 
 
 class _OpenExample(_Command):
-    title = "Open the example"
-    tip = "Open a copy of the example, a crowned hatch cover, to try the workbench on"
+    tip = "Open a copy of this example to try the workbench on; its numbers are invented"
     icon = "open_example.svg"
+
+    def __init__(self, file, title):
+        self.file = file
+        self.title = title
 
     def obstacle(self):
         return ""
 
     def Activated(self):
-        """Open a copy, so that the example itself stays as it is."""
-        folder = Path(tempfile.mkdtemp(prefix="laywright-"))
-        shutil.copy(ADDON / "examples" / "hatch_cover.FCStd", folder)
-        FreeCAD.openDocument(str(folder / "hatch_cover.FCStd"))
+        open_example(self.file)
         FreeCADGui.SendMsgToActiveView("ViewFit")
 
 
 def _picked_faces():
+    """Return the selected part and the names of its selected faces; (None, []) without one."""
     for picked in FreeCADGui.Selection.getSelectionEx():
         faces = [name for name in picked.SubElementNames if name.startswith("Face")]
         if faces:
             return picked.Object, faces
+    for part in FreeCADGui.Selection.getSelection():
+        if not hasattr(part, "LaywrightKind") and getattr(part, "Shape", None) is not None:
+            return part, []
     return None, []
 
 
@@ -213,20 +271,29 @@ def _picked_job(document):
     return jobs[0] if len(jobs) == 1 else None
 
 
-_COMMANDS = {
+_JOB = {
     "Laywright_StartJob": _StartJob(),
-    **{f"Laywright_{kind}": _AddStage(kind, number) for number, kind in enumerate(KINDS, 1)},
+    **{
+        f"Laywright_{kind}": (_AddFace if kind == "MouldedFace" else _AddStage)(kind, number)
+        for number, kind in enumerate(KINDS, 1)
+    },
     "Laywright_BringUpToDate": _BringUpToDate(),
     "Laywright_WriteFiles": _WriteFiles(),
     "Laywright_MaterialCards": _MaterialCards(),
-    "Laywright_OpenExample": _OpenExample(),
+    **{f"Laywright_{kind}": _AddStage(kind, key) for kind, key in zip(TESTS, "SC", strict=True)},
+    "Laywright_Learn": _Learn(),
 }
-for _name, _command in _COMMANDS.items():
+_EXAMPLES = {
+    f"Laywright_Example_{file}": _OpenExample(file, title) for file, title in EXAMPLES.items()
+}
+COMMANDS = _JOB | _EXAMPLES
+for _name, _command in COMMANDS.items():
     _command.name = _name
-NAMES = list(_COMMANDS)
+NAMES = list(_JOB)
+EXAMPLE_NAMES = list(_EXAMPLES)
 
 
 def register():
     """Make the commands known to FreeCAD."""
-    for name, command in _COMMANDS.items():
+    for name, command in COMMANDS.items():
         FreeCADGui.addCommand(name, command)

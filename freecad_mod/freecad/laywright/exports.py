@@ -2,6 +2,7 @@
 
 from pathlib import Path
 
+from freecad.laywright import host
 from freecad.laywright.objects.job import stages_of
 from freecad.laywright.objects.job_sheet import job_result
 from freecad.laywright.staleness import stale, why_stale
@@ -33,6 +34,8 @@ def export_job(job, folder):
         If the job has no Job Sheet or a stage is out of date.
     FileError
         If a file cannot be written.
+    Cancelled
+        If the person stops it; nothing is written then.
     """
     stages = stages_of(job)
     sheet = stages.get("JobSheet")
@@ -45,7 +48,8 @@ def export_job(job, folder):
             "one that is up to date",
             "bring the job up to date first",
         )
-    files = files_of(job_result(sheet), paper_of(sheet.Paper))
+    result, paper = job_result(sheet), paper_of(sheet.Paper)
+    files = host.run(f"{job.Label}: files", lambda progress: files_of(result, paper))
     written = write_files(files, Path(folder))
     sheet.Folder = str(folder)
     sheet.Proxy.show_freshness(sheet)

@@ -1,22 +1,49 @@
 """What a computation needs from FreeCAD while it runs: progress, and a way to be stopped."""
 
+import threading
 from contextlib import contextmanager
 
 import FreeCAD
 
 from laywright.errors import Cancelled
 
-__all__ = ["progress", "transaction"]
+__all__ = ["has_window", "progress", "run", "transaction"]
 
 _STEPS = 100
 
 
+def has_window():
+    """Return whether there is a window that must stay alive, and this is its thread."""
+    return bool(FreeCAD.GuiUp) and threading.current_thread() is threading.main_thread()
+
+
+def run(title, function):
+    """Return ``function(progress)``; where there is a window, it stays alive meanwhile.
+
+    Parameters
+    ----------
+    title : str
+        What is computed.
+    function : callable
+        Takes a progress callback and touches nothing of FreeCAD.
+
+    Raises
+    ------
+    Cancelled
+        If the person stops it.
+    """
+    if has_window():
+        from freecad.laywright.watch import Watch
+
+        with Watch(title) as watch:
+            return watch.run(function)
+    with progress(title) as report:
+        return function(report)
+
+
 @contextmanager
 def progress(title):
-    """Give a progress callback that moves FreeCAD's progress bar.
-
-    Escape in the window ends the computation with `Cancelled`.
-    """
+    """Give a progress callback that moves FreeCAD's progress bar."""
     bar = FreeCAD.Base.ProgressIndicator()
     bar.start(f"{title} …", _STEPS)
     done = 0

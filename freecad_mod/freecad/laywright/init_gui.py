@@ -26,13 +26,15 @@ class LaywrightWorkbench(FreeCADGui.Workbench):
         commands.register()
         self.appendToolbar("Laywright", commands.NAMES)
         self.appendMenu("Laywright", commands.NAMES)
+        self.appendMenu(["Laywright", "Examples"], commands.EXAMPLE_NAMES)
 
     def GetClassName(self):
         """Tell FreeCAD that this is a workbench written in Python."""
         return "Gui::PythonWorkbench"
 
 
+FreeCADGui.addLanguagePath(str(TRANSLATIONS))
+FreeCADGui.updateLocale()
 FreeCADGui.addWorkbench(LaywrightWorkbench())
 FreeCADGui.addIconPath(str(ICONS))
-FreeCADGui.addLanguagePath(str(TRANSLATIONS))
 FreeCADGui.addPreferencePage(str(PANELS / "preferences.ui"), "Laywright")

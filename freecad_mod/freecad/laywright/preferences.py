@@ -7,7 +7,16 @@ import FreeCAD
 from laywright.laminate.materials import load_materials
 from laywright.mould.printer import load_printers
 
-__all__ = ["GROUP", "card_folder", "first_printer", "materials", "paper", "printers"]
+__all__ = [
+    "GROUP",
+    "card_folder",
+    "first_printer",
+    "live",
+    "materials",
+    "paper",
+    "printers",
+    "set_live",
+]
 
 GROUP = "User parameter:BaseApp/Preferences/Mod/Laywright"
 
@@ -40,6 +49,16 @@ def first_printer():
 def paper():
     """Return the paper of new Job Sheets."""
     return "Letter" if _texts().GetInt("Paper", 0) == 1 else "A4"
+
+
+def live():
+    """Return whether task panels show changes at once."""
+    return _texts().GetBool("Live", True)
+
+
+def set_live(wanted):
+    """Remember whether task panels show changes at once."""
+    _texts().SetBool("Live", wanted)
 
 
 def _texts():

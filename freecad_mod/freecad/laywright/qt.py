@@ -14,7 +14,20 @@ except ImportError:
 # Qt 6 has moved it.
 QAction = getattr(QtWidgets, "QAction", None) or QtGui.QAction
 
-__all__ = ["QAction", "QtCore", "QtGui", "QtWidgets", "standard_buttons", "translate"]
+__all__ = [
+    "QAction",
+    "QtCore",
+    "QtGui",
+    "QtWidgets",
+    "run_loop",
+    "standard_buttons",
+    "translate",
+]
+
+
+def run_loop(loop):
+    """Run an event loop until it is told to quit."""
+    (loop.exec if hasattr(loop, "exec") else loop.exec_)()
 
 
 def standard_buttons(*names):

@@ -6,6 +6,7 @@ inside the document (property ``Result``), so that it survives saving, and a doc
 opened without the workbench keeps it too.
 """
 
+import inspect
 from dataclasses import dataclass
 
 import FreeCAD
@@ -16,6 +17,7 @@ from laywright.errors import Cancelled, InputError, LaywrightError
 __all__ = [
     "SCHEMA",
     "Property",
+    "Ready",
     "StageObject",
     "fresh_result",
     "is_current",
@@ -29,6 +31,31 @@ SCHEMA = 1
 _INPUTS = "Inputs"
 _RESULTS = "Results"
 _HIDDEN, _READ_ONLY, _NO_RECOMPUTE = "Hidden", "ReadOnly", "NoRecompute"
+
+
+@dataclass(frozen=True)
+class Ready:
+    """What a stage gave for inputs of this digest: a result, or why there is none.
+
+    Attributes
+    ----------
+    digest : str
+        Of the inputs; "" where they could not be collected.
+    result : object
+        The stage's result, None where there is none.
+    problem : Exception or None
+        Why there is none.
+    """
+
+    digest: str
+    result: object = None
+    problem: Exception | None = None
+
+    def outcome(self):
+        """Return the result or raise the problem."""
+        if self.problem is not None:
+            raise self.problem
+        return self.result
 
 
 @dataclass(frozen=True)
@@ -69,6 +96,16 @@ class StageObject:
         Inputs.
     reports : tuple of Property
         Read-only numbers shown after computing.
+
+    Attributes
+    ----------
+    previewed : result or None
+        What a task panel shows before it is accepted.
+    at_hand, rehearsed : Ready or None
+        Computed beside the window already, taken by `execute` if the inputs are still those;
+        stages further on take what was rehearsed as if it were there.
+    problem : LaywrightError or None
+        Why the last `execute` gave no result.
     """
 
     stage = None
@@ -80,7 +117,7 @@ class StageObject:
 
     def __init__(self, obj):
         obj.Proxy = self
-        self._kept = None
+        self._forget()
         self.ensure_properties(obj)
 
     # what a stage says about itself
@@ -92,9 +129,20 @@ class StageObject:
     def show(self, obj, result):
         """Show the result: shape, mesh, numbers."""
 
-    def compute(self, obj, previous, inputs, progress):
-        """Return the result for these inputs, or `previous` where it already is that."""
-        return self.stage.renew(previous, *inputs, progress=progress)
+    def compute(self, previous, inputs, progress):
+        """Return the result for these inputs, or `previous` where it already is that.
+
+        It runs beside the window and touches nothing of the document.
+        """
+        if "progress" in inspect.signature(self.stage).parameters:
+            return self.stage.renew(previous, *inputs, progress=progress)
+        return self.stage.renew(previous, *inputs)
+
+    def coarse(self, inputs):
+        """Return inputs that give a coarse result sooner; None where there is no need."""
+
+    def settle(self, obj, result):
+        """Write down what belongs to a new result besides what `show` shows."""
 
     # FreeCAD calls these
 
@@ -125,9 +173,9 @@ class StageObject:
         try:
             refuse_newer(obj)
             inputs = self.inputs(obj)
-            with host.progress(obj.Label) as progress:
-                result = self.compute(obj, previous, inputs, progress)
+            result = self._result(obj, previous, inputs)
         except LaywrightError as problem:
+            self.problem = problem
             obj.Status = f"out of date: {problem}"
             if isinstance(problem, Cancelled):
                 raise
@@ -141,13 +189,27 @@ class StageObject:
             bridge.store_result(obj, result)
             self._kept = result
             obj.Digest = result.digest
+            self.settle(obj, result)
             self.show(obj, result)
+        elif self.previewed is not None:
+            self.show(obj, result)
+        self.previewed = self.at_hand = self.problem = None
         if obj.Status != "up to date":
             obj.Status = "up to date"
 
+    def _result(self, obj, previous, inputs):
+        """Return the result for these inputs: kept, at hand already, or computed now."""
+        digest = self.stage.digest(*inputs)
+        if previous is not None and previous.digest == digest:
+            return previous
+        for found in (self.rehearsed, self.at_hand):
+            if found is not None and found.digest == digest:
+                return found.outcome()
+        return host.run(obj.Label, lambda progress: self.compute(previous, inputs, progress))
+
     def onDocumentRestored(self, obj):
         """Complete an object of an older version after loading; leave a newer one alone."""
-        self._kept = None
+        self._forget()
         try:
             refuse_newer(obj)
         except InputError as problem:
@@ -160,7 +222,10 @@ class StageObject:
 
     def loads(self, state):
         """See `dumps`."""
-        self._kept = None
+        self._forget()
+
+    def _forget(self):
+        self._kept = self.previewed = self.at_hand = self.rehearsed = self.problem = None
 
     __getstate__ = dumps
     __setstate__ = loads
@@ -176,6 +241,10 @@ class StageObject:
                 FreeCAD.Console.PrintWarning(f"{problem}\n")
                 self._kept = None
         return self._kept
+
+    def shown(self, obj):
+        """Return the result that is on the screen: a preview, the kept one, or None."""
+        return self.previewed if self.previewed is not None else self.kept(obj)
 
 
 _BOOKKEEPING = (
@@ -231,10 +300,14 @@ def fresh_result(obj, wanted, owner):
         raise InputError(
             owner, "no link" if obj is None else obj.Label, wanted, f"link {wanted} to it"
         )
-    result = proxy.kept(obj)
-    if result is None or obj.Status != "up to date":
+    if proxy.rehearsed is not None:
+        result, status = proxy.rehearsed.result, f"{proxy.rehearsed.problem}"
+    else:
+        result = proxy.kept(obj) if obj.Status == "up to date" else None
+        status = obj.Status
+    if result is None:
         raise InputError(
-            obj.Label, obj.Status or "no result", "a result that is up to date", "mend it first"
+            obj.Label, status or "no result", "a result that is up to date", "mend it first"
         )
     return result
 

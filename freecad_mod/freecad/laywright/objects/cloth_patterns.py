@@ -1,6 +1,7 @@
 """Cloth Patterns: the flat pattern of every ply."""
 
 import math
+from dataclasses import replace
 
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
@@ -10,6 +11,7 @@ from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
 __all__ = ["ClothPatternsObject"]
 
 _BESIDE = 30.0
+_COARSE = 1200  # triangles
 
 
 class ClothPatternsObject(StageObject):
@@ -48,6 +50,10 @@ class ClothPatternsObject(StageObject):
             point, direction = obj.DatumPoint, obj.DatumDirection
             datum = Datum((point.x, point.y, point.z), (direction.x, direction.y, direction.z))
         return face, laminate, datum, PatternSettings(margin=obj.Margin.Value)
+
+    def coarse(self, inputs):
+        *rest, settings = inputs
+        return (*rest, replace(settings, triangles=min(_COARSE, settings.triangles)))
 
     def show(self, obj, result):
         outlines, along = [], 0.0

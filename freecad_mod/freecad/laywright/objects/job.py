@@ -3,6 +3,7 @@
 from freecad.laywright import preferences
 from freecad.laywright.objects.base import remember_kind
 from freecad.laywright.objects.cloth_patterns import ClothPatternsObject
+from freecad.laywright.objects.coupon_test import CouponTestObject
 from freecad.laywright.objects.job_sheet import JobSheetObject
 from freecad.laywright.objects.layup import LayupObject
 from freecad.laywright.objects.mix_cure_plan import MixCurePlanObject
@@ -11,8 +12,19 @@ from freecad.laywright.objects.moulded_face import MouldedFaceObject
 from freecad.laywright.objects.print_tiles import PrintTilesObject
 from freecad.laywright.objects.release_check import ReleaseCheckObject
 from freecad.laywright.objects.roll_plan import RollPlanObject
+from freecad.laywright.objects.weigh_in import WeighInObject
 
-__all__ = ["KINDS", "JobObject", "add_stage", "give_view", "make_job", "stages_of"]
+__all__ = [
+    "KINDS",
+    "TESTS",
+    "JobObject",
+    "add_stage",
+    "give_view",
+    "kind_of_link",
+    "make_job",
+    "stage_objects",
+    "stages_of",
+]
 
 KINDS = {
     "MouldedFace": MouldedFaceObject,
@@ -26,6 +38,11 @@ KINDS = {
     "JobSheet": JobSheetObject,
 }
 
+# What is added when parts are made and tested, as often as that happens.
+TESTS = {"WeighIn": WeighInObject, "CouponTest": CouponTestObject}
+
+_EVERY = KINDS | TESTS
+
 # Which kind of object a link of that name points to.
 _LINKS = {
     "Face": "MouldedFace",
@@ -36,6 +53,7 @@ _LINKS = {
     "Patterns": "ClothPatterns",
     "Roll": "RollPlan",
     "MixCure": "MixCurePlan",
+    "Sheet": "JobSheet",
 }
 
 _FIRST_PLIES = ("E-glass twill weave 200 g/m^2",) * 3
@@ -76,6 +94,16 @@ def stages_of(job):
     return {kind: found[cls] for kind, cls in KINDS.items() if cls in found}
 
 
+def stage_objects(document, kind):
+    """Return the stage objects of one kind (a key of `KINDS` or `TESTS`) in a document."""
+    return [obj for obj in document.Objects if type(getattr(obj, "Proxy", None)) is _EVERY[kind]]
+
+
+def kind_of_link(name):
+    """Return which kind of stage object a link of that name points to, None for others."""
+    return _LINKS.get(name)
+
+
 def add_stage(document, kind, job=None):
     """Add a stage object, linked to the stages that the job has already.
 
@@ -84,7 +112,7 @@ def add_stage(document, kind, job=None):
     document : App.Document
         Where it is made.
     kind : str
-        A key of `KINDS`.
+        A key of `KINDS` or `TESTS`.
     job : DocumentObject, optional
         The job that it joins.
 
@@ -93,7 +121,7 @@ def add_stage(document, kind, job=None):
     DocumentObject
         Not recomputed yet.
     """
-    cls = KINDS[kind]
+    cls = _EVERY[kind]
     obj = document.addObject(cls.host_type, kind)
     cls(obj)
     obj.Label = cls.stage.title

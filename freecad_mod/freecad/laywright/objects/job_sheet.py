@@ -105,9 +105,6 @@ class JobSheetObject(StageObject):
         )
         return (obj.Title, *results, settings, loading_of(obj.Layup))
 
-    def compute(self, obj, previous, inputs, progress):
-        return self.stage.renew(previous, *inputs)
-
     def show(self, obj, result):
         bench = result.bench
         obj.Version = result.digest[:8]

@@ -3,6 +3,7 @@
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.job.links import ply_cloths, with_mould_of
 from laywright.mould.printer import load_printers
+from laywright.shop.coupon_plan import CouponSettings, SpanRule
 from laywright.shop.cure_settings import CureSettings, Support
 from laywright.shop.mix import MixSettings
 from laywright.shop.plan import ShopPlan, ShopSettings, plan_shop
@@ -53,6 +54,13 @@ class MixCurePlanObject(StageObject):
             "How times are taken to another temperature",
             [kind.value for kind in TimeRule],
         ),
+        Property("Coupons", "Integer", "Test pieces laid up beside the part, 0 for none", 0),
+        Property(
+            "CouponSpan",
+            "Enumeration",
+            "Distance of the supports that the test pieces are bent over",
+            [rule.value for rule in SpanRule],
+        ),
     )
     reports = (
         Property("ClothMass", "Float", "Cloth (g)"),
@@ -90,13 +98,11 @@ class MixCurePlanObject(StageObject):
             ramp=obj.Ramp,
             rule=TimeRule(obj.TimeRule),
         )
-        settings = ShopSettings(mix, cure)
+        coupons = CouponSettings(obj.Coupons, SpanRule(obj.CouponSpan))
+        settings = ShopSettings(mix, cure, coupons)
         if obj.Tiles is not None:
             settings = with_mould_of(settings, load_printers()[obj.Tiles.Printer])
         return ply_cloths(patterns, laminate), laminate, settings
-
-    def compute(self, obj, previous, inputs, progress):
-        return self.stage.renew(previous, *inputs)
 
     def show(self, obj, result):
         mix, cure = result.mix, result.cure

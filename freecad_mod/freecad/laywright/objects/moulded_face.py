@@ -115,10 +115,17 @@ class MouldedFaceObject(StageObject):
 
     def _surface(self, obj, shape, names):
         """Return triangles and deviation, the kept ones where the faces are the same."""
-        kept = self.kept(obj)
-        if kept is not None and obj.KnownShape == self._signature(obj):
+        kept, signature = self.kept(obj), self._signature(obj)
+        if kept is not None and obj.KnownShape == signature:
             return kept.surface, kept.deviation
-        return bridge.surface_from_shape(shape, names, obj.LargestChord.Value, _CHORD_ANGLE)
+        if self._meshed is None or self._meshed[0] != signature:
+            found = bridge.surface_from_shape(shape, names, obj.LargestChord.Value, _CHORD_ANGLE)
+            self._meshed = (signature, *found)
+        return self._meshed[1:]
+
+    def _forget(self):
+        super()._forget()
+        self._meshed = None
 
     @staticmethod
     def _signature(obj):
@@ -127,13 +134,15 @@ class MouldedFaceObject(StageObject):
             bridge.placed_shape(part), names, obj.LargestChord.Value, _CHORD_ANGLE
         )
 
-    def compute(self, obj, previous, inputs, progress):
-        result = self.stage.renew(previous, *inputs)
-        if previous is None or result.digest != previous.digest or not obj.KnownFaces:
-            part, _ = obj.Faces
-            obj.KnownFaces = bridge.face_table_to_text(bridge.face_table(part.Shape))
-            obj.KnownShape = self._signature(obj)
-        return result
+    def settle(self, obj, result):
+        part, _ = obj.Faces
+        obj.KnownFaces = bridge.face_table_to_text(bridge.face_table(part.Shape))
+        obj.KnownShape = self._signature(obj)
+
+    def execute(self, obj):
+        super().execute(obj)
+        if not obj.KnownFaces:
+            self.settle(obj, self.kept(obj))
 
     def show(self, obj, result):
         part, names = obj.Faces

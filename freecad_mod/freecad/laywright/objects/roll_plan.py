@@ -1,5 +1,7 @@
 """Roll Plan: the patterns on the roll of each cloth."""
 
+from dataclasses import replace
+
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.cloth.roll import RollPlan, RollSettings, plan_roll
@@ -29,6 +31,10 @@ class RollPlanObject(StageObject):
         return patterns, RollSettings(
             edge=obj.Edge.Value, gap=obj.Gap.Value, seconds=obj.SearchTime
         )
+
+    def coarse(self, inputs):
+        patterns, settings = inputs
+        return patterns, replace(settings, seconds=0.0)
 
     def show(self, obj, result):
         patterns = obj.Patterns.Proxy.kept(obj.Patterns)

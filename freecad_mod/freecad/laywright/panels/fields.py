@@ -1,22 +1,21 @@
-"""One field for each type of property: with its unit, and typed as FreeCAD lets one type."""
+"""One field for each type of property: with its unit, read as `typed` reads what people type."""
 
 import html
 import re
 
-import FreeCAD
-import FreeCADGui
-
 from freecad.laywright import bridge
-from freecad.laywright.qt import QtWidgets
+from freecad.laywright.objects.job import kind_of_link, stage_objects
+from freecad.laywright.panels import typed
+from freecad.laywright.qt import QtWidgets, translate
 
 __all__ = ["Field", "field_for", "named", "shown_value", "spoken"]
 
-_LIST_HEIGHT = 110
+_LIST_HEIGHT = 84
 _UNIT = re.compile(r"\(([^()]*)\)\s*$")
 
 
 class Field:
-    """A widget and the way its value is read."""
+    """A widget and the way its value is read; what cannot be read raises an `InputError`."""
 
     def __init__(self, widget, read):
         self.widget = widget
@@ -36,64 +35,69 @@ def field_for(obj, prop):
 def spoken(name):
     """Return a property's name as words: "RunOff" becomes "Run off"."""
     words = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", name).split(" ")
-    return " ".join([words[0], *(word.lower() for word in words[1:])])
+    return translate("App::Property", " ".join([words[0], *(word.lower() for word in words[1:])]))
 
 
 def shown_value(obj, prop):
     """Return a result as text with its unit, safe inside rich text."""
     value = getattr(obj, prop.name)
     if prop.kind == "StringList":
-        return "".join(f"<br>{html.escape(line)}" for line in value) or "none"
+        lines = "".join(f"<br>{html.escape(line)}" for line in value)
+        return lines or translate("Laywright", "none")
     if prop.kind == "Vector":
         return f"({value.x:.4f}, {value.y:.4f}, {value.z:.4f})"
     if hasattr(value, "UserString"):
         return html.escape(value.UserString)
     number = f"{value:.4g}" if isinstance(value, float) else str(value)
-    return html.escape(number + _suffix(prop))
-
-
-def _quantity(obj, prop, value):
-    widget = FreeCADGui.UiLoader().createWidget("Gui::QuantitySpinBox")
-    widget.setProperty("unit", value.getUserPreferred()[2])
-    widget.setProperty("value", value)
-    return Field(widget, lambda: FreeCAD.Units.Quantity(widget.property("value")))
+    unit = _unit(prop)
+    return html.escape(f"{number} {unit}" if unit else number)
 
 
 def named(names, value):
     """Return a field that offers names; a value that is none of them stays to be seen."""
     widget = QtWidgets.QComboBox()
     names = names if value in names else [value, *names]
-    widget.addItems(names)
+    widget.addItems([translate("App::Property", name) for name in names])
     widget.setCurrentIndex(names.index(value))
     widget.setSizeAdjustPolicy(QtWidgets.QComboBox.AdjustToMinimumContentsLengthWithIcon)
     widget.setMinimumContentsLength(8)
-    return Field(widget, widget.currentText)
+    return Field(widget, lambda: names[widget.currentIndex()])
 
 
 def _choice(obj, prop, value):
     return named(obj.getEnumerationsOfProperty(prop.name), value)
 
 
+def _quantity(obj, prop, value):
+    line = QtWidgets.QLineEdit(value.UserString)
+    unread = line.text()
+
+    def read():
+        if line.text() == unread:
+            return value
+        return typed.quantity(line.text(), spoken(prop.name), value)
+
+    return Field(line, read)
+
+
 def _real(obj, prop, value):
-    widget = QtWidgets.QDoubleSpinBox()
-    widget.setRange(-1e6, 1e6)
-    widget.setDecimals(3)
-    widget.setValue(value)
-    widget.setSuffix(_suffix(prop))
-    return Field(widget, widget.value)
+    unit = _unit(prop)
+    line = QtWidgets.QLineEdit(f"{value:.6g} {unit}".strip())
+    return Field(line, lambda: typed.number(line.text(), spoken(prop.name), unit))
 
 
 def _whole(obj, prop, value):
     widget = QtWidgets.QSpinBox()
-    widget.setRange(0, 100 if prop.kind == "Percent" else 10**6)
+    widget.setRange(-(10**6), 10**6)
     widget.setValue(value)
-    widget.setSuffix(_suffix(prop))
+    unit = _unit(prop)
+    widget.setSuffix(f" {unit}" if unit else "")
     return Field(widget, widget.value)
 
 
-def _suffix(prop):
+def _unit(prop):
     unit = _UNIT.search(prop.doc)
-    return f" {unit.group(1)}" if unit else ""
+    return unit.group(1) if unit else ""
 
 
 def _vector(obj, prop, value):
@@ -102,15 +106,12 @@ def _vector(obj, prop, value):
     row.setContentsMargins(0, 0, 0, 0)
     parts = []
     for number in (value.x, value.y, value.z):
-        part = QtWidgets.QDoubleSpinBox()
-        part.setRange(-1e6, 1e6)
-        part.setDecimals(4)
-        part.setValue(number)
-        part.setButtonSymbols(QtWidgets.QAbstractSpinBox.NoButtons)
+        part = QtWidgets.QLineEdit(f"{number:.6g}")
         part.setMinimumWidth(40)
         row.addWidget(part)
         parts.append(part)
-    return Field(widget, lambda: bridge.vector([part.value() for part in parts]))
+    name = spoken(prop.name)
+    return Field(widget, lambda: bridge.vector([typed.number(part.text(), name) for part in parts]))
 
 
 def _words(obj, prop, value):
@@ -122,7 +123,8 @@ def _words(obj, prop, value):
 def _numbers(obj, prop, value):
     widget = QtWidgets.QPlainTextEdit("\n".join(f"{item:g}" for item in value))
     widget.setMaximumHeight(_LIST_HEIGHT)
-    return Field(widget, lambda: [float(line.replace(",", ".")) for line in _lines_of(widget)])
+    name = spoken(prop.name)
+    return Field(widget, lambda: [typed.number(line, name) for line in _lines_of(widget)])
 
 
 def _lines_of(widget):
@@ -135,15 +137,51 @@ def _text(obj, prop, value):
 
 
 def _link(obj, prop, value):
-    widget = QtWidgets.QLabel(value.Label if value else "none")
-    return Field(widget, lambda: value)
+    """Offer the stage objects of the document that such a link may point to."""
+    kind = kind_of_link(prop.name)
+    objects = [None, *(stage_objects(obj.Document, kind) if kind else ())]
+    objects = objects if value in objects else [value, *objects]
+    widget = QtWidgets.QComboBox()
+    widget.addItems([translate("Laywright", "none") if o is None else o.Label for o in objects])
+    widget.setCurrentIndex(objects.index(value))
+    return Field(widget, lambda: objects[widget.currentIndex()])
 
 
-def _faces(obj, prop, value):
-    text = f"{value[0].Label}: {', '.join(value[1])}" if value else "none"
-    widget = QtWidgets.QLabel(text)
-    widget.setWordWrap(True)
-    return Field(widget, lambda: value)
+def _picked(obj, prop, value):
+    """Show picked faces or an edge; a button takes what is selected in the 3D view."""
+    widget = QtWidgets.QWidget()
+    column = QtWidgets.QVBoxLayout(widget)
+    column.setContentsMargins(0, 0, 0, 0)
+    words = QtWidgets.QLabel()
+    words.setWordWrap(True)
+    button = QtWidgets.QPushButton(translate("Laywright", "Take what is selected"))
+    column.addWidget(words)
+    column.addWidget(button)
+    field = Field(widget, lambda: value)
+
+    def show(found):
+        field.value = lambda: found
+        none = translate("Laywright", "none")
+        words.setText(f"{found[0].Label}: {', '.join(found[1])}" if found else none)
+
+    def take():
+        found = _selected()
+        if found is not None:
+            show(found)
+
+    button.clicked.connect(take)
+    show(value)
+    return field
+
+
+def _selected():
+    import FreeCADGui
+
+    for picked in FreeCADGui.Selection.getSelectionEx():
+        names = [name for name in picked.SubElementNames if name.startswith(("Face", "Edge"))]
+        if names:
+            return picked.Object, names
+    return None
 
 
 _MAKERS = {
@@ -157,5 +195,5 @@ _MAKERS = {
     "FloatList": _numbers,
     "String": _text,
     "Link": _link,
-    "LinkSubGlobal": _faces,
+    "LinkSubGlobal": _picked,
 }

@@ -69,14 +69,14 @@ class ReleaseView(FacetView):
     """Draft classes of the Release Check."""
 
     def colours(self, obj):
-        report = obj.Proxy.kept(obj)
+        report = obj.Proxy.shown(obj)
         if report is None:
             return []
         shades = (_CANNOT_LEAVE, _LEAVES_HARD, _LEAVES)
         return [shades[index] for index in report.facet_classes]
 
     def legend_rows(self, obj):
-        report = obj.Proxy.kept(obj) if hasattr(obj, "Digest") and obj.Digest else None
+        report = obj.Proxy.shown(obj) if hasattr(obj, "Digest") and obj.Digest else None
         if report is None:
             return ()
         cannot, hard, good = (area for _, area in report.area_by_class)
@@ -96,7 +96,7 @@ class MouldView(FacetView):
         return distance_steps(body.from_cad, body.working, body.solid, body.on_working_area)
 
     def colours(self, obj):
-        body = obj.Proxy.kept(obj)
+        body = obj.Proxy.shown(obj)
         if body is None:
             return []
         scale, steps = self._steps(body)
@@ -104,7 +104,7 @@ class MouldView(FacetView):
         return [_NOT_MEASURED if step < 0 else shades[step] for step in steps.tolist()]
 
     def legend_rows(self, obj):
-        body = obj.Proxy.kept(obj) if hasattr(obj, "Digest") and obj.Digest else None
+        body = obj.Proxy.shown(obj) if hasattr(obj, "Digest") and obj.Digest else None
         if body is None:
             return ()
         scale, _ = self._steps(body)
@@ -117,7 +117,7 @@ class TilesView(FacetView):
     """Tiles in two shades, so that neighbours are told apart."""
 
     def colours(self, obj):
-        tiles = obj.Proxy.kept(obj)
+        tiles = obj.Proxy.shown(obj)
         if tiles is None:
             return []
         return [
