@@ -9,8 +9,9 @@ import shapes
 from laywright.cloth.datum import Datum
 from laywright.cloth.drape import drape
 from laywright.cloth.fabric import fabric_of
+from laywright.cloth.lay import DrapedPly
 from laywright.cloth.maps import MAPS, map_of
-from laywright.cloth.pattern import DrapedPly
+from laywright.cloth.pieces import Piece
 from laywright.laminate.materials import load_materials
 
 
@@ -18,8 +19,9 @@ from laywright.laminate.materials import load_materials
 def draped():
     cloth = load_materials().cloth("E-glass twill weave 200 g/m^2")
     cap = shapes.cap(100.0, math.radians(45.0), 14)
-    result = drape(cap, fabric_of(cloth), Datum((0.0, 0.0, 100.0), (1.0, 0.0, 0.0)))
-    return DrapedPly(cap, result), cloth
+    datum = Datum((0.0, 0.0, 100.0), (1.0, 0.0, 0.0))
+    result = drape(cap, fabric_of(cloth), datum)
+    return DrapedPly(cap, result, (Piece(np.arange(len(cap.triangles)), datum),)), cloth
 
 
 def test_shear_is_shown_in_steps_up_to_the_locking_angle(draped):

@@ -103,7 +103,7 @@ def test_shear_past_locking_is_said_in_plain_words():
     assert pattern.locked_share > 0.0
     assert len(found.remarks) >= 1
     assert f"{100 * pattern.locked_share:.1f} % of its area shears past" in found.remarks[0]
-    assert "Darts and splices are not proposed yet" in found.remarks[0]
+    assert "Have cuts proposed" in found.remarks[0]
     gentle = take_face(shapes.cap(200, 0.3, 12), None, mould_side=MouldSide.INSIDE)
     assert make_patterns(gentle, laminate_of((TWILL, 0.0)), None, COARSE).remarks == ()
 

@@ -7,24 +7,25 @@ else settles where the cloth needs the least force.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
-from laywright.arrays import FloatArray, Vector, floats
+from laywright.arrays import FloatArray, IntArray, Vector, floats
 from laywright.cloth.datum import Datum, start_place, warp_direction
 from laywright.cloth.energy import Sheet
 from laywright.cloth.fabric import Fabric, Start
 from laywright.cloth.flatten import flatten
 from laywright.cloth.hold import Held, first_threads, hold_points, hold_start
 from laywright.cloth.place import Place
-from laywright.cloth.solver import settle
+from laywright.cloth.solver import REST, settle
 from laywright.cloth.strain import image_of, strain_from, turned_over
 from laywright.errors import GeometryError
 from laywright.progress import Progress, part_of, silent
 from laywright.surface.triangles import Surface
 
-__all__ = ["Drape", "drape"]
+__all__ = ["Drape", "drape", "joined"]
 
 
 @dataclass(frozen=True, eq=False)
@@ -72,6 +73,7 @@ def drape(
     start: Start | None = None,
     held: Held | None = None,
     first: FloatArray | None = None,
+    rest: float = REST,
     progress: Progress = silent,
 ) -> Drape:
     """Drape a cloth on a surface.
@@ -95,6 +97,8 @@ def drape(
     first : (n, 2) float, mm, optional
         A flat map to start from, for example that of the ply below; a map that turns
         triangles over is left aside.
+    rest : float
+        Largest share of the surface's size by which a point still moves at the end.
     progress : Progress
         Told how far it is; may raise `laywright.errors.Cancelled`.
 
@@ -116,7 +120,7 @@ def drape(
     sheet = Sheet(surface)
     if held is not None:
         rows = hold_points(surface, held)
-        settled = settle(sheet, fabric, (rows, rows), _moved_to(first, held), inner)
+        settled = settle(sheet, fabric, (rows, rows), _moved_to(first, held), inner, rest=rest)
         uv = settled.uv
     else:
         place = start_place(surface, datum)
@@ -125,23 +129,79 @@ def drape(
         ways = (Start.CROSS, start or fabric.start)
         straight, wanted = (hold_start(surface, threads, way, fabric.shear) for way in ways)
         turned = _turned_to(surface, first, place, warp)
-        settled = settle(sheet, fabric, (straight, wanted), turned, inner)
+        settled = settle(sheet, fabric, (straight, wanted), turned, inner, rest=rest)
         uv = settled.uv - place.value(surface, settled.uv)
     progress(1.0)
     strain = strain_from(settled.jacobians)
-    share = surface.areas / surface.area
-    yarns = fabric.warp * strain.warp**2 + fabric.weft * strain.weft**2
-    stretch = np.sqrt(share @ yarns / (fabric.warp + fabric.weft))
-    return Drape(
-        floats(uv, -1, 2),
-        floats(strain.shear, -1),
-        floats(strain.warp, -1),
-        floats(strain.weft, -1),
-        float(share[np.abs(strain.shear) > fabric.locking_angle].sum()),
-        float(np.abs(strain.shear).max()),
-        float(stretch),
+    return _summed_up(
+        surface,
+        fabric,
+        uv,
+        (strain.shear, strain.warp, strain.weft),
         settled.steps,
         settled.at_rest,
+    )
+
+
+def joined(
+    surface: Surface,
+    fabric: Fabric,
+    drapes: Sequence[Drape],
+    triangles: IntArray,
+    uv: FloatArray,
+) -> Drape:
+    """Return the drapes of the pieces of a surface as one.
+
+    Parameters
+    ----------
+    surface : Surface
+        All pieces, mm.
+    fabric : Fabric
+        Stiffnesses of the cloth.
+    drapes : sequence of Drape
+        One for each piece.
+    triangles : (m,) int
+        The triangle of `surface` that each triangle of the drapes, one after the other, is.
+    uv : (n, 2) float, mm
+        Flat coordinates of all vertices.
+    """
+    back = np.argsort(triangles)
+    fields = [
+        np.concatenate([getattr(found, name) for found in drapes])[back]
+        for name in ("shear", "warp_stretch", "weft_stretch")
+    ]
+    return _summed_up(
+        surface,
+        fabric,
+        uv,
+        (fields[0], fields[1], fields[2]),
+        sum(found.iterations for found in drapes),
+        all(found.at_rest for found in drapes),
+    )
+
+
+def _summed_up(
+    surface: Surface,
+    fabric: Fabric,
+    uv: FloatArray,
+    strain: tuple[FloatArray, FloatArray, FloatArray],
+    steps: int,
+    at_rest: bool,
+) -> Drape:
+    """Return a drape from shear, warp and weft stretch in every triangle."""
+    shear, warp, weft = strain
+    share = surface.areas / surface.area
+    yarns = fabric.warp * warp**2 + fabric.weft * weft**2
+    return Drape(
+        floats(uv, -1, 2),
+        floats(shear, -1),
+        floats(warp, -1),
+        floats(weft, -1),
+        float(share[np.abs(shear) > fabric.locking_angle].sum()),
+        float(np.abs(shear).max()),
+        float(np.sqrt(share @ yarns / (fabric.warp + fabric.weft))),
+        steps,
+        at_rest,
     )
 
 

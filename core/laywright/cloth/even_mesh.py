@@ -19,7 +19,7 @@ from laywright.errors import GeometryError
 from laywright.progress import Progress, silent
 from laywright.surface.triangles import Surface
 
-__all__ = ["even_mesh", "spacing_for"]
+__all__ = ["carried", "even_mesh", "spacing_for"]
 
 _CLEAR = 0.6
 _CORNER = 0.35
@@ -116,9 +116,9 @@ def _cut_out(
     inside = region.buffer(-_CLEAR * spacing)
     lattice = _lattice(region.bounds, spacing)
     lattice = lattice[shapely.contains_xy(inside, lattice[:, 0], lattice[:, 1])]
-    carried, _ = _carried(surface, uv, lattice)
+    inner, _ = carried(surface, uv, lattice)
     flat = np.concatenate([*(rim[0] for rim in rims), lattice])
-    space = np.concatenate([*(rim[1] for rim in rims), carried])
+    space = np.concatenate([*(rim[1] for rim in rims), inner])
     triangles = Delaunay(flat).simplices.astype(np.int64)
     middles = flat[triangles].mean(axis=1)
     triangles = triangles[shapely.contains_xy(region, middles[:, 0], middles[:, 1])]
@@ -126,7 +126,7 @@ def _cut_out(
     doubled = (b - a)[:, 0] * (c - a)[:, 1] - (b - a)[:, 1] * (c - a)[:, 0]
     triangles = np.where((doubled < 0.0)[:, None], triangles[:, ::-1], triangles)
     triangles = triangles[np.abs(doubled) > _NEEDLE * spacing**2]  # none along a straight rim
-    _, owner = _carried(surface, uv, flat[triangles].mean(axis=1))
+    _, owner = carried(surface, uv, flat[triangles].mean(axis=1))
     result = Surface(space, triangles, surface.patches[owner], surface.patch_names)
     return result if _rims_kept(result, [len(rim[0]) for rim in rims]) else None
 
@@ -140,7 +140,7 @@ def _lattice(bounds: tuple[float, float, float, float], spacing: float) -> Float
     return np.stack([x.ravel(), y.ravel()], axis=1)
 
 
-def _carried(surface: Surface, uv: FloatArray, points: FloatArray) -> tuple[FloatArray, IntArray]:
+def carried(surface: Surface, uv: FloatArray, points: FloatArray) -> tuple[FloatArray, IntArray]:
     """Return the places in space of flat points, and the facet that each lies in."""
     flat = uv[surface.triangles]
     tree = shapely.STRtree(shapely.polygons(flat))

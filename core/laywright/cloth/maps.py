@@ -9,7 +9,7 @@ import numpy as np
 
 from laywright.arrays import FloatArray, floats
 from laywright.cloth.fabric import fabric_of
-from laywright.cloth.pattern import DrapedPly
+from laywright.cloth.lay import DrapedPly
 from laywright.files.scale import Colour, Scale, stepped
 from laywright.laminate.materials import Cloth
 from laywright.surface.triangles import Surface

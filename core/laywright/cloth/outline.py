@@ -8,13 +8,11 @@ from shapely.geometry import LinearRing, LineString, Polygon
 from shapely.geometry.polygon import orient
 
 from laywright.arrays import FloatArray, floats
+from laywright.cloth.smooth_line import smooth_line
 from laywright.errors import GeometryError
 from laywright.surface.triangles import Surface
 
-__all__ = ["cut_outline", "flat_region", "notches_of", "ring"]
-
-_QUARTER = 8
-_NO_MARGIN = 1e-6
+__all__ = ["flat_region", "notches_of", "ring", "smooth_region"]
 
 
 def ring(line: LinearRing) -> FloatArray:
@@ -58,21 +56,16 @@ def _area(points: FloatArray) -> float:
     return 0.5 * float((x * np.roll(y, -1) - np.roll(x, -1) * y).sum())
 
 
-def cut_outline(region: Polygon, margin: float, deviation: float) -> Polygon:
-    """Return the region with a margin all round, its outline simplified.
+def smooth_region(region: Polygon, deviation: float) -> Polygon:
+    """Return the region with smooth edges, each within `deviation`, mm, of a smooth line.
 
-    Parameters
-    ----------
-    region : shapely.Polygon
-        Edge of the part and its holes.
-    margin : float, mm
-        Width of the margin; holes close by it.
-    deviation : float, mm
-        Largest deviation of the simplified outline.
+    A region whose edges come too close to each other for that is given back as it is.
     """
-    grown = region.buffer(margin, quad_segs=_QUARTER) if margin > _NO_MARGIN else region
-    cut = shapely.simplify(grown, deviation)
-    return orient(cut)
+    smooth = Polygon(
+        smooth_line(ring(region.exterior), deviation),
+        [smooth_line(ring(inner), deviation) for inner in region.interiors],
+    )
+    return orient(smooth) if smooth.is_valid else region
 
 
 def notches_of(cut: Polygon, length: float) -> tuple[FloatArray, ...]:

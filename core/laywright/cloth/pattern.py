@@ -7,18 +7,23 @@ look away from the mould.  Its x axis runs along the warp, which is the length o
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 import shapely
 
 from laywright.arrays import FloatArray, floats
+from laywright.cloth.cut_remarks import clash_remarks, cut_remarks
+from laywright.cloth.cuts import CutSettings
 from laywright.cloth.datum import Datum, default_datum
-from laywright.cloth.drape import Drape, drape
 from laywright.cloth.even_mesh import even_mesh, spacing_for
-from laywright.cloth.fabric import Start, fabric_of
-from laywright.cloth.outline import cut_outline, flat_region, notches_of, ring
+from laywright.cloth.fabric import Start
+from laywright.cloth.lay import DrapedPly, Proposal, lay_plies
+from laywright.cloth.margins import check_margins, with_margins
+from laywright.cloth.outline import flat_region, notches_of, ring, smooth_region
 from laywright.cloth.place import nearest_place
+from laywright.cloth.seam_outline import seamed_outline
+from laywright.cloth.stagger import clashes
 from laywright.cloth.strain import image_of
 from laywright.errors import InputError
 from laywright.laminate.laminate import Laminate
@@ -27,13 +32,12 @@ from laywright.laminate.plies import Ply
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
 from laywright.surface.face import MouldedFace
-from laywright.surface.offset import offset
-from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 
-__all__ = ["DrapedPly", "Pattern", "PatternSet", "PatternSettings", "make_patterns"]
+__all__ = ["Pattern", "PatternSet", "PatternSettings", "make_patterns"]
 
 _VISIBLE_STRETCH = 0.005
+_VISIBLE_LOCKED = 0.0005
 _LOOSE = 0.05
 _FEWEST = 200
 _MESHING = 0.2
@@ -55,6 +59,10 @@ class PatternSettings:
         What the hand lays straight first; None takes what is usual for each cloth.
     triangles : int
         Number of even triangles that the face is meshed with for the drape.
+    margins : dict of str to float, mm
+        Margin by side, where it differs: ``ahead``, ``left``, ``behind`` and ``right`` as seen
+        along the datum arrow, and ``holes``.  A ply that is laid with cuts takes `margin` all
+        round.
     """
 
     margin: float = 20.0
@@ -62,8 +70,10 @@ class PatternSettings:
     deviation: float = TOLERANCES.outline
     start: Start | None = None
     triangles: int = 8000
+    margins: dict[str, float] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
+        check_margins(self.margins)
         for name, least in (("margin", 0.0), ("notch", 0.0), ("deviation", 1e-6)):
             value = getattr(self, name)
             if not (math.isfinite(value) and value >= least):
@@ -80,22 +90,6 @@ class PatternSettings:
                 f"at least {_FEWEST}",
                 "correct the setting",
             )
-
-
-@dataclass(frozen=True, eq=False)
-class DrapedPly:
-    """A ply on its own surface.
-
-    Attributes
-    ----------
-    surface : Surface
-        Surface of the middle of the ply, mm.
-    drape : Drape
-        How the cloth lies on it.
-    """
-
-    surface: Surface
-    drape: Drape
 
 
 @dataclass(frozen=True, eq=False)
@@ -148,6 +142,8 @@ class Pattern:
         Lines to cut inside the cut line, from the edge inwards, where darts lap over.
     laps : tuple of (k, 2) float, mm
         Lines up to which this pattern laps over its neighbour, or over itself at a dart.
+    deviation : float, mm
+        Largest distance between the outlines drawn and the smooth ones that were computed.
     """
 
     ply: int
@@ -172,6 +168,7 @@ class Pattern:
     piece: int = 0
     slits: tuple[FloatArray, ...] = ()
     laps: tuple[FloatArray, ...] = ()
+    deviation: float = TOLERANCES.outline
 
 
 @dataclass(frozen=True, eq=False)
@@ -187,6 +184,10 @@ class PatternSet:
         pattern coordinates.
     remarks : tuple of str
         What a maker should know about them.
+    proposals : tuple of Proposal
+        Cuts that are proposed, for each ply that passes a limit.
+    datum : Datum or None
+        Start point and arrow that the plies were laid by.
     digest : str
         Of the inputs.
     """
@@ -194,15 +195,18 @@ class PatternSet:
     patterns: tuple[Pattern, ...]
     draped: tuple[DrapedPly, ...]
     remarks: tuple[str, ...]
+    proposals: tuple[Proposal, ...] = ()
+    datum: Datum | None = None
     digest: str = ""
 
 
-@stage("Cloth Patterns", version=2)
+@stage("Cloth Patterns", version=3)
 def make_patterns(
     face: MouldedFace,
     laminate: Laminate,
     datum: Datum | None = None,
     settings: PatternSettings = PatternSettings(),
+    cuts: CutSettings = CutSettings(),
     *,
     progress: Progress = silent,
 ) -> PatternSet:
@@ -218,6 +222,8 @@ def make_patterns(
         Start point and arrow; None takes the middle and the longest extent.
     settings : PatternSettings
         Margin, notches, outlines.
+    cuts : CutSettings
+        Darts and splices to make, and whether they are proposed where a limit is passed.
     progress : Progress
         Told how far it is; may raise `laywright.errors.Cancelled`.
 
@@ -237,51 +243,46 @@ def make_patterns(
         progress=part_of(progress, 0.0, _MESHING),
     )
     datum = datum or default_datum(working)
-    plies = laminate.layup.plies
+    laid = lay_plies(
+        working, laminate, datum, settings.start, cuts, progress=part_of(progress, _MESHING, 1.0)
+    )
     patterns: list[Pattern] = []
-    draped: list[DrapedPly] = []
-    earlier: dict[tuple[str, float], FloatArray] = {}
-    for index, ply in enumerate(plies):
-        name = laminate.layup.ply_name(index + 1)
-        shares = [_MESHING + (1.0 - _MESHING) * k / len(plies) for k in (index, index + 1)]
-        inner = part_of(progress, *shares)
-        inner(0.0, f"draping {name}")
-        surface = offset(working, float(laminate.ply_heights[index]))
-        result = drape(
-            surface,
-            fabric_of(ply.cloth),
-            datum,
-            ply.angle,
-            start=settings.start,
-            first=earlier.get((ply.cloth.name, ply.angle)),
-            progress=inner,
-        )
-        earlier[ply.cloth.name, ply.angle] = result.uv
-        draped.append(DrapedPly(surface, result))
-        patterns.append(_pattern(index + 1, name, ply, surface, result, datum, settings))
-    remarks = [
-        remark
-        for pattern, ply, lies in zip(patterns, plies, draped, strict=True)
-        for remark in _remarks(pattern, ply.cloth.weave, lies)
-    ]
-    return PatternSet(tuple(patterns), tuple(draped), tuple(remarks))
+    remarks: list[str] = []
+    for number, (ply, lies) in enumerate(zip(laminate.layup.plies, laid.plies, strict=True), 1):
+        name = laminate.layup.ply_name(number)
+        pieces = [
+            _pattern(number, name, ply, lies, piece, settings) for piece in range(len(lies.pieces))
+        ]
+        patterns += pieces
+        for pattern in pieces:
+            remarks += _remarks(pattern, ply.cloth.weave, lies)
+        remarks += cut_remarks(name, lies, laid.proposal(number), cuts)
+    remarks += clash_remarks(clashes([ply.cuts for ply in laid.plies], cuts))
+    return PatternSet(tuple(patterns), laid.plies, tuple(remarks), laid.proposals, datum)
 
 
 def _pattern(
-    number: int,
-    name: str,
-    ply: Ply,
-    surface: Surface,
-    result: Drape,
-    datum: Datum,
-    settings: PatternSettings,
+    number: int, name: str, ply: Ply, lies: DrapedPly, piece: int, settings: PatternSettings
 ) -> Pattern:
-    region = flat_region(surface, result.uv, name)
-    cut = cut_outline(region, settings.margin, settings.deviation)
-    trim = shapely.simplify(region, settings.deviation)
+    surface, uv, own = lies.part(piece), lies.drape.uv, lies.pieces[piece]
+    direction = floats(image_of(surface, uv, own.datum.origin, own.datum.direction), 2)
+    within = settings.deviation
+    several = len(lies.pieces) > 1
+    name = f"{name}, piece {piece + 1}" if several else name
+    if lies.seams:
+        laps = [cut.lap for cut in lies.cuts]
+        seamed = seamed_outline(surface, uv, lies.seams, laps, settings.margin, name)
+        region, slits, lap_lines = seamed.region, seamed.slits, seamed.laps
+        cut = with_margins(seamed.cut, 0.0, {}, direction, within)
+    else:
+        region, slits, lap_lines = flat_region(surface, uv, name), (), ()
+        region = smooth_region(region, 0.5 * within)
+        cut = with_margins(region, settings.margin, settings.margins, direction, within)
+    trim = shapely.simplify(region, 0.5 * within)
     shift = -np.array(cut.bounds[:2])
     middle = nearest_place(surface, (surface.areas / surface.area) @ surface.centroids)
     notches = notches_of(cut, settings.notch)
+    shear = np.abs(lies.drape.shear[own.triangles])
     return Pattern(
         number,
         name,
@@ -295,13 +296,17 @@ def _pattern(
         ring(trim.exterior) + shift,
         tuple(ring(inner) + shift for inner in trim.interiors),
         floats(shift, 2),
-        floats(image_of(surface, result.uv, datum.origin, datum.direction), 2),
-        floats(middle.value(surface, result.uv) + shift, 2),
+        direction,
+        floats(middle.value(surface, uv) + shift, 2),
         tuple(notch + shift for notch in notches),
         float(cut.area),
         float(region.area),
-        result.largest_shear,
-        result.locked_share,
+        float(shear.max()),
+        float(surface.areas[shear > ply.cloth.locking_angle].sum() / surface.area),
+        piece + 1 if several else 0,
+        tuple(slit + shift for slit in slits),
+        tuple(line + shift for line in lap_lines),
+        within,
     )
 
 
@@ -310,15 +315,16 @@ def _remarks(pattern: Pattern, weave: Weave, ply: DrapedPly) -> list[str]:
     remarks = []
     degrees = math.degrees(pattern.angle)
     head = f"{pattern.name} ({pattern.cloth}, {degrees:.0f} deg)"
-    shear = np.abs(ply.drape.shear)
-    if pattern.locked_share > 0.0:
-        x, y, z = ply.surface.centroids[int(np.argmax(shear))]
+    if pattern.locked_share > _VISIBLE_LOCKED:
+        piece = ply.pieces[max(pattern.piece - 1, 0)].triangles
+        worst = piece[int(np.argmax(np.abs(ply.drape.shear[piece])))]
+        x, y, z = ply.surface.centroids[worst]
         remarks.append(
             f"{head}: {100.0 * pattern.locked_share:.1f} % of its area shears past the locking "
             f"angle of {math.degrees(pattern.locking_angle):.0f} deg, up to "
             f"{math.degrees(pattern.largest_shear):.0f} deg near ({x:.0f}, {y:.0f}, {z:.0f}) mm; "
-            "the cloth will wrinkle there. Darts and splices are not proposed yet: cut and lap "
-            "it by hand, turn the ply, move the start point or take a looser cloth."
+            "the cloth will wrinkle there. Have cuts proposed, turn the ply, move the start "
+            "point or take a looser cloth."
         )
     if ply.drape.yarn_stretch > (_LOOSE if weave is Weave.MAT else _VISIBLE_STRETCH):
         remarks.append(

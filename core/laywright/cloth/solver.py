@@ -22,9 +22,11 @@ from laywright.cloth.fabric import Fabric
 from laywright.cloth.hold import Rows
 from laywright.progress import Progress, part_of
 
-__all__ = ["Settled", "settle"]
+__all__ = ["REST", "Settled", "settle"]
 
-_REST = 4e-6
+REST = 4e-6
+"""The cloth is at rest where no point moves by more than this share of the surface's size."""
+
 _ROUGHLY = 1e-3
 _MOST_ROUGH = 60
 _MOST = 800
@@ -62,7 +64,7 @@ def settle(
     start: FloatArray,
     progress: Progress,
     *,
-    rest: float = _REST,
+    rest: float = REST,
 ) -> Settled:
     """Let the cloth come to rest from a start without turned triangles.
 

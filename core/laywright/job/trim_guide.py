@@ -12,7 +12,8 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from laywright.arrays import FloatArray, IntArray, ints
-from laywright.cloth.pattern import DrapedPly, Pattern
+from laywright.cloth.lay import DrapedPly
+from laywright.cloth.pattern import Pattern
 from laywright.errors import GeometryError
 from laywright.files.drawing import Drawing, Label, Line, Style
 from laywright.surface.offset import offset

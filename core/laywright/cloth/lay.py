@@ -1,0 +1,297 @@
+"""Laying the plies: every ply on its own surface, with its cuts, one after the other."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import pairwise
+
+import numpy as np
+
+from laywright.arrays import FloatArray, IntArray, Vector
+from laywright.cloth.cuts import Cut, CutSettings, Joint, LaidCut, Propose, joint_of
+from laywright.cloth.cutting import Seam, cut_surface
+from laywright.cloth.datum import Datum
+from laywright.cloth.drape import Drape, drape
+from laywright.cloth.even_mesh import even_mesh, spacing_for
+from laywright.cloth.fabric import Fabric, Start, fabric_of
+from laywright.cloth.flatten import flatten
+from laywright.cloth.pieces import Piece, drape_pieces
+from laywright.cloth.place import nearest_place
+from laywright.cloth.propose import propose
+from laywright.cloth.trial import Ground
+from laywright.cloth.trouble import limits_of
+from laywright.laminate.laminate import Laminate
+from laywright.laminate.plies import Ply
+from laywright.progress import Progress, part_of, silent
+from laywright.surface.offset import offset
+from laywright.surface.triangles import Surface
+
+__all__ = ["DrapedPly", "LaidPlies", "Proposal", "lay_plies"]
+
+_COARSE = 900
+_HALF = 0.5
+
+
+@dataclass(frozen=True, eq=False)
+class DrapedPly:
+    """A ply on its own surface.
+
+    Attributes
+    ----------
+    surface : Surface
+        Surface of the middle of the ply, mm, open along its cuts.
+    drape : Drape
+        How the cloth lies on it.
+    pieces : tuple of Piece
+        Its pieces; one where no cut parts it.
+    seams : tuple of Seam
+        Its cuts.
+    cuts : tuple of LaidCut
+        The same as lines, with their joints.
+    """
+
+    surface: Surface
+    drape: Drape
+    pieces: tuple[Piece, ...]
+    seams: tuple[Seam, ...] = ()
+    cuts: tuple[LaidCut, ...] = ()
+
+    def part(self, piece: int) -> Surface:
+        """Return a piece, by the vertices of the whole surface."""
+        chosen: IntArray = self.pieces[piece].triangles
+        surface = self.surface
+        return Surface(
+            surface.vertices,
+            surface.triangles[chosen],
+            surface.patches[chosen],
+            surface.patch_names,
+        )
+
+
+@dataclass(frozen=True, eq=False)
+class Proposal:
+    """Cuts that are proposed for a ply.
+
+    Attributes
+    ----------
+    ply : int
+        Number of the ply.
+    cuts : tuple of LaidCut
+        None where no cuts were found that help.
+    share_before, share_after : float
+        Share of the area past a limit, on the coarse mesh of the search.
+    """
+
+    ply: int
+    cuts: tuple[LaidCut, ...]
+    share_before: float
+    share_after: float
+
+
+@dataclass(frozen=True, eq=False)
+class LaidPlies:
+    """All plies of a layup.
+
+    Attributes
+    ----------
+    plies : tuple of DrapedPly
+        Ply 1 first.
+    proposals : tuple of Proposal
+        For the plies that pass a limit.
+    """
+
+    plies: tuple[DrapedPly, ...]
+    proposals: tuple[Proposal, ...]
+
+    def proposal(self, number: int) -> Proposal | None:
+        """Return what is proposed for a ply, if anything."""
+        return next((found for found in self.proposals if found.ply == number), None)
+
+
+def lay_plies(
+    working: Surface,
+    laminate: Laminate,
+    datum: Datum,
+    start: Start | None,
+    cuts: CutSettings,
+    *,
+    progress: Progress = silent,
+) -> LaidPlies:
+    """Drape every ply on its own surface.
+
+    Parameters
+    ----------
+    working : Surface
+        The working surface in even triangles, mm.
+    laminate : Laminate
+        Plies and their thicknesses.
+    datum : Datum
+        Start point and arrow.
+    start : Start or None
+        What the hand lays straight first; None takes what is usual for each cloth.
+    cuts : CutSettings
+        Cuts to make, and whether to propose more.
+    progress : Progress
+        Told how far it is.
+
+    Returns
+    -------
+    LaidPlies
+    """
+    laying = _Laying(working, datum, start, cuts)
+    plies = laminate.layup.plies
+    for index, ply in enumerate(plies):
+        inner = part_of(progress, index / len(plies), (index + 1) / len(plies))
+        inner(0.0, f"draping {laminate.layup.ply_name(index + 1)}")
+        laying.lay(index + 1, ply, float(laminate.ply_heights[index]), inner)
+    return LaidPlies(tuple(laying.done), tuple(laying.proposals))
+
+
+class _Laying:
+    """The plies laid so far and what the next ones can take over from them."""
+
+    def __init__(
+        self, working: Surface, datum: Datum, start: Start | None, cuts: CutSettings
+    ) -> None:
+        self._working = working
+        self._datum = datum
+        self._start = start
+        self._cuts = cuts
+        self._flat: FloatArray | None = None
+        self._coarse: tuple[Surface, FloatArray] | None = None
+        self._grounds: dict[tuple[str, float], Ground] = {}
+        self._earlier: dict[tuple[str, float], FloatArray] = {}
+        self._known: dict[tuple[str, float], tuple[FloatArray, ...]] = {}
+        self._proposed: dict[int, tuple[LaidCut, ...]] = {}
+        self.done: list[DrapedPly] = []
+        self.proposals: list[Proposal] = []
+
+    def lay(self, number: int, ply: Ply, height: float, progress: Progress) -> None:
+        """Lay one ply on those laid so far."""
+        surface = offset(self._working, height)
+        fabric = fabric_of(ply.cloth)
+        wanted = [(cut, False) for cut in self._cuts.made(number)]
+        if self._cuts.propose is not Propose.NOTHING and not wanted:
+            found = self._proposal(number, ply, fabric, part_of(progress, 0.0, _HALF))
+            if self._cuts.propose is Propose.MADE:
+                wanted += [(_as_cut(cut), True) for cut in found]
+            progress = part_of(progress, _HALF, 1.0)
+        if wanted:
+            self.done.append(self._cut_ply(number, ply, surface, fabric, wanted, progress))
+            return
+        key = (ply.cloth.name, ply.angle)
+        found_drape = drape(
+            surface,
+            fabric,
+            self._datum,
+            ply.angle,
+            start=self._start,
+            first=self._earlier.get(key),
+            progress=progress,
+        )
+        self._earlier[key] = found_drape.uv
+        whole = Piece(np.arange(len(surface.triangles)), self._datum)
+        self.done.append(DrapedPly(surface, found_drape, (whole,)))
+
+    def _cut_ply(
+        self,
+        number: int,
+        ply: Ply,
+        surface: Surface,
+        fabric: Fabric,
+        wanted: list[tuple[Cut, bool]],
+        progress: Progress,
+    ) -> DrapedPly:
+        flat = self._flat_of(surface)
+        paths = [_in_flat(surface, flat, cut.points) for cut, _ in wanted]
+        opened = cut_surface(surface, flat, paths, f"ply {number}")
+        laid = drape_pieces(
+            opened, fabric, self._datum, ply.angle, start=self._start, progress=progress
+        )
+        cuts = [
+            self._laid_cut(number, ply, seam.line, cut.joint, proposed=proposed)
+            for seam, (cut, proposed) in zip(opened.seams, wanted, strict=True)
+        ]
+        return DrapedPly(opened.surface, laid.drape, laid.pieces, opened.seams, tuple(cuts))
+
+    def _laid_cut(
+        self, number: int, ply: Ply, line: FloatArray, joint: Joint | None, *, proposed: bool
+    ) -> LaidCut:
+        joint = joint or joint_of(ply.cloth.weave)
+        lap = self._cuts.lap if joint is Joint.LAP else 0.0
+        length = float(np.linalg.norm(np.diff(line, axis=0), axis=1).sum())
+        return LaidCut(number, line, joint, lap, length, proposed)
+
+    def _flat_of(self, surface: Surface) -> FloatArray:
+        """Return a flat map; offset surfaces with the same triangles share one."""
+        if not np.array_equal(surface.triangles, self._working.triangles):
+            return flatten(surface)
+        if self._flat is None:
+            self._flat = flatten(self._working)
+        return self._flat
+
+    def _proposal(
+        self, number: int, ply: Ply, fabric: Fabric, progress: Progress
+    ) -> tuple[LaidCut, ...]:
+        """Return the cuts proposed for a ply."""
+        ground = self._ground(ply, fabric)
+        near = range(number - self._cuts.plies_apart, number)
+        avoid = [cut.line for n in near for cut in self._cuts_of(n)]
+        avoid += [between(cut.points, ground.spacing) for cut in self._cuts.refused(number)]
+        key = (ply.cloth.name, ply.angle)
+        known = self._known.get(key, ())
+        found = propose(ground, avoid, self._apart(ply), known, progress=progress)
+        if found.bare.clear:
+            return ()
+        best = found.best or found.bare
+        self._known[key] = best.paths
+        cuts = tuple(
+            self._laid_cut(number, ply, ground.on_surface(path), None, proposed=True)
+            for path in best.paths
+        )
+        self._proposed[number] = cuts
+        self.proposals.append(Proposal(number, cuts, found.bare.share, best.share))
+        return cuts
+
+    def _ground(self, ply: Ply, fabric: Fabric) -> Ground:
+        """Return the coarse mesh that cuts in a cloth at an angle are tried on."""
+        if self._coarse is None:
+            coarse = even_mesh(self._working, spacing_for(self._working, _COARSE))
+            self._coarse = coarse, flatten(coarse)
+        key = (ply.cloth.name, ply.angle)
+        if key not in self._grounds:
+            limits = limits_of(fabric, self._cuts.shear_limit)
+            self._grounds[key] = Ground(
+                *self._coarse, fabric, self._datum, ply.angle, self._start, limits
+            )
+        return self._grounds[key]
+
+    def _apart(self, ply: Ply) -> float:
+        """Return how far cuts of neighbouring plies stay apart; laps never lie over laps."""
+        lap = self._cuts.lap if joint_of(ply.cloth.weave) is Joint.LAP else 0.0
+        return max(self._cuts.stagger, lap)
+
+    def _cuts_of(self, number: int) -> tuple[LaidCut, ...]:
+        if not 1 <= number <= len(self.done):
+            return ()
+        return self.done[number - 1].cuts or self._proposed.get(number, ())
+
+
+def _as_cut(cut: LaidCut) -> Cut:
+    """Return a proposed cut as one to be made: straight between its ends in the flat map."""
+    return Cut(cut.ply, cut.ends, cut.joint)
+
+
+def _in_flat(surface: Surface, flat: FloatArray, points: tuple[Vector, ...]) -> FloatArray:
+    """Return points near a surface in its flat map: (k, 2) float, mm."""
+    places = [nearest_place(surface, np.array(point)) for point in points]
+    return np.stack([place.value(surface, flat) for place in places])
+
+
+def between(points: tuple[Vector, ...], step: float) -> FloatArray:
+    """Return the straight line through points with a point about every `step` mm."""
+    parts = [np.array(points[:1])]
+    for start, end in pairwise(np.array(points)):
+        count = max(1, int(np.ceil(np.linalg.norm(end - start) / step)))
+        parts.append(start + (end - start) * (np.arange(count)[:, None] + 1) / count)
+    return np.concatenate(parts)

@@ -1,0 +1,142 @@
+"""The margin of cloth beyond the edge of the part, the same all round or by side.
+
+Sides are named as a person sees them who stands at the start point and looks along the datum
+arrow: ahead, left, behind, right.  A piece of the edge belongs to the side that it faces.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+
+import numpy as np
+import shapely
+from shapely.geometry import LineString, Polygon
+from shapely.geometry.polygon import orient
+
+from laywright.arrays import FloatArray
+from laywright.errors import InputError
+
+__all__ = ["SIDES", "check_margins", "with_margins"]
+
+SIDES = ("ahead", "left", "behind", "right", "holes")
+"""Names of the sides; the last is the edge of every hole."""
+
+_NO_MARGIN = 1e-6
+
+
+def check_margins(margins: Mapping[str, float]) -> None:
+    """Refuse a side that is not known and a margin that cannot be.
+
+    Raises
+    ------
+    InputError
+    """
+    for side, margin in margins.items():
+        if side not in SIDES:
+            raise InputError(
+                "margins of the patterns",
+                f"the side '{side}'",
+                ", ".join(SIDES),
+                "correct the side",
+            )
+        if not (math.isfinite(margin) and margin >= 0.0):
+            raise InputError(
+                f"margin {side} of the patterns",
+                f"{margin:g} mm",
+                "at least 0 mm",
+                "correct the setting",
+            )
+
+
+def with_margins(
+    region: Polygon,
+    margin: float,
+    by_side: Mapping[str, float],
+    arrow: FloatArray,
+    deviation: float,
+) -> Polygon:
+    """Return a region with its margins, its outline drawn with few points.
+
+    Parameters
+    ----------
+    region : shapely.Polygon
+        Edge of the part and its holes.
+    margin : float, mm
+        Margin of every side that is not named; holes close by it.
+    by_side : mapping of str to float, mm
+        Margin by name of a side, see `SIDES`.
+    arrow : (2,) float
+        Unit direction of the datum arrow on the cloth.
+    deviation : float, mm
+        Largest distance between the outline drawn and the exact one.
+    """
+    wanted = {side: by_side.get(side, margin) for side in SIDES}
+    if len({round(value, 9) for value in wanted.values()}) == 1:
+        grown = _grown(region, wanted["holes"], deviation)
+    else:
+        grown = _by_side(orient(region), wanted, arrow, deviation)
+    return orient(shapely.simplify(grown, 0.5 * deviation))
+
+
+def _grown(
+    shape: shapely.Geometry, margin: float, deviation: float, ends: str = "round"
+) -> shapely.Geometry:
+    if abs(margin) <= _NO_MARGIN:
+        return shape
+    share = min(0.5 * deviation / abs(margin), 0.5)
+    quarter = max(2, math.ceil(0.25 * math.pi / math.acos(1.0 - share)))
+    return shape.buffer(margin, quad_segs=quarter, cap_style=ends)
+
+
+def _by_side(
+    region: Polygon, wanted: Mapping[str, float], arrow: FloatArray, deviation: float
+) -> Polygon:
+    whole = Polygon(region.exterior)
+    points = np.asarray(region.exterior.coords)[:, :2]
+    along = np.diff(points, axis=0)
+    outwards = np.stack([along[:, 1], -along[:, 0]], axis=1)
+    ahead = outwards @ arrow
+    left = outwards @ np.array([-arrow[1], arrow[0]])
+    facing = (np.round(np.arctan2(left, ahead) / (0.5 * math.pi)).astype(int)) % 4
+    shapes = [whole]
+    for number, side in enumerate(SIDES[:4]):
+        if wanted[side] > _NO_MARGIN:
+            pieces = [LineString(points[i : i + 2]) for i in np.flatnonzero(facing == number)]
+            lines = shapely.line_merge(shapely.union_all(pieces))
+            shapes.append(_grown(lines, wanted[side], deviation, "flat"))
+    widths = np.array([wanted[side] for side in SIDES[:4]])[facing]
+    shapes += _corners(points[:-1], outwards, widths)
+    grown = shapely.union_all(shapes)
+    for hole in region.interiors:
+        grown = grown.difference(_grown(Polygon(hole), -wanted["holes"], deviation))
+    return grown
+
+
+def _corners(points: FloatArray, outwards: FloatArray, widths: FloatArray) -> list[Polygon]:
+    """Return what fills the outer corner between two pieces of the edge, side by side.
+
+    Parameters
+    ----------
+    points : (k, 2) float, mm
+        Corners of the edge, counter-clockwise.
+    outwards : (k, 2) float
+        Across the side that follows each corner, any length.
+    widths : (k,) float, mm
+        Margin of that side.
+    """
+    normals = outwards / np.maximum(np.hypot(*outwards.T), 1e-12)[:, None]
+    found = []
+    for index in range(len(points)):
+        one, other = normals[index - 1], normals[index]
+        if one[0] * other[1] - one[1] * other[0] <= 1e-9:
+            continue  # an inner corner has no gap
+        first, second = widths[index - 1], widths[index]
+        hull = [points[index], points[index] + first * one, points[index] + second * other]
+        tip = np.linalg.solve(np.stack([one, other]), [first, second])
+        if np.hypot(*tip) <= 1.5 * max(first, second):
+            hull.append(points[index] + tip)
+        corner = shapely.MultiPoint(hull).convex_hull
+        if isinstance(corner, Polygon):
+            found.append(corner)
+    return found
