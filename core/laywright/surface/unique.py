@@ -1,12 +1,18 @@
-"""Which rows of an array are the same, by a mixed 64-bit key that is checked."""
+"""Which rows or numbers of an array are the same, by scattering them into a table.
+
+Every row is sent to a place of the table by a mixed 64-bit key; those that meet an equal row
+there are settled, the others are sent again by another key until none is left.
+"""
 
 from __future__ import annotations
+
+from collections.abc import Callable
 
 import numpy as np
 
 from laywright.arrays import Array, IntArray
 
-__all__ = ["unique_rows"]
+__all__ = ["unique_keys", "unique_rows"]
 
 # Odd numbers that scatter bits (the golden ratio and two primes; any odd numbers would do).
 _MIX = (0x9E3779B97F4A7C15, 0xC2B2AE3D27D4EB4F, 0x165667B19E3779F9)
@@ -37,12 +43,59 @@ def unique_rows(rows: Array) -> tuple[IntArray, IntArray]:
     for column, factor in enumerate(_MIX):
         key = (key ^ bits[:, column]) * np.uint64(factor)
         key ^= key >> np.uint64(29)
-    _, first, index = np.unique(key, return_index=True, return_inverse=True)
-    index = index.reshape(-1)
-    if not np.array_equal(rows[first][index], rows):
-        _, first, index = np.unique(rows, axis=0, return_index=True, return_inverse=True)
-        index = index.reshape(-1)
-    order = np.argsort(first, kind="stable")
-    rank = np.empty(len(order), dtype=np.int64)
-    rank[order] = np.arange(len(order))
-    return first[order].astype(np.int64), rank[index]
+    columns = [np.ascontiguousarray(bits[:, column]) for column in range(3)]
+
+    def same(one: IntArray, other: IntArray) -> Array:
+        alike = columns[0][one] == columns[0][other]
+        for column in columns[1:]:
+            alike &= column[one] == column[other]
+        return np.asarray(alike)
+
+    return _settled(key, same)
+
+
+def unique_keys(keys: Array) -> tuple[IntArray, IntArray]:
+    """Return where each different number first stands, and which of these every number is.
+
+    Parameters
+    ----------
+    keys : (k,) int
+        Numbers.
+
+    Returns
+    -------
+    first : (u,) int
+        Places of the different numbers, in the order of their first places.
+    index : (k,) int
+        ``keys[first][index]`` is ``keys``.
+
+    Examples
+    --------
+    >>> unique_keys(np.array([7, 3, 7]))
+    (array([0, 1]), array([0, 1, 0]))
+    """
+    bits = np.ascontiguousarray(keys, dtype=np.int64).view(np.uint64)
+    return _settled(bits, lambda one, other: np.asarray(bits[one] == bits[other]))
+
+
+def _settled(key: Array, same: Callable[[IntArray, IntArray], Array]) -> tuple[IntArray, IntArray]:
+    size = len(key)
+    bits = max(4, (2 * size).bit_length())
+    kind = np.int32 if size < 2**31 else np.int64
+    table = np.empty(1 << bits, dtype=kind)
+    shown_by = np.empty(size, dtype=kind)
+    left = np.arange(size, dtype=kind)
+    turn = 0
+    while len(left):
+        factor = np.uint64(_MIX[turn % 3] + 2 * turn)
+        place = (
+            ((key[left] ^ (key[left] >> np.uint64(31))) * factor) >> np.uint64(64 - bits)
+        ).view(np.int64)
+        table[place[::-1]] = left[::-1]
+        shown = table[place]
+        alike = same(left, shown)
+        shown_by[left[alike]] = shown[alike]
+        left = left[~alike]
+        turn += 1
+    own = shown_by == np.arange(size)
+    return np.flatnonzero(own), (np.cumsum(own) - 1)[shown_by]

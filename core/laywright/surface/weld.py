@@ -15,7 +15,7 @@ from scipy.spatial import cKDTree
 
 from laywright.arrays import Array, FloatArray, IntArray, Vector
 from laywright.surface.triangles import Surface
-from laywright.surface.unique import unique_rows
+from laywright.surface.unique import unique_keys, unique_rows
 from laywright.tolerances import TOLERANCES
 
 __all__ = ["Defect", "smooth_patches", "tidy"]
@@ -71,29 +71,37 @@ def tidy(vertices: FloatArray, triangles: IntArray) -> tuple[Surface, tuple[Defe
     """
     vertices, triangles = _welded(vertices, triangles)
     defects: list[Defect] = []
-    corners = vertices[triangles]
-    cross = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
-    empty = 0.5 * np.linalg.norm(cross, axis=1) <= TOLERANCES.zero_area
-    _note(defects, "triangles without area", corners.mean(axis=1), empty)
-    triangles = triangles[~empty]
+    empty = _doubled_areas(vertices, triangles) <= 2.0 * TOLERANCES.zero_area
+    triangles = _without(defects, "triangles without area", vertices, triangles, empty)
     first, _ = unique_rows(np.sort(triangles, axis=1))
-    doubled = np.ones(len(triangles), dtype=bool)
-    doubled[first] = False
-    _note(defects, "doubled triangles", vertices[triangles].mean(axis=1), doubled)
-    triangles = triangles[~doubled]
-    start, end = triangles, np.roll(triangles, -1, axis=1)
-    low, high = np.minimum(start, end).ravel(), np.maximum(start, end).ravel()
-    key, index, count = np.unique(
-        low * len(vertices) + high, return_inverse=True, return_counts=True
-    )
-    middle = 0.5 * (vertices[key // len(vertices)] + vertices[key % len(vertices)])
-    _note(defects, "open edges", middle, count == 1)
-    _note(defects, "edges with more than two triangles", middle, count > 2)
-    triangles, one_sided = _turned(vertices, triangles, index.reshape(-1), count)
-    _note(defects, "pieces that cannot be turned one way", vertices[triangles[:, 0]], one_sided)
-    _note(defects, "points where pieces touch", vertices, _touching(triangles, len(vertices)))
-    used, number = np.unique(triangles, return_inverse=True)
-    return Surface.single(vertices[used], number.reshape(-1, 3)), tuple(defects)
+    if len(first) < len(triangles):
+        doubled = np.ones(len(triangles), dtype=bool)
+        doubled[first] = False
+        triangles = _without(defects, "doubled triangles", vertices, triangles, doubled)
+    half = _half_edges(triangles, len(vertices))
+    for kind, which in (
+        ("open edges", half.count == 1),
+        ("edges with more than two triangles", half.count > 2),
+    ):
+        if which.any():
+            ends = half.first[np.flatnonzero(which)[0]]
+            start, end = triangles.ravel()[ends], _after(triangles).ravel()[ends]
+            _note(defects, kind, 0.5 * (vertices[start] + vertices[end]), int(which.sum()))
+    triangles, twin, one_sided = _turned(vertices, triangles, half)
+    if one_sided.any():
+        start = vertices[triangles[np.flatnonzero(one_sided)[0], 0]]
+        _note(defects, "pieces that cannot be turned one way", start, int(one_sided.sum()))
+    crowded = np.zeros(len(vertices), dtype=bool)
+    for many in half.first[half.count > 2].tolist():
+        crowded[[triangles.ravel()[many], _after(triangles).ravel()[many]]] = True
+    touching = _touching(triangles, twin, len(vertices)) & ~crowded
+    if touching.any():
+        place = vertices[np.flatnonzero(touching)[0]]
+        _note(defects, "points where pieces touch", place, int(touching.sum()))
+    used = np.zeros(len(vertices), dtype=bool)
+    used[triangles] = True
+    number = np.cumsum(used) - 1
+    return Surface.single(vertices[used], number[triangles]), tuple(defects)
 
 
 def smooth_patches(surface: Surface, crease: float, name: str = "Face") -> Surface:
@@ -129,53 +137,140 @@ def _welded(vertices: FloatArray, triangles: IntArray) -> tuple[FloatArray, IntA
     triangles = index[triangles]
     extent = float(np.ptp(unique, axis=0).max()) if len(unique) else 0.0
     near = max(TOLERANCES.weld, _SINGLE_PRECISION * extent)
-    pairs = cKDTree(unique).query_pairs(near, output_type="ndarray")
+    tree = cKDTree(unique, balanced_tree=False, compact_nodes=False)
+    pairs = tree.query_pairs(near, output_type="ndarray")
     if len(pairs) == 0:
         return unique, triangles
     size = len(unique)
     graph = coo_matrix((np.ones(len(pairs)), (pairs[:, 0], pairs[:, 1])), (size, size))
     label = connected_components(graph, directed=False)[1]
-    _, first, place = np.unique(label, return_index=True, return_inverse=True)
-    return unique[first], place.reshape(-1)[triangles]
+    first, place = unique_keys(label)
+    return unique[first], place[triangles]
 
 
-def _note(defects: list[Defect], kind: str, points: FloatArray, which: Array) -> None:
-    if which.any():
-        x, y, z = points[int(np.flatnonzero(which)[0])].tolist()
-        defects.append(Defect(kind, int(which.sum()), (x, y, z)))
+def _doubled_areas(vertices: FloatArray, triangles: IntArray) -> FloatArray:
+    """Return twice the area of every triangle, mm^2."""
+    x, y, z = (np.ascontiguousarray(vertices[:, axis]) for axis in range(3))
+    a, b, c = (np.ascontiguousarray(triangles[:, corner]) for corner in range(3))
+    ux, uy, uz = x[b] - x[a], y[b] - y[a], z[b] - z[a]
+    vx, vy, vz = x[c] - x[a], y[c] - y[a], z[c] - z[a]
+    squares = (uy * vz - uz * vy) ** 2 + (uz * vx - ux * vz) ** 2 + (ux * vy - uy * vx) ** 2
+    return np.asarray(np.sqrt(squares))
+
+
+def _after(triangles: IntArray) -> IntArray:
+    """Return the end of every edge that starts at a corner: (m, 3) int."""
+    return triangles[:, [1, 2, 0]]
+
+
+def _without(
+    defects: list[Defect], kind: str, vertices: FloatArray, triangles: IntArray, which: Array
+) -> IntArray:
+    """Return the other triangles, those that are left out noted."""
+    if not which.any():
+        return triangles
+    worst = int(np.flatnonzero(which)[0])
+    _note(defects, kind, vertices[triangles[worst]].mean(axis=0), int(which.sum()))
+    return triangles[~which]
+
+
+def _note(defects: list[Defect], kind: str, place: FloatArray, count: int) -> None:
+    x, y, z = place.tolist()
+    defects.append(Defect(kind, count, (x, y, z)))
+
+
+@dataclass(frozen=True, eq=False)
+class _HalfEdges:
+    """The edges of triangles; half-edge ``3 t + k`` runs from corner k of triangle t.
+
+    Attributes
+    ----------
+    edge : (3 m,) int
+        Edge of every half-edge.
+    first : (e,) int
+        A half-edge of every edge.
+    count : (e,) int
+        Number of half-edges of every edge.
+    pairs : (p, 2) int
+        Half-edges of the edges that have two.
+    """
+
+    edge: IntArray
+    first: IntArray
+    count: IntArray
+    pairs: IntArray
+
+
+def _half_edges(triangles: IntArray, size: int) -> _HalfEdges:
+    start, end = triangles.ravel(), _after(triangles).ravel()
+    first, edge = unique_keys(np.minimum(start, end) * size + np.maximum(start, end))
+    count = np.bincount(edge, minlength=len(first))
+    total = np.bincount(edge, np.arange(len(edge)), len(first)).astype(np.int64)
+    two = count == 2
+    pairs = np.stack([first[two], total[two] - first[two]], axis=1)
+    return _HalfEdges(edge, first, count, pairs)
 
 
 def _turned(
-    vertices: FloatArray, triangles: IntArray, edge: IntArray, count: IntArray
-) -> tuple[IntArray, Array]:
-    """Return the triangles turned one way, and which ones start a one-sided piece."""
+    vertices: FloatArray, triangles: IntArray, half: _HalfEdges
+) -> tuple[IntArray, IntArray, Array]:
+    """Return the triangles turned one way.
+
+    Returns
+    -------
+    triangles : (m, 3) int
+    twin : (3 m,) int
+        The half-edge that runs against each one; -1 where there is none.
+    one_sided : (m,) bool
+        Which triangles start a one-sided piece.
+    """
     size = len(triangles)
-    half = np.flatnonzero(count[edge] == 2)
-    half = half[np.argsort(edge[half], kind="stable")].reshape(-1, 2)
-    owner = half // 3
-    start = triangles.ravel()[half]
-    against = (start[:, 0] != start[:, 1]).astype(np.int64)
-    rows = np.concatenate([owner[:, 0], owner[:, 0] + size])
-    columns = np.concatenate([owner[:, 1] + size * (1 - against), owner[:, 1] + size * against])
-    graph = coo_matrix((np.ones(len(rows)), (rows, columns)), (2 * size, 2 * size))
-    side = connected_components(graph, directed=False)[1]
-    whole = coo_matrix((np.ones(len(owner)), (owner[:, 0], owner[:, 1])), (size, size))
-    number, piece = connected_components(whole, directed=False)
+    owner = half.pairs // 3
+    start = triangles.ravel()[half.pairs]
+    against = start[:, 0] != start[:, 1]
+    number, piece = _joined(owner[:, 0], owner[:, 1], size)
     first = np.full(number, size)
     np.minimum.at(first, piece, np.arange(size))
-    one_sided = np.zeros(size, dtype=bool)
-    one_sided[first] = side[first] == side[first + size]
-    flipped = side[:size] != side[first[piece]]
-    turned = np.where(flipped[:, None], triangles[:, ::-1], triangles)
+    one_sided, flipped = np.zeros(size, dtype=bool), np.zeros(size, dtype=bool)
+    if not against.all():
+        turn = against.astype(np.int64)
+        rows = np.concatenate([owner[:, 0], owner[:, 0] + size])
+        columns = np.concatenate([owner[:, 1] + size * (1 - turn), owner[:, 1] + size * turn])
+        _, side = _joined(rows, columns, 2 * size)
+        one_sided[first] = side[first] == side[first + size]
+        flipped = side[:size] != side[first[piece]]
+    volume = _volumes(vertices, triangles) * np.where(flipped, -1.0, 1.0)
     share = np.bincount(piece, weights=flipped, minlength=number) / np.bincount(piece)
-    mostly = share > 0.5
-    corners = vertices[turned]
-    volume = np.einsum("ij,ij->i", corners[:, 0], np.cross(corners[:, 1], corners[:, 2])) / 6.0
-    closed = np.bincount(piece, weights=(count[edge] != 2).reshape(-1, 3).any(axis=1)) == 0
+    alone = (half.count != 2)[half.edge].reshape(-1, 3).any(axis=1)
+    closed = np.bincount(piece, weights=alone) == 0
     inward = np.bincount(piece, weights=volume, minlength=number) < 0.0
     hollow = (share == 0.0) & _inside_another(vertices, triangles, piece, number)
-    wrong = np.where(closed, inward & ~hollow, mostly)
-    return np.where(wrong[piece][:, None], turned[:, ::-1], turned), one_sided
+    wrong = np.where(closed, inward & ~hollow, share > 0.5)
+    flipped ^= wrong[piece]
+    twin = np.full(3 * size, -1)
+    good = against ^ flipped[owner[:, 0]] ^ flipped[owner[:, 1]]
+    pairs = half.pairs[good]
+    turned = flipped[pairs // 3]
+    pairs = np.where(turned, 3 * (pairs // 3) + np.array([1, 0, 2])[pairs % 3], pairs)
+    twin[pairs] = pairs[:, ::-1]
+    return np.where(flipped[:, None], triangles[:, ::-1], triangles), twin, one_sided
+
+
+def _joined(rows: IntArray, columns: IntArray, size: int) -> tuple[int, IntArray]:
+    """Return how many groups pairs make of so many things, and the group of each."""
+    graph = coo_matrix((np.ones(len(rows)), (rows, columns)), (size, size))
+    number, group = connected_components(graph, directed=False)
+    return number, group.astype(np.int64)
+
+
+def _volumes(vertices: FloatArray, triangles: IntArray) -> FloatArray:
+    """Return the volume between every triangle and the origin, mm^3."""
+    a, b, c = (vertices[triangles[:, corner]].T for corner in range(3))
+    return np.asarray(
+        a[0] * (b[1] * c[2] - b[2] * c[1])
+        + a[1] * (b[2] * c[0] - b[0] * c[2])
+        + a[2] * (b[0] * c[1] - b[1] * c[0])
+    )
 
 
 def _inside_another(
@@ -195,25 +290,28 @@ def _inside_another(
     return inside
 
 
-def _touching(triangles: IntArray, size: int) -> Array:
-    """Return the points at which several fans of triangles meet: (size,) bool."""
-    corner = np.arange(3 * len(triangles)).reshape(-1, 3)
-    start, end = triangles, np.roll(triangles, -1, axis=1)
-    key = np.minimum(start, end).ravel() * size + np.maximum(start, end).ravel()
-    order = np.argsort(key, kind="stable")
-    same = np.flatnonzero(np.diff(key[order]) == 0)
-    one, other = order[same], order[same + 1]
-    ends = np.stack([corner, np.roll(corner, -1, axis=1)], axis=2).reshape(-1, 2)
-    flat = triangles.ravel()
-    rows, columns = [], []
-    for i in (0, 1):
-        for j in (0, 1):
-            a, b = ends[one, i], ends[other, j]
-            joined = flat[a] == flat[b]
-            rows.append(a[joined])
-            columns.append(b[joined])
-    row, column = np.concatenate(rows), np.concatenate(columns)
-    graph = coo_matrix((np.ones(len(row)), (row, column)), (len(flat), len(flat)))
-    fan = connected_components(graph, directed=False)[1]
-    pairs = np.unique(flat * (fan.max(initial=0) + 1) + fan) // (fan.max(initial=0) + 1)
-    return np.asarray(np.bincount(pairs, minlength=size) > 1)
+def _touching(triangles: IntArray, twin: IntArray, size: int) -> Array:
+    """Return the points at which several fans of triangles meet: (size,) bool.
+
+    Round every point one fan is walked through; where it has fewer corners than the point,
+    there is another.
+    """
+    corner = triangles.ravel()
+    before = np.arange(len(corner)).reshape(-1, 3)[:, [2, 0, 1]].ravel()
+    following = twin[before]
+    start = np.full(size, -1)
+    start[corner] = np.arange(len(corner))
+    opening = np.flatnonzero(twin < 0)
+    start[corner[opening]] = opening
+    place = np.flatnonzero(start >= 0)
+    start = start[place]
+    walked, here = np.ones(size, dtype=np.int64), following[start]
+    while True:
+        on = (here >= 0) & (here != start)
+        if not on.any():
+            break
+        place, start, here = place[on], start[on], here[on]
+        walked[place] += 1
+        here = following[here]
+    corners = np.bincount(corner, minlength=size)
+    return np.asarray((corners > 0) & (walked < corners))
