@@ -4,17 +4,21 @@ import dataclasses
 
 import numpy as np
 import pytest
+from scipy.spatial import cKDTree
 
+import shapes
 from job_demo import hatch
 from laywright.cloth.pattern import PatternSettings, make_patterns
 from laywright.errors import InputError
 from laywright.files.shell_deck import shell_deck
 from laywright.job.analysis import AnalysisSettings, EdgeHold, shell_model
 from laywright.job.draped import draped_places
+from laywright.laminate.draped import draped_stiffness
 from laywright.laminate.laminate import analyse
 from laywright.laminate.local import local_laminate
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Core
+from laywright.laminate.rotation import rotated_stiffness
 from laywright.surface.face import take_face
 from solver import solve
 
@@ -60,6 +64,39 @@ def test_directions_lie_in_the_elements_at_the_ply_angles(part):
     turn = np.einsum("mi,mi->m", np.cross(first, second), normals)
     angle = np.arctan2(turn, np.einsum("mi,mi->m", first, second))
     assert np.degrees(np.median(angle)) == pytest.approx(45.0, abs=1.0)
+
+
+def test_every_element_is_as_stiff_as_the_draped_laminate_there():
+    """A deep cap, whose cloth is sheared by up to 20 degrees; seen from the yarns of ply 1."""
+    laminate = analyse(hatch().layup)
+    face = take_face(shapes.cap(150.0, np.radians(50.0)), None)
+    patterns = make_patterns(face, laminate, None, PatternSettings(triangles=1200))
+    model = shell_model("cap", face, laminate, patterns, AnalysisSettings(1000))
+    places = draped_places(patterns)
+    assert 15.0 < np.degrees(np.abs(places.warp - places.weft + np.pi / 2.0)).max() < 25.0
+    there = draped_stiffness(laminate, places.warp, places.weft, places.cover).a
+    between = 0.5 * (places.warp[:, 0] + places.weft[:, 0]) - np.pi / 4.0
+    expected = rotated_stiffness(there, -between)
+
+    corners = model.vertices[model.triangles]
+    normals = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
+    normals /= np.linalg.norm(normals, axis=1, keepdims=True)
+    first = model.layers[0].directions
+    found = np.zeros((len(normals), 3, 3))
+    matrices = np.stack([material.stiffness for material in model.materials])
+    for layer in model.layers:
+        turn = np.einsum("mi,mi->m", np.cross(first, layer.directions), normals)
+        angle = np.arctan2(turn, np.einsum("mi,mi->m", first, layer.directions))
+        found += layer.thickness * rotated_stiffness(matrices[layer.materials], angle)
+
+    surface = patterns.draped[0].surface
+    _, nearest = cKDTree(surface.centroids).query(corners.mean(axis=1))
+    expected = expected[nearest]
+    error = np.abs(found - expected).max(axis=(1, 2)) / laminate.a[0, 0]
+    spread = np.ptp(expected, axis=0).max() / laminate.a[0, 0]
+    assert spread > 0.1
+    assert np.median(error) < 0.005
+    assert np.quantile(error, 0.95) < 0.01
 
 
 @pytest.mark.solver

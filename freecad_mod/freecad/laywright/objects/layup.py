@@ -118,11 +118,10 @@ class LayupObject(StageObject):
         )
         return (layup,)
 
-    def compute(self, obj, previous, inputs, progress):
-        return self.stage.renew(previous, *inputs)
+    def settle(self, obj, result):
+        obj.Cards = [card_text(card) for card in result.layup.cards]
 
     def show(self, obj, result):
-        obj.Cards = [card_text(card) for card in result.layup.cards]
         obj.Thickness = result.thickness
         obj.ArealMass = result.areal_mass
         obj.FibreVolume = 100.0 * result.fibre_volume_fraction
