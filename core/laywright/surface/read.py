@@ -7,7 +7,6 @@ person; a 3MF file says it itself, and then both must agree.
 from __future__ import annotations
 
 import io
-from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
@@ -15,37 +14,16 @@ import trimesh
 
 from laywright.archives import archive_entries
 from laywright.arrays import FloatArray, IntArray
-from laywright.errors import FileError, GeometryError, UnitError
+from laywright.errors import FileError, UnitError
 from laywright.quantities import magnitude
-from laywright.surface.repair import RepairSettings, repair
+from laywright.surface.repair import RepairSettings
+from laywright.surface.scan import MeshReading, take_mesh
 from laywright.surface.triangles import Surface
-from laywright.surface.weld import Defect, smooth_patches, tidy
 from laywright.tolerances import TOLERANCES
-from laywright.wording import three_figures
 
 __all__ = ["MeshReading", "read_mesh", "read_surface"]
 
 _KINDS = (".stl", ".obj", ".ply", ".3mf")
-_FATAL = ("edges with more than two triangles", "pieces that cannot be turned one way")
-
-
-@dataclass(frozen=True, eq=False)
-class MeshReading:
-    """A mesh file as it was read.
-
-    Attributes
-    ----------
-    surface : Surface
-        In mm, welded, turned one way, one patch for each region without a crease.
-    defects : tuple of Defect
-        What was wrong with the file, by count and place.
-    changes : tuple of Defect
-        What was mended, where mending was asked for.
-    """
-
-    surface: Surface
-    defects: tuple[Defect, ...]
-    changes: tuple[Defect, ...] = ()
 
 
 def read_surface(path: Path | str, unit: str, crease: float = TOLERANCES.sharp_edge) -> Surface:
@@ -95,38 +73,7 @@ def read_mesh(
     path = Path(path)
     scale = magnitude(f"1 {unit}", "mm", f"unit of {path.name}")
     vertices, triangles = _load(path, scale)
-    surface, defects = tidy(scale * vertices, triangles)
-    if len(surface.triangles) == 0:
-        raise GeometryError(path.name, "no triangle with area", "a surface", "export it again")
-    _ask_for_unit(path.name, surface, unit)
-    changes: tuple[Defect, ...] = ()
-    left = defects
-    if mending is not None:
-        mended = repair(surface, mending)
-        surface, changes, left = mended.surface, mended.changes, mended.left
-    for defect in left:
-        if defect.kind in _FATAL:
-            raise GeometryError(
-                path.name,
-                str(defect),
-                "a surface with at most two triangles on every edge and two sides",
-                "repair the mesh",
-            )
-    return MeshReading(smooth_patches(surface, crease), defects, changes)
-
-
-def _ask_for_unit(name: str, surface: Surface, unit: str) -> None:
-    """Refuse a size that says that the unit is another one."""
-    size = float(np.ptp(surface.vertices, axis=0).max())
-    if TOLERANCES.least_part <= size <= TOLERANCES.largest_part:
-        return
-    small = size < TOLERANCES.least_part
-    raise UnitError(
-        f"unit of {name}",
-        f"a part {three_figures(size)} mm long when its numbers are read in '{unit}'",
-        f"{TOLERANCES.least_part:g} mm to {TOLERANCES.largest_part / 1000:g} m",
-        f"state its unit: are its numbers in {'metres or inches' if small else 'millimetres'}",
-    )
+    return take_mesh(vertices, triangles, unit, crease, mending, path.name)
 
 
 def _load(path: Path, scale: float) -> tuple[FloatArray, IntArray]:

@@ -12,7 +12,7 @@ from laywright.surface.weld import smooth_patches
 from laywright.tolerances import TOLERANCES
 from laywright.wording import three_figures
 
-__all__ = ["named_faces", "region_at"]
+__all__ = ["named_faces", "patches_at", "region_at"]
 
 _NEAR = 0.01
 
@@ -42,9 +42,23 @@ def region_at(
     InputError
         If a point lies far from the mesh.
     """
+    return patches_at(smooth_patches(surface, crease, "Region"), points, "Region")
+
+
+def patches_at(smooth: Surface, points: tuple[Vector, ...], title: str = "") -> Surface:
+    """Return the patches that given points lie on; see `region_at`.
+
+    Parameters
+    ----------
+    smooth : Surface
+        A surface with patches, mm.
+    points : tuple of 3 float, mm
+        One point on or close to each wanted patch.
+    title : str
+        Patches are called by it and a number in the order of the points; empty keeps names.
+    """
     if not points:
         raise InputError("picked region", "no point", "a point on the scan", "pick a point")
-    smooth = smooth_patches(surface, crease, "Region")
     places = np.array(points, dtype=np.float64)
     triangle, away = nearest_triangles(places, smooth)
     size = float(np.ptp(smooth.vertices, axis=0).max())
@@ -62,7 +76,9 @@ def region_at(
     place = np.full(len(smooth.patch_names), -1)
     place[wanted] = np.arange(len(wanted))
     part = smooth.part(np.isin(smooth.patches, wanted))
-    names = tuple(f"Region{i + 1}" for i in range(len(wanted)))
+    names = tuple(
+        f"{title}{i + 1}" if title else smooth.patch_names[patch] for i, patch in enumerate(wanted)
+    )
     return Surface(part.vertices, part.triangles, ints(place[part.patches], -1), names)
 
 

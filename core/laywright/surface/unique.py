@@ -10,7 +10,7 @@ from collections.abc import Callable
 
 import numpy as np
 
-from laywright.arrays import Array, IntArray
+from laywright.arrays import Array, IntArray, ints
 
 __all__ = ["unique_keys", "unique_rows"]
 
@@ -45,7 +45,7 @@ def unique_rows(rows: Array) -> tuple[IntArray, IntArray]:
         key ^= key >> np.uint64(29)
     columns = [np.ascontiguousarray(bits[:, column]) for column in range(3)]
 
-    def same(one: IntArray, other: IntArray) -> Array:
+    def same(one: Array, other: Array) -> Array:
         alike = columns[0][one] == columns[0][other]
         for column in columns[1:]:
             alike &= column[one] == column[other]
@@ -78,13 +78,13 @@ def unique_keys(keys: Array) -> tuple[IntArray, IntArray]:
     return _settled(bits, lambda one, other: np.asarray(bits[one] == bits[other]))
 
 
-def _settled(key: Array, same: Callable[[IntArray, IntArray], Array]) -> tuple[IntArray, IntArray]:
+def _settled(key: Array, same: Callable[[Array, Array], Array]) -> tuple[IntArray, IntArray]:
     size = len(key)
     bits = max(4, (2 * size).bit_length())
     kind = np.int32 if size < 2**31 else np.int64
-    table = np.empty(1 << bits, dtype=kind)
-    shown_by = np.empty(size, dtype=kind)
-    left = np.arange(size, dtype=kind)
+    table: Array = np.empty(1 << bits, dtype=kind)
+    shown_by: Array = np.empty(size, dtype=kind)
+    left: Array = np.arange(size, dtype=kind)
     turn = 0
     while len(left):
         factor = np.uint64(_MIX[turn % 3] + 2 * turn)
@@ -98,4 +98,4 @@ def _settled(key: Array, same: Callable[[IntArray, IntArray], Array]) -> tuple[I
         left = left[~alike]
         turn += 1
     own = shown_by == np.arange(size)
-    return np.flatnonzero(own), (np.cumsum(own) - 1)[shown_by]
+    return ints(np.flatnonzero(own), -1), ints((np.cumsum(own) - 1)[shown_by], -1)
