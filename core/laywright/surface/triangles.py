@@ -125,6 +125,11 @@ class Surface:
         return float(self.areas.sum())
 
     @cached_property
+    def patch_areas(self) -> FloatArray:
+        """Area of every patch: (patches,) float, mm^2."""
+        return floats(np.bincount(self.patches, self.areas, len(self.patch_names)), -1)
+
+    @cached_property
     def centroids(self) -> FloatArray:
         """Centroid of every triangle: (m, 3) float, mm."""
         return floats(self.corners.mean(axis=1), -1, 3)

@@ -26,7 +26,10 @@ __all__ = [
     "face_table_from_text",
     "face_table_to_text",
     "lines_from_outlines",
+    "mesh_arrays",
     "mesh_from_solids",
+    "mesh_signature",
+    "outlines_of",
     "placed_shape",
     "read_result",
     "scene_lists",
@@ -43,6 +46,8 @@ _FINER = 4
 _GRID = 7
 _SIGNATURE_DECIMALS = 4
 _UPWARDS = 0.02
+_PLY_END = b"end_header\n"
+_PLY_FACET = [("n", "u1"), ("i", "<i4", 3)]
 _WITH_AXIS = ("Line", "Circle", "Plane", "Cylinder", "Cone", "Toroid")
 
 
@@ -254,9 +259,7 @@ def mesh_from_solids(surfaces):
         return mesh
     counts = np.cumsum([0] + [len(surface.vertices) for surface in surfaces])
     points = np.concatenate([surface.vertices for surface in surfaces]).astype("<f4")
-    record = np.zeros(
-        sum(len(surface.triangles) for surface in surfaces), [("n", "u1"), ("i", "<i4", 3)]
-    )
+    record = np.zeros(sum(len(surface.triangles) for surface in surfaces), _PLY_FACET)
     record["n"] = 3
     record["i"] = np.concatenate(
         [surface.triangles + first for surface, first in zip(surfaces, counts, strict=False)]
@@ -271,6 +274,40 @@ def mesh_from_solids(surfaces):
     stream = io.BytesIO(head.encode() + points.tobytes() + record.tobytes())
     mesh.read(Stream=stream, Format="PLY")
     return mesh
+
+
+def mesh_signature(obj):
+    """Return what tells one state of a mesh object from another, without reading its points."""
+    mesh, box = obj.Mesh, obj.Mesh.BoundBox
+    extent = (box.XMin, box.YMin, box.ZMin, box.XMax, box.YMax, box.ZMax)
+    placement = tuple(obj.getGlobalPlacement().toMatrix().A)
+    return mesh.CountPoints, mesh.CountFacets, mesh.Area, extent, placement
+
+
+def mesh_arrays(obj):
+    """Return points (n, 3) and triangles (m, 3) of a mesh object where it stands."""
+    mesh = obj.Mesh.copy()
+    mesh.Placement = FreeCAD.Placement()
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "part.ply"
+        mesh.write(str(path))
+        content = path.read_bytes()
+    start = content.index(_PLY_END) + len(_PLY_END)
+    points = np.frombuffer(content, "<f4", 3 * mesh.CountPoints, start).reshape(-1, 3)
+    facets = np.frombuffer(content, _PLY_FACET, mesh.CountFacets, start + points.nbytes)
+    triangles = facets["i"].astype(np.int64)
+    turn = np.array(obj.getGlobalPlacement().toMatrix().A).reshape(4, 4)
+    return points @ turn[:3, :3].T + turn[:3, 3], triangles
+
+
+def outlines_of(surface):
+    """Return the boundary of a surface as a compound of closed wires."""
+    return Part.makeCompound(
+        [
+            Part.makePolygon([vector(surface.vertices[i]) for i in (*loop, loop[0])])
+            for loop in surface.boundary_loops
+        ]
+    )
 
 
 def lines_from_outlines(outlines):

@@ -21,7 +21,9 @@ from freecad.laywright.objects.job import (
     TESTS,
     JobObject,
     add_stage,
+    is_mesh,
     make_job,
+    pick,
     stages_of,
 )
 from freecad.laywright.qt import QAction, QtWidgets, translate
@@ -128,7 +130,7 @@ class _StartJob(_OfFaces):
     def run(self, document):
         part, faces = _picked_faces()
         name = translate("Laywright", "{0} job").format(part.Label)
-        make_job(part, faces or bridge.upper_faces(bridge.placed_shape(part)), name)
+        make_job(part, _or_upper(part, faces), name)
         bring_up_to_date(document, name)
 
 
@@ -149,7 +151,7 @@ class _AddFace(_AddStage, _OfFaces):
     def run(self, document):
         part, faces = _picked_faces()
         obj = add_stage(document, self.kind, _picked_job(document))
-        obj.Faces = (part, faces or bridge.upper_faces(bridge.placed_shape(part)))
+        pick(obj, part, _or_upper(part, faces), _picked_job(document))
         bring_up_to_date(document, obj.Label)
 
 
@@ -251,15 +253,23 @@ class _OpenExample(_Command):
 
 
 def _picked_faces():
-    """Return the selected part and the names of its selected faces; (None, []) without one."""
+    """Return the selected part and its selected faces, of a mesh points; (None, []) without."""
     for picked in FreeCADGui.Selection.getSelectionEx():
         faces = [name for name in picked.SubElementNames if name.startswith("Face")]
         if faces:
             return picked.Object, faces
+    for picked in FreeCADGui.Selection.getSelectionEx():
+        if is_mesh(picked.Object) and not hasattr(picked.Object, "LaywrightKind"):
+            return picked.Object, list(picked.PickedPoints)
     for part in FreeCADGui.Selection.getSelection():
         if not hasattr(part, "LaywrightKind") and getattr(part, "Shape", None) is not None:
             return part, []
     return None, []
+
+
+def _or_upper(part, faces):
+    """Return the picked faces; of a shape those that look upwards if none was picked."""
+    return faces if faces or is_mesh(part) else bridge.upper_faces(bridge.placed_shape(part))
 
 
 def _picked_job(document):

@@ -12,16 +12,20 @@ from freecad.laywright.objects.moulded_face import MouldedFaceObject
 from freecad.laywright.objects.print_tiles import PrintTilesObject
 from freecad.laywright.objects.release_check import ReleaseCheckObject
 from freecad.laywright.objects.roll_plan import RollPlanObject
+from freecad.laywright.objects.scanned_part import ScannedPartObject
 from freecad.laywright.objects.weigh_in import WeighInObject
 
 __all__ = [
     "KINDS",
+    "SOURCES",
     "TESTS",
     "JobObject",
     "add_stage",
     "give_view",
+    "is_mesh",
     "kind_of_link",
     "make_job",
+    "pick",
     "stage_objects",
     "stages_of",
 ]
@@ -41,7 +45,10 @@ KINDS = {
 # What is added when parts are made and tested, as often as that happens.
 TESTS = {"WeighIn": WeighInObject, "CouponTest": CouponTestObject}
 
-_EVERY = KINDS | TESTS
+# What a job may start from beside a shape.
+SOURCES = {"ScannedPart": ScannedPartObject}
+
+_EVERY = SOURCES | KINDS | TESTS
 
 # Which kind of object a link of that name points to.
 _LINKS = {
@@ -95,7 +102,7 @@ def stages_of(job):
 
 
 def stage_objects(document, kind):
-    """Return the stage objects of one kind (a key of `KINDS` or `TESTS`) in a document."""
+    """Return a document's stage objects of one kind: a key of `KINDS`, `SOURCES` or `TESTS`."""
     return [obj for obj in document.Objects if type(getattr(obj, "Proxy", None)) is _EVERY[kind]]
 
 
@@ -112,7 +119,7 @@ def add_stage(document, kind, job=None):
     document : App.Document
         Where it is made.
     kind : str
-        A key of `KINDS` or `TESTS`.
+        A key of `KINDS`, `SOURCES` or `TESTS`.
     job : DocumentObject, optional
         The job that it joins.
 
@@ -149,9 +156,10 @@ def make_job(part, faces, name="Job"):
     Parameters
     ----------
     part : DocumentObject
-        The part.
+        The part; a mesh becomes a Scanned Part, whose unit is still to be stated.
     faces : sequence of str
-        Names of its faces that are moulded, such as ``["Face3"]``.
+        Names of its faces that are moulded, such as ``["Face3"]``; of a mesh names of regions
+        or points on them, none for all of it.
     name : str
         Label of the job.
 
@@ -168,7 +176,7 @@ def make_job(part, faces, name="Job"):
     for kind in KINDS:
         obj = add_stage(document, kind, job)
         if kind == "MouldedFace":
-            obj.Faces = (part, list(faces))
+            pick(obj, part, faces, job)
         elif kind == "Layup":
             obj.Cloths = list(_FIRST_PLIES)
             obj.Angles = list(_FIRST_ANGLES)
@@ -180,10 +188,35 @@ def make_job(part, faces, name="Job"):
             obj.Paper = preferences.paper()
         elif kind in _BESIDE:
             across, up = _BESIDE[kind]
-            size = part.Shape.BoundBox
+            size = (part.Mesh if is_mesh(part) else part.Shape).BoundBox
             obj.Placement.Base = (size.XMax + across, size.YMin + up, size.ZMin)
         if obj.ViewObject is not None and kind in _HIDDEN:
             obj.ViewObject.Visibility = False
     if part.ViewObject is not None:
         part.ViewObject.Visibility = False
     return job
+
+
+def pick(face, part, faces, job=None):
+    """Let a Moulded Face take faces of a part, or regions of a mesh; see `make_job`."""
+    if is_mesh(part):
+        face.Scan = _scan_of(part, job)
+        face.Regions = [name for name in faces if isinstance(name, str)]
+        face.RegionPoints = [point for point in faces if not isinstance(point, str)]
+    else:
+        face.Faces = (part, list(faces))
+
+
+def is_mesh(part):
+    """Return whether an object of the document is a mesh and no shape."""
+    return getattr(part, "Shape", None) is None and hasattr(part, "Mesh")
+
+
+def _scan_of(part, job):
+    """Return the Scanned Part of a mesh, a new one where there is none."""
+    for obj in stage_objects(part.Document, "ScannedPart"):
+        if obj.Source is part:
+            return obj
+    scan = add_stage(part.Document, "ScannedPart", job)
+    scan.Source = part
+    return scan

@@ -3,11 +3,12 @@
 import FreeCAD
 
 from freecad.laywright import bridge
-from freecad.laywright.objects.base import Property, StageObject
+from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.errors import InputError
 from laywright.mould.pull import pull_along
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide, take_face
 from laywright.surface.fingerprint import match
+from laywright.surface.region import named_faces, patches_at
 
 __all__ = ["MouldedFaceObject"]
 
@@ -24,6 +25,9 @@ class MouldedFaceObject(StageObject):
     icon = "moulded_face.svg"
     properties = (
         Property("Faces", "LinkSubGlobal", "The part and its faces that are moulded"),
+        Property("Scan", "Link", "The Scanned Part whose regions are moulded, instead of faces"),
+        Property("Regions", "StringList", "Its regions by name, such as Face1; none takes all"),
+        Property("RegionPoints", "VectorList", "A point on each region, instead of names (mm)"),
         Property(
             "PullFrom",
             "Enumeration",
@@ -82,14 +86,7 @@ class MouldedFaceObject(StageObject):
             obj.KnownFaces = ""
 
     def inputs(self, obj):
-        if not obj.Faces or not obj.Faces[1]:
-            raise InputError("Faces", "no faces", "one or more faces of a part", "pick the faces")
-        part, names = obj.Faces
-        before = bridge.face_table_from_text(obj.KnownFaces)
-        if before:
-            taken = tuple(entry for entry in before if entry.name in names)
-            match(taken, bridge.face_table(part.Shape), before)
-        surface, deviation = self._surface(obj, bridge.placed_shape(part), names)
+        surface, deviation = self._picked(obj)
         return (
             surface,
             self._pull(obj, surface),
@@ -97,6 +94,33 @@ class MouldedFaceObject(StageObject):
             MouldSide(obj.MouldSide),
             deviation,
         )
+
+    def _picked(self, obj):
+        """Return the triangles of what is picked, and how far they are off."""
+        if obj.Scan is not None:
+            return self._regions(obj), 0.0
+        if not obj.Faces or not obj.Faces[1]:
+            raise InputError("Faces", "no faces", "one or more faces of a part", "pick the faces")
+        part, names = obj.Faces
+        before = bridge.face_table_from_text(obj.KnownFaces)
+        if before:
+            taken = tuple(entry for entry in before if entry.name in names)
+            match(taken, bridge.face_table(part.Shape), before)
+        return self._surface(obj, bridge.placed_shape(part), names)
+
+    def _regions(self, obj):
+        """Return the picked regions of a scan; found once for each state of it."""
+        reading = fresh_result(obj.Scan, "a Scanned Part", obj.Label)
+        points = tuple((point.x, point.y, point.z) for point in obj.RegionPoints)
+        wanted = (reading.digest, tuple(obj.Regions), points)
+        if self._meshed is None or self._meshed[0] != wanted:
+            surface = reading.surface
+            if points:
+                surface = patches_at(surface, points)
+            elif obj.Regions:
+                surface = named_faces(surface, tuple(obj.Regions))
+            self._meshed = (wanted, surface)
+        return self._meshed[1]
 
     @staticmethod
     def _pull(obj, surface):
@@ -135,18 +159,23 @@ class MouldedFaceObject(StageObject):
         )
 
     def settle(self, obj, result):
+        if obj.Scan is not None:
+            return
         part, _ = obj.Faces
         obj.KnownFaces = bridge.face_table_to_text(bridge.face_table(part.Shape))
         obj.KnownShape = self._signature(obj)
 
     def execute(self, obj):
         super().execute(obj)
-        if not obj.KnownFaces:
+        if obj.Scan is None and not obj.KnownFaces:
             self.settle(obj, self.kept(obj))
 
     def show(self, obj, result):
-        part, names = obj.Faces
-        obj.Shape = bridge.shape_of_faces(bridge.placed_shape(part), names)
+        if obj.Scan is None:
+            part, names = obj.Faces
+            obj.Shape = bridge.shape_of_faces(bridge.placed_shape(part), names)
+        else:
+            obj.Shape = bridge.outlines_of(result.surface)
         obj.Area = result.surface.area
         obj.Deviation = result.deviation
         obj.PullUsed = bridge.vector(result.pull)

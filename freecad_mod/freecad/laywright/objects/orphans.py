@@ -6,12 +6,12 @@ Their properties and stored results are all there; they only have to be taken up
 import FreeCAD
 
 from freecad.laywright.objects.base import refuse_newer
-from freecad.laywright.objects.job import KINDS, TESTS, JobObject, give_view
+from freecad.laywright.objects.job import KINDS, SOURCES, TESTS, JobObject, give_view
 from laywright.errors import InputError
 
 __all__ = ["adopt"]
 
-_CLASSES = {cls.__name__: cls for cls in (JobObject, *(KINDS | TESTS).values())}
+_CLASSES = {cls.__name__: cls for cls in (JobObject, *(KINDS | SOURCES | TESTS).values())}
 
 
 def adopt(document):

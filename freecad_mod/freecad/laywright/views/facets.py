@@ -5,9 +5,10 @@ import math
 from freecad.laywright.qt import QtCore
 from freecad.laywright.views.base import StageView
 from freecad.laywright.views.legend import Legend
+from freecad.laywright.views.places import Places
 from laywright.mould.from_cad import distance_steps
 
-__all__ = ["FacetView", "MouldView", "ReleaseView", "TilesView"]
+__all__ = ["FacetView", "MouldView", "ReleaseView", "ScanView", "TilesView"]
 
 # Our own scale: told apart by lightness alone, so that it survives a grey print and any kind
 # of colour blindness.
@@ -15,6 +16,14 @@ _CANNOT_LEAVE = (0.30, 0.08, 0.42, 0.0)
 _LEAVES_HARD = (0.93, 0.55, 0.20, 0.0)
 _LEAVES = (0.80, 0.88, 0.90, 0.0)
 _NOT_MEASURED = (0.80, 0.80, 0.80, 0.0)
+_REGION_SHADES = (
+    (0.80, 0.88, 0.90, 0.0),
+    (0.45, 0.62, 0.70, 0.0),
+    (0.95, 0.78, 0.50, 0.0),
+    (0.62, 0.50, 0.62, 0.0),
+    (0.72, 0.76, 0.56, 0.0),
+    (0.88, 0.66, 0.60, 0.0),
+)
 _TILE_SHADES = ((0.86, 0.82, 0.70, 0.0), (0.50, 0.60, 0.68, 0.0))
 
 
@@ -86,6 +95,49 @@ class ReleaseView(FacetView):
             (_LEAVES_HARD, f"leaves hard, draft under {wanted:.1f} deg: {hard:.0f} mm2"),
             (_LEAVES, f"leaves: {good:.0f} mm2"),
         )
+
+
+class ScanView(FacetView):
+    """Smooth regions in shades that neighbours in size do not share, defects as dark points."""
+
+    def attach(self, vobj):
+        self.places = Places(vobj)
+        super().attach(vobj)
+
+    def refresh(self):
+        super().refresh()
+        try:
+            obj = self.ViewObject.Object
+            reading = _shown(obj)
+            self.places.write([] if reading is None else [d.point for d in reading.defects])
+            self.places.show(self.ViewObject.Visibility)
+        except ReferenceError:
+            return  # deleted meanwhile
+
+    def colours(self, obj):
+        reading = obj.Proxy.kept(obj)
+        if reading is None:
+            return []
+        count = len(_REGION_SHADES)
+        return [_REGION_SHADES[patch % count] for patch in reading.surface.patches.tolist()]
+
+    def legend_rows(self, obj):
+        reading = _shown(obj)
+        if reading is None:
+            return ()
+        surface = reading.surface
+        areas = surface.patch_areas.tolist()
+        rows = [
+            (shade, f"{name}: {area:.0f} mm2")
+            for shade, name, area in zip(_REGION_SHADES, surface.patch_names, areas, strict=False)
+        ]
+        if len(areas) > len(rows):
+            rows.append((None, f"and {len(areas) - len(rows)} more"))
+        return (*rows, *((_CANNOT_LEAVE, str(defect)) for defect in reading.defects))
+
+
+def _shown(obj):
+    return obj.Proxy.kept(obj) if hasattr(obj, "Digest") and obj.Digest else None
 
 
 class MouldView(FacetView):

@@ -2,12 +2,13 @@
 
 from freecad.laywright.views.base import GroupView, StageView
 from freecad.laywright.views.cloth import ClothView
-from freecad.laywright.views.facets import MouldView, ReleaseView, TilesView
+from freecad.laywright.views.facets import MouldView, ReleaseView, ScanView, TilesView
 
 __all__ = ["view_for"]
 
 _VIEWS = {
     "JobObject": GroupView,
+    "ScannedPartObject": ScanView,
     "ReleaseCheckObject": ReleaseView,
     "MouldBodyObject": MouldView,
     "PrintTilesObject": TilesView,
