@@ -6,7 +6,7 @@ import pytest
 
 from laywright import values
 from laywright.errors import FileError, LimitError, UnitError
-from laywright.mould.printer import Printer, load_printers, save_printer
+from laywright.mould.printer import Printer, load_printers, printer_of, save_printer
 
 CARD = """
 name = "Mine"
@@ -48,7 +48,7 @@ def test_a_card_of_ones_own_in_its_own_units(tmp_path):
         (('"15 %"', '"150 %"'), LimitError, "infill share of printer Mine"),
         (('"1 cm"', '"12 cm"'), LimitError, "printer Mine"),
         (('"0.6 mm"', '"0 mm"'), LimitError, "nozzle of printer Mine"),
-        (('["10 in", "20 cm", "150 mm"]', '["10 in"]'), FileError, "printer card"),
+        (('["10 in", "20 cm", "150 mm"]', '["10 in"]'), FileError, "width, depth and height"),
         (("[material]", "[material"), FileError, "cannot be read as a printer card"),
     ],
 )
@@ -64,14 +64,6 @@ def test_a_folder_that_is_none(tmp_path):
         load_printers(tmp_path / "missing")
 
 
-def test_mass_lies_between_the_infill_and_the_solid():
-    printer = Printer("P", (200.0, 200.0, 200.0), infill_share=0.2, density=1.25)
-    solid = 1.25e-3 * 1e6
-    assert printer.mass(1e6, 0.0) == pytest.approx(0.2 * solid)
-    assert printer.mass(1e6, 6e4) == pytest.approx(1.25e-3 * (72000 + 0.2 * 928000))
-    assert printer.mass(1e6, 1e9) == pytest.approx(solid)
-
-
 def test_a_saved_printer_comes_back_the_same(tmp_path):
     mine = Printer('My "own", 3', (201.5, 180.0, 210.0), walls=4, speed=85.0, material="ASA")
     path = save_printer(mine, tmp_path / "cards")
@@ -79,7 +71,15 @@ def test_a_saved_printer_comes_back_the_same(tmp_path):
     assert load_printers(tmp_path / "cards")[mine.name] == mine
 
 
-def test_time_grows_with_plastic_and_layers():
-    printer = Printer("P", (200.0, 200.0, 200.0), speed=50.0)
-    # 100 % solid: 8000 mm3 over a line of 0.44 x 0.2 mm at 50 mm/s, and 100 layers of 1.5 s
-    assert printer.hours(8000.0, 1e6, 20.0) == pytest.approx((8000 / 4.4 + 150) / 3600)
+def test_a_card_may_lean_on_another_printer():
+    usual = load_printers()["Medium, 220 x 220 x 250 mm"]
+    card = {"infill_share": "40 %", "material": {"name": "ASA", "softening": "95 degC"}}
+    mine = printer_of(card, "[printer]", usual)
+    assert (mine.infill_share, mine.material, mine.softening_c) == (0.4, "ASA", 95.0)
+    assert (mine.name, mine.volume, mine.density) == (usual.name, usual.volume, usual.density)
+
+
+def test_an_entry_that_no_card_has():
+    with pytest.raises(FileError) as caught:
+        printer_of({"nozle": "0.4 mm"}, "[printer]")
+    assert caught.value.found == "an entry 'nozle'"

@@ -23,10 +23,9 @@ from laywright.job.part_section import read_part
 from laywright.job.sections import Section, choice, only, text_of
 from laywright.job.setting_values import section_of, settings_of, vector_of
 from laywright.job.shop_section import SHOP_SECTIONS, read_bench, read_shop
+from laywright.job.tile_section import read_printer, read_tiles
 from laywright.laminate.materials import load_materials
-from laywright.mould.printer import Printer, load_printers
 from laywright.mould.release import ReleaseSettings
-from laywright.mould.tiles import TileSettings
 from laywright.surface.face import LaminateSide, MouldSide
 
 __all__ = ["read_job"]
@@ -68,13 +67,13 @@ def read_job(path: Path, materials_folder: Path | None = None) -> Job:
         layup=read_layup(
             section_of(table, "layup", required=True), load_materials(materials_folder)
         ),
-        printer=_printer(section_of(table, "printer", required=True)),
+        printer=read_printer(section_of(table, "printer", required=True), path.parent),
         laminate_side=choice(LaminateSide, part.get("laminate_side"), "[part] laminate_side"),
         mould_side=choice(MouldSide, part.get("mould_side"), "[part] mould_side"),
         datum=_datum(table.get("datum")),
         release=settings_of(ReleaseSettings, section_of(table, "release"), "release"),
         mould=read_mould(section_of(table, "mould")),
-        tiles=settings_of(TileSettings, section_of(table, "tiles"), "tiles"),
+        tiles=read_tiles(section_of(table, "tiles")),
         patterns=settings_of(PatternSettings, section_of(table, "patterns"), "patterns"),
         roll=settings_of(RollSettings, section_of(table, "roll"), "roll"),
         shop=read_shop(table),
@@ -127,14 +126,3 @@ def _datum(section: object) -> Datum | None:
         vector_of(section.get("point"), "[datum] point"),
         vector_of(section.get("direction"), "[datum] direction"),
     )
-
-
-def _printer(section: Section) -> Printer:
-    only(section, {"use"}, "[printer]")
-    printers = load_printers()
-    name = text_of(section, "use", "[printer]")
-    if name not in printers:
-        raise InputError(
-            "[printer] use", f"'{name}'", " or ".join(f"'{key}'" for key in printers), "choose one"
-        )
-    return printers[name]

@@ -18,7 +18,6 @@ from laywright.mould.piece_settings import PieceSettings
 from laywright.mould.plastic import PlasticSettings
 from laywright.mould.release import ReleaseSettings
 from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
-from laywright.mould.tiles import TileSettings
 from laywright.quantities import magnitude
 from laywright.shop.bag import BagSettings, BagStyle
 from laywright.shop.coupon_plan import CouponSettings, SpanRule
@@ -83,12 +82,6 @@ _UNITS: dict[type, dict[str, str]] = {
         "clearance": "mm",
     },
     RepairSettings: {"scrap": "1", "hole": "mm"},
-    TileSettings: {
-        "dowel_diameter": "mm",
-        "clearance": "mm",
-        "glue_gap": "mm",
-        "least_tile": "mm",
-    },
     PatternSettings: {"margin": "mm", "notch": "mm", "deviation": "mm", "triangles": ""},
     RollSettings: {"edge": "mm", "gap": "mm", "seconds": "s", "widths": "mm"},
     MixSettings: {

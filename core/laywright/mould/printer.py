@@ -1,4 +1,4 @@
-"""The printer that the tiles are made on, and its cards.
+"""The cards of printers: those that come along, and those of one's own.
 
 A card is a TOML file; every number carries its unit::
 
@@ -22,133 +22,31 @@ from __future__ import annotations
 import json
 import re
 import tomllib
-from dataclasses import dataclass
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from laywright.arrays import Vector
-from laywright.errors import FileError, LimitError
+from laywright.errors import FileError
+from laywright.mould.machine import Printer
 from laywright.quantities import magnitude
 
-__all__ = ["Printer", "load_printers", "save_printer"]
+__all__ = ["CARD_KEYS", "Printer", "load_printers", "printer_of", "save_printer"]
 
 _CARDS = Path(__file__).parent / "printers"
 _USUAL = {"walls": "3", "speed": "60 mm/s"}
-_LINE = 1.1  # width of a line over the nozzle; common practice, no source
-_LAYER_CHANGE = 1.5  # s; common practice, no source
-
-
-@dataclass(frozen=True)
-class Printer:
-    """A printer and the plastic in it.
-
-    Attributes
-    ----------
-    name : str
-        Name of the card.
-    volume : tuple of 3 float, mm
-        Width, depth and height that can be printed.
-    border : float, mm
-        Kept free along the four sides of the bed.
-    nozzle, layer_height : float, mm
-        Of the nozzle, and of a layer.
-    infill_share : float
-        Share of the inside that is filled, 0 to 1.
-    density : float, g/cm^3
-        Of the plastic.
-    softening_c : float, degC
-        Temperature at which it gives way under light load; see the plastic's data sheet.
-    material : str
-        Name of the plastic.
-    walls : int
-        Lines that are laid solid along every face.
-    speed : float, mm/s
-        Mean speed of the nozzle while it lays plastic.
-    """
-
-    name: str
-    volume: Vector
-    border: float = 5.0
-    nozzle: float = 0.4
-    layer_height: float = 0.2
-    infill_share: float = 0.2
-    density: float = 1.27
-    softening_c: float = 70.0
-    material: str = "PETG"
-    walls: int = 3
-    speed: float = 60.0
-
-    def __post_init__(self) -> None:
-        least = 2.0 * self.border
-        if self.border < 0.0 or not min(self.volume[:2]) > least or not self.volume[2] > 0.0:
-            raise LimitError(
-                f"printer {self.name}",
-                "a volume of {:.4g} x {:.4g} x {:.4g} mm".format(*self.volume)
-                + f" with a border of {self.border:.3g} mm",
-                "room between the borders",
-                "correct the printer's card",
-            )
-        for what, value, high in (
-            ("nozzle", self.nozzle, 5.0),
-            ("layer height", self.layer_height, 5.0),
-            ("density", self.density, 25.0),
-            ("walls", self.walls, 100.0),
-            ("speed", self.speed, 2000.0),
-        ):
-            if not 0.0 < value <= high:
-                raise LimitError(
-                    f"{what} of printer {self.name}",
-                    f"{value:.3g}",
-                    f"more than 0 and at most {high:.3g}",
-                    "correct the printer's card",
-                )
-        if not 0.0 <= self.infill_share <= 1.0:
-            raise LimitError(
-                f"infill share of printer {self.name}",
-                f"{100.0 * self.infill_share:.3g} %",
-                "0 to 100 %",
-                "correct the printer's card",
-            )
-
-    @property
-    def usable(self) -> Vector:
-        """Width, depth and height inside the border, mm."""
-        x, y, z = self.volume
-        return x - 2.0 * self.border, y - 2.0 * self.border, z
-
-    def mass(self, volume: float, area: float) -> float:
-        """Return the mass of a print in g.
-
-        Parameters
-        ----------
-        volume : float, mm^3
-            Volume it encloses.
-        area : float, mm^2
-            Its surface, printed solid as deep as the walls; the rest is filled by the infill
-            share.
-        """
-        return self.density / 1000.0 * self._laid(volume, area)
-
-    def hours(self, volume: float, area: float, height: float) -> float:
-        """Return about how long a print takes, in hours.
-
-        The plastic laid, at the cross-section of a line times the speed, and a moment for each
-        layer; supports, heating and cooling not counted.
-
-        Parameters
-        ----------
-        volume, area : float, mm^3 and mm^2
-            As for `mass`.
-        height : float, mm
-            Of the print.
-        """
-        flow = _LINE * self.nozzle * self.layer_height * self.speed
-        layers = height / self.layer_height
-        return (self._laid(volume, area) / flow + layers * _LAYER_CHANGE) / 3600.0
-
-    def _laid(self, volume: float, area: float) -> float:
-        skin = min(volume, self.walls * self.nozzle * area)
-        return skin + self.infill_share * (volume - skin)
+_MATERIAL_KEYS = {"name", "density", "softening"}
+CARD_KEYS = {
+    "name",
+    "volume",
+    "border",
+    "nozzle",
+    "layer_height",
+    "infill_share",
+    "walls",
+    "speed",
+    "material",
+}
+"""What a printer's card says."""
 
 
 def load_printers(folder: Path | None = None) -> dict[str, Printer]:
@@ -190,23 +88,11 @@ def save_printer(printer: Printer, folder: Path) -> Path:
     FileError
         If the card cannot be written.
     """
-    x, y, z = printer.volume
-    name = json.dumps(printer.name, ensure_ascii=False)
-    material = json.dumps(printer.material, ensure_ascii=False)
-    card = f"""name = {name}
-volume = ["{x!r} mm", "{y!r} mm", "{z!r} mm"]
-border = "{printer.border!r} mm"
-nozzle = "{printer.nozzle!r} mm"
-layer_height = "{printer.layer_height!r} mm"
-infill_share = "{printer.infill_share!r}"
-walls = {printer.walls}
-speed = "{printer.speed!r} mm/s"
-
-[material]
-name = {material}
-density = "{printer.density!r} g/cm^3"
-softening = "{printer.softening_c!r} degC"
-"""
+    entries, material = _entries(printer), _material(printer)
+    lines = [f"{key} = {json.dumps(value, ensure_ascii=False)}" for key, value in entries.items()]
+    lines += ["", "[material]"]
+    lines += [f"{key} = {json.dumps(value, ensure_ascii=False)}" for key, value in material.items()]
+    card = "\n".join(lines) + "\n"
     path = folder / f"{_file_stem(printer.name)}.toml"
     try:
         folder.mkdir(parents=True, exist_ok=True)
@@ -218,42 +104,105 @@ softening = "{printer.softening_c!r} degC"
     return path
 
 
-def _read(path: Path) -> Printer:
+def printer_of(card: Mapping[str, Any], where: str, usual: Printer | None = None) -> Printer:
+    """Return the printer that a card describes.
+
+    Parameters
+    ----------
+    card : mapping
+        Entries as in a card; each number is a text with its unit.
+    where : str
+        Name of the card, for the message.
+    usual : Printer, optional
+        Where the entries come from that the card leaves out.
+
+    Raises
+    ------
+    FileError
+        If an entry is missing, or not known.
+    """
+    known = _USUAL | ({} if usual is None else _entries(usual))
+    material = card.get("material", {})
+    if not isinstance(material, Mapping):
+        raise FileError(
+            f"material in {where}", repr(material), "a section of its own", "correct the card"
+        )
+    strange = (set(card) - CARD_KEYS) | (set(material) - _MATERIAL_KEYS)
+    if strange:
+        raise FileError(
+            where,
+            f"an entry '{min(strange)}'",
+            f"one of {', '.join(sorted(CARD_KEYS | _MATERIAL_KEYS))}",
+            "correct it",
+        )
+    known = known | dict(card)
+    plastic = {**(_material(usual) if usual is not None else {}), **material}
     try:
-        card = _USUAL | tomllib.loads(path.read_text(encoding="utf-8"))
-        material = card["material"]
-        if len(card["volume"]) != 3:
-            raise TypeError("the volume has not three sides")
-        x, y, z = (magnitude(side, "mm", f"volume in {path.name}") for side in card["volume"])
+        if not isinstance(known["volume"], list) or len(known["volume"]) != 3:
+            raise FileError(
+                f"volume in {where}",
+                repr(known["volume"]),
+                "width, depth and height in a list",
+                "correct it",
+            )
+        x, y, z = (magnitude(str(side), "mm", f"volume in {where}") for side in known["volume"])
         return Printer(
-            name=str(card["name"]),
+            name=str(known["name"]),
             volume=(x, y, z),
-            border=_number(card, "border", "mm", path),
-            nozzle=_number(card, "nozzle", "mm", path),
-            layer_height=_number(card, "layer_height", "mm", path),
-            infill_share=_number(card, "infill_share", "1", path),
-            density=_number(material, "density", "g/cm^3", path),
-            softening_c=_number(material, "softening", "degC", path),
-            material=str(material["name"]),
-            walls=round(_number(card, "walls", "1", path)),
-            speed=_number(card, "speed", "mm/s", path),
+            border=_number(known, "border", "mm", where),
+            nozzle=_number(known, "nozzle", "mm", where),
+            layer_height=_number(known, "layer_height", "mm", where),
+            infill_share=_number(known, "infill_share", "1", where),
+            density=_number(plastic, "density", "g/cm^3", where),
+            softening_c=_number(plastic, "softening", "degC", where),
+            material=str(plastic["name"]),
+            walls=round(_number(known, "walls", "1", where)),
+            speed=_number(known, "speed", "mm/s", where),
         )
     except KeyError as problem:
         raise FileError(
-            str(path), f"no entry {problem}", "every entry of a printer card", "add it"
+            where, f"no entry {problem}", "every entry of a printer card", "add it"
         ) from problem
-    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError, TypeError) as problem:
+
+
+def _entries(printer: Printer) -> dict[str, Any]:
+    """Return what a printer's card says, its plastic left out."""
+    return {
+        "name": printer.name,
+        "volume": [f"{side!r} mm" for side in printer.volume],
+        "border": f"{printer.border!r} mm",
+        "nozzle": f"{printer.nozzle!r} mm",
+        "layer_height": f"{printer.layer_height!r} mm",
+        "infill_share": repr(printer.infill_share),
+        "walls": str(printer.walls),
+        "speed": f"{printer.speed!r} mm/s",
+    }
+
+
+def _material(printer: Printer) -> dict[str, str]:
+    return {
+        "name": printer.material,
+        "density": f"{printer.density!r} g/cm^3",
+        "softening": f"{printer.softening_c!r} degC",
+    }
+
+
+def _read(path: Path) -> Printer:
+    try:
+        card = tomllib.loads(path.read_text(encoding="utf-8"))
+    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError) as problem:
         raise FileError(
             str(path),
             f"a file that cannot be read as a printer card ({problem})",
             "a TOML file as the cards that come along",
             "correct the file",
         ) from problem
+    return printer_of(card, path.name)
 
 
 def _file_stem(name: str) -> str:
     return re.sub(r"[^\w.-]+", "_", name).strip("._") or "printer"
 
 
-def _number(table: dict[str, Any], key: str, unit: str, path: Path) -> float:
-    return magnitude(str(table[key]), unit, f"{key} in {path.name}")
+def _number(table: Mapping[str, Any], key: str, unit: str, where: str) -> float:
+    return magnitude(str(table[key]), unit, f"{key} in {where}")
