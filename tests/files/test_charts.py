@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 from laywright.errors import InputError
 from laywright.files.charts import Curve, Level, line_chart, round_steps
 from laywright.files.drawing import Label, Line
+from laywright.files.lettering import width_of
 
 CURE = np.array([[0.0, 20.0], [12.0, 20.0], [15.0, 50.0], [31.0, 50.0]])
 
@@ -36,10 +37,34 @@ def test_levels_and_marks_lie_on_the_scale_of_their_axis():
         [Level("mould", 50.0)],
         [Level("gel", 15.0)],
     )
-    (curve,) = _on(chart, "curve 1")
-    level, mark = _on(chart, "level")
+    curve = _on(chart, "curve 1")[0]
+    level, mark, key = _on(chart, "level")
     assert level.points[:, 1] == pytest.approx(curve.points[2, 1])
     assert mark.points[:, 0] == pytest.approx(curve.points[2, 0])
+    assert key.points[:, 1].min() > curve.points[:, 1].max()
+
+
+def test_no_name_lies_in_the_field_or_on_the_line_of_another_mark():
+    """Names of marks in any order; every name clears the field, every upright line and name."""
+    marks = [Level("off the mould", 24.4), Level("gelled", 6.5), Level("too hard", 24.0)]
+    chart = line_chart(
+        "cure", "t, h", "T, °C", [Curve("oven", CURE)], [Level("limit", 45.0)], marks, size=(90, 40)
+    )
+    names = {mark.name for mark in marks}
+    boxes = []
+    for label in (s for s in chart.shapes if isinstance(s, Label) and s.text in names):
+        wide, high = 0.5 * width_of(label.text, label.height), 0.5 * label.height
+        x, y = label.at
+        boxes.append((x - wide, x + wide, y - high, y + high))
+    upright = [s.points for s in _on(chart, "level") if np.ptp(s.points[:, 0]) == 0.0]
+    assert len(boxes) == len(upright) == 3
+    for left, right, low, high in boxes:
+        assert low >= 40.0
+        for line in upright:
+            crosses = left < line[0, 0] < right and line[:, 1].max() > low
+            assert not crosses
+        others = [box for box in boxes if box != (left, right, low, high)]
+        assert all(box[3] <= low or box[2] >= high for box in others)
 
 
 def test_axes_carry_their_units_and_curves_differ_without_colour():

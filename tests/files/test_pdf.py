@@ -62,8 +62,8 @@ def test_pictures_are_vectors_inside_the_margins():
     page = pages_of(pdf_bytes(SHEET))[1]
     assert "/XObject" not in page["/Resources"]
     lines = lines_of(page)
-    assert lines[:, :, 0].min() > 14.9
-    assert lines[:, :, 0].max() < 195.1
+    assert lines[:, :, 0].min() > 11.9
+    assert lines[:, :, 0].max() < 198.1
     lengths = np.linalg.norm(lines[:, 1] - lines[:, 0], axis=1)
     assert np.abs(lengths - 120.0).min() < 1.0
 

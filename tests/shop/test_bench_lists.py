@@ -43,10 +43,12 @@ def test_a_bag_takes_its_time():
     assert bagged[0].hands_minutes > plain[0].hands_minutes
 
 
-def test_a_post_cure_stands_where_the_part_is():
-    _, off = layup_run(WORK, shop(post_cure_c=60.0))
+@pytest.mark.parametrize("degrees", [19.0, 21.0, 24.0, 27.3])
+def test_a_post_cure_stands_where_the_part_is(degrees):
+    given = {"temperature_c": degrees, "post_cure_c": 60.0}
+    _, off = layup_run(WORK, shop(**given))
     assert what(off).index("Take the part off the mould") < what(off).index("Post-cure")
-    _, on = layup_run(WORK, shop(post_cure_c=60.0, post_cure_support=Support.MOULD))
+    _, on = layup_run(WORK, shop(**given, post_cure_support=Support.MOULD))
     assert what(on).index("Post-cure") < what(on).index("Take the part off the mould")
 
 

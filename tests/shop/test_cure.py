@@ -127,7 +127,7 @@ def test_other_warnings():
     assert "never cure fully" in said(temperature_c=10.0)
     assert "times there are rough" in said(temperature_c=40.0)
     assert "out of the sun" in said(mould_softening_c=100.0)
-    assert plan_cure(RESIN, CureSettings()).warnings[-1].startswith("Resin that collects")
+    assert plan_cure(RESIN, CureSettings()).warnings[-1].startswith("Corners full of resin")
 
 
 def test_post_cure_step_says_how():

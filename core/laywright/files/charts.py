@@ -16,6 +16,7 @@ from laywright.files.lettering import width_of
 __all__ = ["Curve", "Level", "line_chart", "round_steps"]
 
 _LETTER = 2.6
+_ROW = 1.5  # letters from one name above the field to the next
 _DOT = 0.6
 _CROSS = np.array([[[-1.0, -1.0], [1.0, 1.0]], [[-1.0, 1.0], [1.0, -1.0]]])
 _DASHES: tuple[tuple[float, ...], ...] = ((), (4.0, 1.5), (1.0, 1.5), (6.0, 1.5, 1.0, 1.5))
@@ -78,9 +79,9 @@ def line_chart(
     curves : sequence of Curve
         At least one, in order of importance.
     levels : sequence of Level
-        Drawn across the chart at a height, with their names.
+        Drawn across the chart at a height; their names stand above it.
     marks : sequence of Level
-        Drawn upright at a place along, with their names.
+        Drawn upright at a place along; their names stand above the field.
     dots : sequence of Curve
         Points that no line joins, drawn as small crosses without a name.
     size : tuple of 2 float, mm
@@ -120,15 +121,7 @@ def line_chart(
     for level in levels:
         y = (level.at - origin[1]) * scale[1]
         shapes.append(Line("level", np.array([[0.0, y], [size[0], y]])))
-        middle = size[0] - 0.5 * width_of(level.name, _LETTER) - 1.0
-        shapes.append(Label("level", level.name, (middle, y + 0.9 * _LETTER), _LETTER))
-    for number, mark in enumerate(marks):
-        x = float((mark.at - origin[0]) * scale[0])
-        shapes.append(Line("level", np.array([[x, 0.0], [x, size[1]]])))
-        room = width_of(mark.name, _LETTER) + 2.0
-        middle = x + 0.5 * room if x + room < size[0] else x - 0.5 * room
-        height = size[1] * (0.9 - 0.1 * (number % 5))
-        shapes.append(Label("level", mark.name, (middle, height), _LETTER))
+    shapes += _marks(marks, origin, scale, size)
     for cloud in dots:
         for place in (cloud.points - origin) * scale:
             shapes += [Line("dot", place + _DOT * cross) for cross in _CROSS]
@@ -137,7 +130,9 @@ def line_chart(
         styles[layer] = Style(0.6, _DASHES[number % len(_DASHES)])
         if len(curve.points) > 1:
             shapes.append(Line(layer, (curve.points - origin) * scale))
-    shapes += _key(curves, size) if len(curves) > 1 else []
+    named = [level for level in levels if level.name]
+    rows = sum(1 for mark in marks if mark.name)
+    shapes += _key(curves, named, size[1] + (1.8 + _ROW * rows) * _LETTER)
     return Drawing(name, tuple(shapes), styles)
 
 
@@ -191,14 +186,38 @@ def _titles(
     ]
 
 
-def _key(curves: Sequence[Curve], size: tuple[float, float]) -> list[Line | Label]:
-    """Return the names of the curves above the field, each with a piece of its line."""
+def _marks(
+    marks: Sequence[Level], origin: FloatArray, scale: FloatArray, size: tuple[float, float]
+) -> list[Line | Label]:
+    """Return upright lines, their names above the field, the first one highest.
+
+    So no name lies on a curve, nor on the line of another mark.
+    """
+    shapes: list[Line | Label] = []
+    left = sum(1 for mark in marks if mark.name)
+    for mark in sorted(marks, key=lambda mark: mark.at):
+        x = float((mark.at - origin[0]) * scale[0])
+        top = size[1]
+        if mark.name:
+            top += _ROW * left * _LETTER
+            left -= 1
+            middle = x + 0.5 * width_of(mark.name, _LETTER) + 1.0
+            shapes.append(Label("level", mark.name, (middle, top - 0.5 * _LETTER), _LETTER))
+        shapes.append(Line("level", np.array([[x, 0.0], [x, top]])))
+    return shapes
+
+
+def _key(curves: Sequence[Curve], levels: Sequence[Level], y: float) -> list[Line | Label]:
+    """Return the names of curves and levels above the field, each with a piece of its line."""
+    named = [(f"curve {number}", curve.name) for number, curve in enumerate(curves, start=1)]
+    named += [("level", level.name) for level in levels]
+    if len(named) < 2:
+        return []
     shapes: list[Line | Label] = []
     x = 0.0
-    y = size[1] + 1.8 * _LETTER
-    for number, curve in enumerate(curves):
-        shapes.append(Line(f"curve {number + 1}", np.array([[x, y], [x + 12.0, y]])))
-        width = width_of(curve.name, _LETTER)
-        shapes.append(Label("axis", curve.name, (x + 13.5 + 0.5 * width, y), _LETTER))
+    for layer, name in named:
+        shapes.append(Line(layer, np.array([[x, y], [x + 12.0, y]])))
+        width = width_of(name, _LETTER)
+        shapes.append(Label("axis", name, (x + 13.5 + 0.5 * width, y), _LETTER))
         x += width + 20.0
     return shapes

@@ -39,13 +39,13 @@ from laywright.files.table_widths import column_widths
 
 __all__ = ["pdf_bytes"]
 
-_MARGIN = 15.0
-_HEAD = 12.0
+_MARGIN = 12.0
+_HEAD = 7.0
 _FOOT = 20.0
 _LEAST_TABLE = 35.0  # mm that must be left on a page for a table to begin there
 _SCALES = (1.0, 0.95, 0.9)  # letters of ten points are still read at arm's length
 _BLANK_CELL = 5.5  # mm, room to write by hand
-_BODY = ParagraphStyle("body", fontName=FONT, fontSize=12, leading=15, spaceAfter=6)
+_BODY = ParagraphStyle("body", fontName=FONT, fontSize=12, leading=14.5, spaceAfter=4)
 _CELL = ParagraphStyle("cell", fontName=FONT, fontSize=11, leading=13)
 _CELL_HEAD = ParagraphStyle("cell head", fontName=FONT_BOLD, fontSize=10.5, leading=12.5)
 _TITLE = ParagraphStyle("title", fontName=FONT_BOLD, fontSize=22, leading=27, spaceAfter=6)
@@ -135,7 +135,7 @@ def _furniture(sheet: Sheet, station: str, pages: int) -> Any:
     def paint_page(canvas: Canvas, document: Any) -> None:
         width, height = document.pagesize
         inner = width - 2.0 * _MARGIN * mm
-        top = height / mm - _MARGIN
+        top, rule = height / mm - _MARGIN, _MARGIN + _FOOT - 12.0
         canvas.saveState()
         write(canvas, sheet.title, _MARGIN, top, 3.2, FONT_BOLD, 0.55 * inner / mm)
         canvas.setFont(FONT, 11)
@@ -143,11 +143,11 @@ def _furniture(sheet: Sheet, station: str, pages: int) -> Any:
         canvas.drawRightString(width - _MARGIN * mm, top * mm, line)
         canvas.setLineWidth(0.6)
         canvas.line(_MARGIN * mm, (top - 2.5) * mm, width - _MARGIN * mm, (top - 2.5) * mm)
-        canvas.line(_MARGIN * mm, 23.0 * mm, width - _MARGIN * mm, 23.0 * mm)
+        canvas.line(_MARGIN * mm, rule * mm, width - _MARGIN * mm, rule * mm)
         _, taken = foot.wrap(inner - 25.0 * mm, 15.0 * mm)
-        foot.drawOn(canvas, _MARGIN * mm, 21.5 * mm - taken)
+        foot.drawOn(canvas, _MARGIN * mm, (rule - 1.5) * mm - taken)
         canvas.setFont(FONT_BOLD, 10)
-        canvas.drawRightString(width - _MARGIN * mm, 18.5 * mm, f"{document.page} / {pages}")
+        canvas.drawRightString(width - _MARGIN * mm, (rule - 4.5) * mm, f"{document.page} / {pages}")
         canvas.restoreState()
 
     return paint_page

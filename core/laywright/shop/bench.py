@@ -194,7 +194,7 @@ class BenchPlan:
         return (*(self.strips.remarks if self.strips is not None else ()), *self.timeline.remarks)
 
 
-@stage("Bench Plan", version=1)
+@stage("Bench Plan", version=2)
 def plan_bench(facts: BenchFacts, shop: ShopPlan, settings: BenchSettings) -> BenchPlan:
     """Return everything around the laminate.
 

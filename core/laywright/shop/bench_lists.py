@@ -79,7 +79,7 @@ def layup_run(work: CutWork, shop: ShopPlan) -> list[list[Span]]:
             60.0 * ((cure.post_cure_end or 0.0) - cure.post_cure_start),
             earliest=60.0 * cure.post_cure_start,
         )
-        run += [off, warm] if cure.post_cure_start >= cure.demould_hours else [warm, off]
+        run += [off, warm] if cure.demould_hours < (cure.post_cure_end or 0.0) else [warm, off]
     else:
         run.append(off)
     run.append(Span("Wait until it is cured", 0.0, earliest=done))

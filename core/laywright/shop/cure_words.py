@@ -111,8 +111,8 @@ def cure_warnings(
             "cars, dark parts above all."
         )
     warnings.append(
-        "Resin that collects in corners gets much hotter than the skin: brush it out before it "
-        "gels. A test piece on the same mould material tells more than any number here."
+        "Corners full of resin get much hotter than the skin; a test piece on the same mould "
+        "material tells more than any number here."
     )
     return tuple(warnings)
 

@@ -45,7 +45,11 @@ def cure_station(cure: CurePlan) -> Station:
                 ("What", "After, h", "Cure, %", "Part softens near, °C", "Clock time"),
                 rows,
             ),
-            Picture("Temperature of shop and oven, and where the part softens", _clock(cure), 62.0),
+            Picture(
+                "Temperature of shop and oven, and where the part softens",
+                _clock(cure),
+                66.0 if cure.post_cure_end is None else 54.0,
+            ),
             Note(
                 f"The cured part softens near {cure.glass_transition_c:.0f} °C. The mould softens "
                 f"at {cure.mould_softening_c:.0f} °C and must stay below {cure.mould_limit_c:.0f} "
@@ -175,5 +179,5 @@ def _clock(cure: CurePlan) -> Drawing:
         tuple(curves),
         (Level("the mould must stay below this", cure.mould_limit_c),),
         marks=tuple(marks),
-        size=(150.0, 42.0),
+        size=(150.0, 38.0),
     )
