@@ -4,9 +4,10 @@ import numpy as np
 import pytest
 
 from cloth_demo import hatch_patterns
-from laywright.cloth.pattern_drawing import CHECK_BAR, pattern_drawing, roll_drawing
-from laywright.cloth.roll import RollSettings, placed_outline, plan_roll
-from laywright.files.drawing import Label, Line
+from laywright.cloth.drawing_marks import CHECK_BAR
+from laywright.cloth.pattern_drawing import pattern_drawing
+from laywright.files.drawing import Drawing, Label, Line
+from laywright.files.framing import extent
 
 
 def lines(drawing, layer):
@@ -20,7 +21,7 @@ def texts(drawing):
 def test_a_pattern_is_drawn_at_true_scale_on_named_layers():
     pattern = hatch_patterns().patterns[1]
     drawing = pattern_drawing(pattern, "Hatch")
-    assert set(drawing.layers) == {"cut", "trim", "notch", "datum", "label", "check bar"}
+    assert set(drawing.layers) == {"cut", "trim", "notch", "datum", "warp", "label", "check bar"}
     assert set(drawing.styles) == set(drawing.layers)
     assert lines(drawing, "cut")[0].points == pytest.approx(pattern.cut)
     assert lines(drawing, "trim")[0].points == pytest.approx(pattern.trim)
@@ -67,14 +68,18 @@ def test_label_and_datum_arrow_keep_out_of_each_others_way():
             assert all((h - pattern.datum[1]) * (tip[1] - pattern.datum[1]) < 0 for h in heights)
 
 
-def test_a_roll_is_drawn_with_every_piece_where_it_lies():
-    patterns = hatch_patterns()
-    layout = plan_roll(patterns, RollSettings(seconds=0.0)).rolls[0]
-    drawing = roll_drawing(layout, patterns.patterns)
-    assert np.ptp(lines(drawing, "roll")[0].points, axis=0) == pytest.approx(
-        [layout.length, layout.width]
-    )
-    for place, line in zip(layout.placements, lines(drawing, "cut"), strict=True):
-        pattern = patterns.patterns[place.ply - 1]
-        assert line.points == pytest.approx(placed_outline(pattern, place))
-        assert pattern.name in texts(drawing)
+def test_several_plies_one_drawing_its_quantity_and_its_seam():
+    pattern = hatch_patterns().patterns[0]
+    drawing = pattern_drawing(pattern, "", (3, 1), 4, (120.0,))
+    assert {"Plies 1 and 3", "cut 4", "outline drawn within 0.05 mm"} <= set(texts(drawing))
+    (seam,) = lines(drawing, "seam")
+    assert seam.points[:, 1].tolist() == [120.0, 120.0]
+    assert "cut 1" in texts(pattern_drawing(pattern))
+
+
+def test_nothing_is_written_over_the_check_bars():
+    drawing = pattern_drawing(hatch_patterns().patterns[0])
+    (text,) = [s for s in drawing.shapes if isinstance(s, Label) and s.layer == "check bar"]
+    low, high = extent(Drawing("", (text,)))
+    for bar in lines(drawing, "check bar"):
+        assert (bar.points.max(axis=0) < low).any() or (bar.points.min(axis=0) > high).any()

@@ -2,12 +2,12 @@ import numpy as np
 
 from job_sheet_demo import inputs
 from laywright import values
+from laywright.shop.roll_summary import RollLine
 from laywright.shop.summaries import (
     LaminateSummary,
     PartSummary,
     PatternLine,
     ReleaseSummary,
-    RollLine,
     TileSummary,
 )
 

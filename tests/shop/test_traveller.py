@@ -19,7 +19,7 @@ from laywright.shop.traveller import (
 )
 from pdf_reading import texts_of
 
-UNIT = re.compile(r", (mm|g|m²|%|°|°C|min|h)$")
+UNIT = re.compile(r", (mm|m|g|m²|%|°|°C|min|h)$")
 AFTER = re.compile(r"( to $| ?(mm|g|m|°|%|h|hours|days|min|parts|EUR)\b)")
 TITLES = (
     "Part and check",
@@ -75,7 +75,7 @@ def test_html_says_what_the_pdf_says(made):
 
 def test_every_number_has_a_unit(made):
     """A bare number may stand only in a column whose head names the unit or a count."""
-    counts = {"Ply", "Cup", "Row, column, layer", "Tile", "Hole"}
+    counts = {"Ply", "Cup", "Row, column, layer", "Tile", "Hole", "No."}
     for station in made.sheet.stations:
         for block in station.blocks:
             if isinstance(block, Table):

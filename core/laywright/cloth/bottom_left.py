@@ -29,7 +29,7 @@ Rectangle = tuple[float, float, float, float]
 """Lowest and highest x, lowest and highest y of a place that is not used, mm."""
 
 _ROWS = 400
-_ROWS_OF_MANY = 150
+_ROWS_OF_MANY = 240
 _MANY = 60
 _DRAWS = 3
 _HALVINGS = 6

@@ -23,6 +23,7 @@ _ROUNDING = 1e-3
 _CHECK_EVERY = 0.1
 _TIGHT = 0.95
 _DRAW = 3.0  # mm
+_SLACK = 0.05  # mm
 
 
 @dataclass(frozen=True)
@@ -85,7 +86,7 @@ def search(
         for outline, over in zip(outlines, mirrored, strict=True)
     ]
     items = [
-        spyrrow.Item(str(index), _rough(outline, width, gap), 1, [0.0, 180.0])
+        spyrrow.Item(str(index), _rough(outline, width), 1, [0.0, 180.0])
         for index, outline in enumerate(flipped)
     ]
     config = spyrrow.StripPackingConfig(
@@ -149,10 +150,9 @@ def _wait(
     return False
 
 
-def _rough(outline: FloatArray, width: float, gap: float) -> list[tuple[float, float]]:
+def _rough(outline: FloatArray, width: float) -> list[tuple[float, float]]:
     """Return an outline with fewer points that leaves no part of the given one outside."""
-    slack = max(0.1 * gap, 0.2)
-    rough = Polygon(outline).buffer(slack, join_style="mitre").simplify(slack)
+    rough = Polygon(outline).buffer(_SLACK, join_style="mitre").simplify(_SLACK)
     points = np.asarray(rough.exterior.coords)[:-1]
     if float(np.ptp(points[:, 1])) > width:
         points = outline

@@ -13,18 +13,16 @@ import time
 from dataclasses import replace
 
 import numpy as np
-from shapely.geometry import Polygon
 
 from laywright.arrays import FloatArray
 from laywright.cloth.bottom_left import Rectangle, place_bottom_left
-from laywright.cloth.leftover import free_rectangles
 from laywright.cloth.packing import fits, search
 from laywright.cloth.pattern import Pattern, PatternSet
+from laywright.cloth.roll_figures import layout_of
 from laywright.cloth.roll_layout import (
     Placement,
     RollLayout,
     RollPlan,
-    placed_openings,
     placed_outline,
 )
 from laywright.cloth.roll_pieces import Piece, pieces_of, ways_of
@@ -36,7 +34,6 @@ from laywright.cloth.roll_settings import (
     WidePatterns,
 )
 from laywright.cloth.spot import Spot, end_of
-from laywright.cloth.tape import TAPES, cut_length, tape_length
 from laywright.errors import Cancelled
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
@@ -55,7 +52,7 @@ __all__ = [
 ]
 
 _SEARCHED = 1.0  # s, the shortest search
-_FEW = 60  # pieces that are placed in several orders
+_FEW = 20  # pieces that are placed in several orders
 
 
 @stage("Roll Plan", version=2)
@@ -119,7 +116,9 @@ def plan_roll(
         )
     if not stopped:
         progress(1.0)
-    return RollPlan(tuple(rolls), tuple(offcuts), tuple(remarks))
+    return RollPlan(
+        tuple(rolls), tuple(offcuts), tuple(remarks), settings.parts + settings.mirrored_parts
+    )
 
 
 def _fill_offcuts(
@@ -146,18 +145,9 @@ def _fill_offcuts(
         if chosen:
             taken = {id(piece) for piece, _ in chosen}
             rest = [piece for piece in rest if id(piece) not in taken]
-            layouts.append(
-                _layout(
-                    cloth,
-                    f"offcut {number}",
-                    offcut.width,
-                    offcut.length,
-                    0.0,
-                    chosen,
-                    (),
-                    settings,
-                )
-            )
+            placed = [(piece.pattern, piece.placed(spot)) for piece, spot in chosen]
+            size = (offcut.length, offcut.width)
+            layouts.append(layout_of(cloth, f"offcut {number}", size, 0.0, 0.0, placed, ()))
     return layouts, rest
 
 
@@ -174,20 +164,25 @@ def _lay_out(
     )
     below = tuple((a, b, low - settings.edge, high - settings.edge) for a, b, low, high in faults)
     outlines = [piece.outline for piece in pieces]
+    began = time.monotonic()
     best = _simple(pieces, outlines, usable, settings, below)
     stopped = False
     if len(pieces) > 1 and seconds >= _SEARCHED:
+        seconds = max(seconds - (time.monotonic() - began), _SEARCHED)
         hindered = any(fault[0] < end_of(outlines, best) for fault in faults)
         trial = _reordered if hindered else _searched
         best, stopped = trial(pieces, best, usable, settings, below, seconds, progress)
     length = end_of(outlines, best)
-    chosen = [
-        (piece, replace(spot, y=spot.y + settings.edge))
+    placed = [
+        (piece.pattern, piece.placed(replace(spot, y=spot.y + settings.edge)))
         for piece, spot in zip(pieces, best, strict=True)
     ]
     bought = math.ceil(length / settings.sold_by - 1e-9) * settings.sold_by
     reached = tuple(fault for fault in faults if fault[0] < length)
-    return _layout(cloth, "roll", width, length, bought, chosen, reached, settings), stopped
+    return (
+        layout_of(cloth, "roll", (length, width), bought, settings.edge, placed, reached),
+        stopped,
+    )
 
 
 def _simple(
@@ -290,44 +285,3 @@ def _placed(
     """Return the simple packing on a roll, where every piece finds room."""
     spots = place_bottom_left(outlines, ways, usable, gap, order, taken=faults)
     return [spot for spot in spots if spot is not None]
-
-
-def _layout(
-    cloth: str,
-    name: str,
-    width: float,
-    length: float,
-    bought: float,
-    chosen: list[tuple[Piece, Spot]],
-    faults: tuple[Rectangle, ...],
-    settings: RollSettings,
-) -> RollLayout:
-    """Return the layout of a piece of cloth with its pieces in the order of cutting."""
-    placed = [piece.placed(spot) for piece, spot in chosen]
-    lines = [spot.on(piece.outline) for piece, spot in chosen]
-    openings = [
-        line
-        for (piece, _), placement in zip(chosen, placed, strict=True)
-        for line in placed_openings(piece.pattern, placement)
-    ]
-    order = sorted(
-        range(len(placed)),
-        key=lambda i: (round(float(lines[i][:, 0].min())), float(lines[i][:, 1].min())),
-    )
-    area = sum(float(Polygon(line).area) for line in lines)
-    area -= sum(float(Polygon(line).area) for line in openings)
-    tape_20, tape_50 = (tape_length([*lines, *openings], tape) for tape in TAPES)
-    return RollLayout(
-        cloth,
-        name,
-        width,
-        length,
-        bought,
-        area / (length * width),
-        tuple(placed[i] for i in order),
-        faults,
-        free_rectangles(lines, max(length, bought), width, faults),
-        cut_length([*lines, *openings]),
-        tape_20,
-        tape_50,
-    )

@@ -86,6 +86,8 @@ class RollLayout:
         Share of width x length that becomes pieces.
     placements : tuple of Placement
         One for each piece, in the order of cutting: from the free end of the roll.
+    unused : float, mm
+        Width of the strip along both edges that is not used.
     faults : tuple of Rectangle
         Places that are not used, mm.
     left_over : tuple of Rectangle
@@ -104,6 +106,7 @@ class RollLayout:
     to_buy: float
     share_used: float
     placements: tuple[Placement, ...]
+    unused: float
     faults: tuple[Rectangle, ...]
     left_over: tuple[Rectangle, ...]
     cut_length: float
@@ -143,6 +146,8 @@ class RollPlan:
         Offcuts at hand that are used, cut before the rolls.
     remarks : tuple of str
         What a maker should know about it.
+    parts : int
+        Number of parts that all of it is for, mirrored ones included.
     digest : str
         Of the inputs.
     """
@@ -150,6 +155,7 @@ class RollPlan:
     rolls: tuple[RollLayout, ...]
     offcuts: tuple[RollLayout, ...] = ()
     remarks: tuple[str, ...] = ()
+    parts: int = 1
     digest: str = ""
 
     @property

@@ -83,9 +83,10 @@ def _arc(side: Array, half: float, shares: Array) -> Array:
         Where on the arc, 0 to 1.
     """
     if abs(half) < 1e-9:
-        return shares[:, None] * side
+        return np.asarray(shares[:, None] * side)
     turn = half * (2.0 * shares - 1.0)
     along = 0.5 * (1.0 + np.sin(turn) / math.sin(half))
     aside = -0.5 * (np.cos(turn) - math.cos(half)) / math.sin(half)
     left = np.array([-side[1], side[0]])
-    return along[:, None] * side + aside[:, None] * left
+    points: Array = along[:, None] * side + aside[:, None] * left
+    return points

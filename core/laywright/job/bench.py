@@ -58,7 +58,7 @@ def bench_facts(
             )
             for pattern in patterns.patterns
         ),
-        rolls=tuple(RollUse(layout.cloth, layout.length) for layout in roll.rolls),
+        rolls=tuple(RollUse(layout.cloth, layout.to_buy / roll.parts) for layout in roll.rolls),
         plastic="" if printer is None else printer.material,
         print_g=sum(tile.mass for tile in tiles.tiles),
         glue_g=_GLUE_LOST * _GLUE_DENSITY * tiles.glue_area * tiles.glue_gap / 1000.0,

@@ -12,7 +12,6 @@ from pathlib import Path
 from laywright.arrays import Vector
 from laywright.cloth.datum import Datum
 from laywright.cloth.pattern import PatternSettings
-from laywright.cloth.roll import RollSettings
 from laywright.errors import FileError, InputError
 from laywright.job.analysis import AnalysisSettings
 from laywright.job.job import Job
@@ -20,6 +19,7 @@ from laywright.job.layup_section import read_layup
 from laywright.job.load_section import read_load
 from laywright.job.mould_section import read_mould
 from laywright.job.part_section import read_part
+from laywright.job.roll_section import read_roll
 from laywright.job.sections import Section, choice, only, text_of
 from laywright.job.setting_values import section_of, settings_of, vector_of
 from laywright.job.shop_section import SHOP_SECTIONS, read_bench, read_shop
@@ -75,7 +75,7 @@ def read_job(path: Path, materials_folder: Path | None = None) -> Job:
         mould=read_mould(section_of(table, "mould")),
         tiles=read_tiles(section_of(table, "tiles")),
         patterns=settings_of(PatternSettings, section_of(table, "patterns"), "patterns"),
-        roll=settings_of(RollSettings, section_of(table, "roll"), "roll"),
+        roll=read_roll(section_of(table, "roll")),
         shop=read_shop(table),
         bench=read_bench(table),
         loading=read_load(section_of(table, "load")),

@@ -13,7 +13,8 @@ import json
 from collections.abc import Mapping
 from pathlib import Path
 
-from laywright.cloth.pattern_drawing import pattern_drawing, roll_drawing
+from laywright.cloth.pattern_drawing import pattern_drawing
+from laywright.cloth.roll_drawing import roll_drawing
 from laywright.errors import FileError
 from laywright.files.dxf import dxf_bytes
 from laywright.files.html import html_bytes
@@ -92,8 +93,13 @@ def _cloth_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
     label = f"{result.name}, {result.version}"
     drawings = [pattern_drawing(pattern, label) for pattern in patterns]
     names = safe_names([f"{p.ply:02d} {p.cloth}" for p in patterns])
-    rolls = [roll_drawing(roll, patterns) for roll in result.roll.rolls]
-    roll_names = safe_names([roll.cloth for roll in result.roll.rolls])
+    rolls = [roll_drawing(layout, patterns) for layout in result.roll.layouts]
+    roll_names = safe_names(
+        [
+            layout.cloth if layout.name == "roll" else f"{layout.cloth}, {layout.name}"
+            for layout in result.roll.layouts
+        ]
+    )
     return {
         "cloth/patterns (mm).dxf": dxf_bytes(drawings),
         f"cloth/patterns true scale {paper.value}.pdf": drawing_pages(

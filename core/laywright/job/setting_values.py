@@ -9,7 +9,7 @@ from typing import Any, TypeVar, get_type_hints
 from laywright.arrays import Vector
 from laywright.cloth.fabric import Start
 from laywright.cloth.pattern import PatternSettings
-from laywright.cloth.roll import RollSettings
+from laywright.cloth.roll import RollSettings, TurnOver, WidePatterns
 from laywright.errors import InputError
 from laywright.job.analysis import AnalysisSettings, EdgeHold
 from laywright.job.sections import Section, choice, only
@@ -82,8 +82,22 @@ _UNITS: dict[type, dict[str, str]] = {
         "clearance": "mm",
     },
     RepairSettings: {"scrap": "1", "hole": "mm"},
-    PatternSettings: {"margin": "mm", "notch": "mm", "deviation": "mm", "triangles": ""},
-    RollSettings: {"edge": "mm", "gap": "mm", "seconds": "s", "widths": "mm"},
+    PatternSettings: {
+        "margin": "mm",
+        "margins": "mm",
+        "notch": "mm",
+        "deviation": "mm",
+        "triangles": "",
+    },
+    RollSettings: {
+        "edge": "mm",
+        "gap": "mm",
+        "seconds": "s",
+        "widths": "mm",
+        "sold_by": "mm",
+        "parts": "",
+        "mirrored_parts": "",
+    },
     MixSettings: {
         "extra_share": "1",
         "fixed_loss_g": "g",
@@ -132,6 +146,8 @@ _CHOICES: dict[str, type[Enum]] = {
     "start": Start,
     "post_cure_support": Support,
     "build": MouldBuild,
+    "turn_over": TurnOver,
+    "wide": WidePatterns,
     "edge": EdgeHold,
     "rule": TimeRule,
     "span": SpanRule,

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from laywright.cloth.pattern import PatternSet
-from laywright.cloth.pattern_drawing import pattern_drawing, roll_drawing
+from laywright.cloth.pattern_drawing import pattern_drawing
 from laywright.cloth.roll import RollPlan
 from laywright.files.projection import picture
 from laywright.job.bench import bench_facts, core_line
+from laywright.job.cut_list import roll_lines
 from laywright.job.laminate_page import laminate_details
 from laywright.job.links import ply_cloths
 from laywright.job.pictures import exploded_picture, ply_picture
@@ -24,7 +25,6 @@ from laywright.shop.summaries import (
     PatternLine,
     PlyLine,
     ReleaseSummary,
-    RollLine,
     Size,
     TileLine,
     TileSummary,
@@ -106,16 +106,7 @@ def make_job_sheet(
                 patterns.patterns, ply_cloths(patterns, laminate), strict=True
             )
         ),
-        tuple(
-            RollLine(
-                layout.cloth,
-                layout.width,
-                layout.length,
-                layout.share_used,
-                roll_drawing(layout, patterns.patterns),
-            )
-            for layout in roll.rolls
-        ),
+        roll_lines(roll, patterns.patterns),
         shop,
         plan_bench(facts, shop, settings),
         version,

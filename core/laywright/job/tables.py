@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from laywright.files.csv import csv_bytes
+from laywright.job.cut_list import cut_table
 from laywright.job.job import JobResult
 from laywright.job.laminate_table import laminate_table
 from laywright.job.links import ply_cloths
@@ -19,6 +20,7 @@ def table_files(result: JobResult) -> dict[str, bytes]:
     return {
         **tile_tables(result.tiles, result.face.deviation + result.body.largest_deviation),
         "tables/plies.csv": _plies(result),
+        "tables/cutting.csv": cut_table(result.roll, result.patterns.patterns),
         "tables/laminate.csv": laminate_table(result.laminate),
         "tables/cups.csv": _cups(result),
         "tables/cure.csv": _cure(result),

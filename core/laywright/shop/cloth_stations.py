@@ -8,11 +8,11 @@ from laywright.files.framing import gathered
 from laywright.files.page import Block, Card, Cards, Note, Picture, Station, Steps, Table
 from laywright.shop import cautions
 from laywright.shop.mix import MixPlan
+from laywright.shop.roll_summary import RollLine
 from laywright.shop.station_parts import ANGLES, BY_HAND, pictured, remarks_of
 from laywright.shop.summaries import (
     LaminateSummary,
     PatternLine,
-    RollLine,
 )
 
 __all__ = ["cut_station", "lay_up_station", "mix_station"]
@@ -26,10 +26,27 @@ def cut_station(patterns: tuple[PatternLine, ...], rolls: tuple[RollLine, ...]) 
     """Return the page of shears and scale."""
     blocks: list[Block] = [
         Table(
-            "Rolls",
-            ("Cloth", "Width of the roll, mm", "Length to be cut, mm", "Used, %"),
+            "Cloth",
+            (
+                "From",
+                "Width, mm",
+                "Cut, mm",
+                "Buy, m",
+                "Used, %",
+                "Tape 20 | 50 mm, m",
+                "Rest, mm",
+            ),
             tuple(
-                (r.cloth, f"{r.width:.0f}", f"{r.length:.0f}", f"{100.0 * r.share_used:.0f}")
+                (
+                    r.cloth,
+                    f"{r.width:.0f}",
+                    f"{r.length:.0f}",
+                    f"{r.to_buy / 1000.0:.2f}" if r.to_buy else "at hand",
+                    f"{100.0 * r.share_used:.0f}",
+                    f"{r.tape[0] / 1000.0:.1f} | {r.tape[1] / 1000.0:.1f}",
+                    " ".join(f"{long:.0f} x {wide:.0f}" for long, wide in r.left_over[:1])
+                    or "none",
+                )
                 for r in rolls
             ),
         )
@@ -42,10 +59,12 @@ def cut_station(patterns: tuple[PatternLine, ...], rolls: tuple[RollLine, ...]) 
             (
                 "Paper patterns: both bars on every page must measure 100 mm.",
                 "Lay each pattern with its warp arrow along the roll and the written side up.",
-                "Tape over the cut line, then cut; write ply and arrow on the tape.",
+                "Tape over the cut line, half on either side, then cut through the tape; write ply "
+                "and arrow on it. Aramid is taped on both faces: twice that length.",
                 "Weigh every piece before any resin is poured and write it down.",
             )
         ),
+        *_cut_lists(rolls),
         Table(
             "Weigh-in of the dry cloth",
             ("Ply", "Cloth", "Angle, °", "Area, m²", "Shear, °", "Planned, g", "Weighed, g"),
@@ -64,12 +83,37 @@ def cut_station(patterns: tuple[PatternLine, ...], rolls: tuple[RollLine, ...]) 
         ),
         *_wrinkles(patterns),
     ]
-    shown = [p.drawing.without("check bar") for p in patterns if p.drawing is not None]
+    shown = [p.drawing.without("check bar", "label") for p in patterns if p.drawing is not None]
     for start in range(0, len(shown), _PATTERNS):
         some = gathered("Patterns", shown[start : start + _PATTERNS], _ACROSS, _CELL)
         high = 42.0 * math.ceil(min(_PATTERNS, len(shown) - start) / _ACROSS)
-        blocks.append(Picture("Patterns with their arrows", some, high))
+        blocks.append(Picture("Patterns: solid datum arrow, dotted warp arrow", some, high))
     return Station("Cut cloth", cautions.CUT, tuple(blocks))
+
+
+def _cut_lists(rolls: tuple[RollLine, ...]) -> tuple[Table, ...]:
+    """Return the pieces of every length of cloth, from its free end."""
+    return tuple(
+        Table(
+            f"{roll.cloth}, in the order of cutting from the free end",
+            ("No.", "Piece", "Along, mm", "Across, mm", "Length, mm", "Width, mm", "Face", "Cut"),
+            tuple(
+                (
+                    f"{line.number}",
+                    line.piece,
+                    f"{line.at[0]:.0f}",
+                    f"{line.at[1]:.0f}",
+                    f"{line.size[0]:.0f}",
+                    f"{line.size[1]:.0f}",
+                    "down" if line.face_down else "up",
+                    BY_HAND,
+                )
+                for line in roll.pieces
+            ),
+        )
+        for roll in rolls
+        if roll.pieces
+    )
 
 
 def _wrinkles(patterns: tuple[PatternLine, ...]) -> tuple[Note, ...]:

@@ -15,7 +15,6 @@ __all__ = [
     "PatternLine",
     "PlyLine",
     "ReleaseSummary",
-    "RollLine",
     "TileLine",
     "TileSummary",
 ]
@@ -261,27 +260,4 @@ class PatternLine:
     mass: float
     largest_shear: float
     locked_share: float
-    drawing: Drawing | None = None
-
-
-@dataclass(frozen=True, eq=False)
-class RollLine:
-    """One roll of cloth.
-
-    Attributes
-    ----------
-    cloth : str
-        Its cloth.
-    width, length : float, mm
-        Width of the roll and length that is used up.
-    share_used : float
-        Share of that cloth that becomes pieces.
-    drawing : Drawing or None
-        The roll with its pieces.
-    """
-
-    cloth: str
-    width: float
-    length: float
-    share_used: float
     drawing: Drawing | None = None

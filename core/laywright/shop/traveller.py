@@ -25,13 +25,13 @@ from laywright.shop.bench import BenchPlan
 from laywright.shop.coupon_station import coupon_station
 from laywright.shop.laminate_station import laminate_station
 from laywright.shop.plan import ShopPlan
+from laywright.shop.roll_summary import RollLine
 from laywright.shop.summaries import (
     LaminateSummary,
     PartSummary,
     PatternLine,
     PlyLine,
     ReleaseSummary,
-    RollLine,
     TileLine,
     TileSummary,
 )

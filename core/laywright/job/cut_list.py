@@ -1,0 +1,95 @@
+"""The cut list: every piece in the order of cutting, with its place on the cloth."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+
+from laywright.cloth.pattern import Pattern
+from laywright.cloth.roll_drawing import roll_drawing
+from laywright.cloth.roll_layout import RollLayout, RollPlan, placed_outline
+from laywright.files.csv import csv_bytes
+from laywright.shop.roll_summary import CutLine, RollLine
+
+__all__ = ["cut_lines", "cut_table", "roll_lines"]
+
+
+def cut_lines(layout: RollLayout, patterns: Sequence[Pattern]) -> tuple[CutLine, ...]:
+    """Return the pieces of a length of cloth in the order of cutting.
+
+    Parameters
+    ----------
+    layout : RollLayout
+        The roll or offcut.
+    patterns : sequence of Pattern
+        All patterns of the job.
+    """
+    lines = []
+    for number, placement in enumerate(layout.placements, 1):
+        pattern = patterns[placement.pattern]
+        outline = placed_outline(pattern, placement)
+        (along, across), (long, wide) = outline.min(axis=0), np.ptp(outline, axis=0)
+        lines.append(
+            CutLine(
+                number,
+                placement.name,
+                placement.ply,
+                pattern.angle,
+                (float(along), float(across)),
+                (float(long), float(wide)),
+                placement.face_down,
+            )
+        )
+    return tuple(lines)
+
+
+def roll_lines(roll: RollPlan, patterns: Sequence[Pattern]) -> tuple[RollLine, ...]:
+    """Return every length of cloth for the sheet, offcuts first."""
+    return tuple(
+        RollLine(
+            layout.title,
+            layout.width,
+            layout.length,
+            layout.share_used,
+            roll_drawing(layout, patterns).without("left over", "unused edge"),
+            layout.to_buy,
+            (layout.tape_20, layout.tape_50),
+            tuple((b - a, high - low) for a, b, low, high in layout.left_over),
+            cut_lines(layout, patterns),
+        )
+        for layout in roll.layouts
+    )
+
+
+def cut_table(roll: RollPlan, patterns: Sequence[Pattern]) -> bytes:
+    """Return the cut list as comma-separated text."""
+    head = (
+        "from",
+        "number",
+        "piece",
+        "ply",
+        "angle (deg)",
+        "begins along the warp (mm)",
+        "begins across (mm)",
+        "length (mm)",
+        "width (mm)",
+        "face",
+    )
+    rows = [
+        (
+            layout.title,
+            line.number,
+            line.piece,
+            line.ply,
+            round(float(np.degrees(line.angle)), 3),
+            round(line.at[0], 1),
+            round(line.at[1], 1),
+            round(line.size[0], 1),
+            round(line.size[1], 1),
+            "down" if line.face_down else "up",
+        )
+        for layout in roll.layouts
+        for line in cut_lines(layout, patterns)
+    ]
+    return csv_bytes(head, rows)

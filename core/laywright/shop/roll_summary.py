@@ -1,0 +1,73 @@
+"""What the job sheet must know of the cloth: its lengths and the pieces cut from them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from laywright.files.drawing import Drawing
+
+__all__ = ["CutLine", "RollLine"]
+
+
+@dataclass(frozen=True)
+class CutLine:
+    """One piece of the cut list.
+
+    Attributes
+    ----------
+    number : int
+        Place in the order of cutting.
+    piece : str
+        What is written on it.
+    ply : int
+        Its ply.
+    angle : float, radians
+        Ply angle.
+    at, size : tuple of 2 float, mm
+        Where it begins along the warp and across, and how long and wide it is.
+    face_down : bool
+        Whether its written side lies downwards on the table.
+    """
+
+    number: int
+    piece: str
+    ply: int
+    angle: float
+    at: tuple[float, float]
+    size: tuple[float, float]
+    face_down: bool
+
+
+@dataclass(frozen=True, eq=False)
+class RollLine:
+    """One length of cloth, from a roll or an offcut.
+
+    Attributes
+    ----------
+    cloth : str
+        Which cloth, or which offcut of it.
+    width, length : float, mm
+        Width of the roll and length that is used up.
+    share_used : float
+        Share of that cloth that becomes pieces.
+    drawing : Drawing or None
+        The roll with its pieces.
+    to_buy : float, mm
+        Length that is bought, 0 for an offcut.
+    tape : tuple of 2 float, mm
+        Edge tape of 20 and of 50 mm width along the cut lines, on one face.
+    left_over : tuple of (length, width), mm
+        The largest rectangles that remain.
+    pieces : tuple of CutLine
+        In the order of cutting.
+    """
+
+    cloth: str
+    width: float
+    length: float
+    share_used: float
+    drawing: Drawing | None = None
+    to_buy: float = 0.0
+    tape: tuple[float, float] = (0.0, 0.0)
+    left_over: tuple[tuple[float, float], ...] = ()
+    pieces: tuple[CutLine, ...] = ()
