@@ -1,15 +1,24 @@
 from __future__ import annotations
 
 import dataclasses
+import math
 
 import pytest
 
+import shapes
 from job_demo import hatch
 from laywright.cloth.pattern import PatternSet
-from laywright.job.links import ply_cloths
+from laywright.job.links import ply_cloths, with_closing
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Core
+from laywright.laminate.spring_in import closing_share
+from laywright.mould.as_printed import compensations_of
+from laywright.mould.compensation import Allowances
+from laywright.mould.settings import MouldSettings
+from laywright.shop.cure_settings import CureSettings
+from laywright.surface.bends import bends_of
+from laywright.surface.face import take_face
 
 
 @dataclasses.dataclass(frozen=True)
@@ -38,3 +47,28 @@ def test_the_plies_on_a_core_hold_the_resin_that_bonds_it():
     assert extra == pytest.approx([0.0, sheet.bond_resin, sheet.bond_resin], abs=1e-9)
     made = analyse(cored)
     assert sum(after) == pytest.approx(made.resin_areal, rel=1e-12)
+
+
+def test_bends_close_by_what_the_laminate_says_unless_a_person_does():
+    laminate = analyse(hatch().layup)
+    plain, cold = MouldSettings(), CureSettings()
+    room = with_closing(plain, laminate, cold).allowances.closing
+    hot = with_closing(plain, laminate, CureSettings(post_cure_c=80.0)).allowances.closing
+    assert room == closing_share(laminate, 0.0)
+    assert hot == closing_share(laminate, 21.0 - 80.0)
+    assert hot > room > 0.0
+    own = MouldSettings(allowances=Allowances(closing=0.005))
+    assert with_closing(own, laminate, cold) is own
+
+
+def test_a_job_lists_its_bends():
+    surface = shapes.tray(0.0, turns=6, spacing=20.0)
+    face = take_face(surface, (0.0, 0.0, 1.0))
+    laminate = analyse(hatch().layup)
+    settings = with_closing(MouldSettings(), laminate, CureSettings())
+    items = [item for item in compensations_of(face, 0.6, settings) if "spring-in" in item.name]
+    share = settings.allowances.closing
+    assert [item.size for item in items] == pytest.approx(
+        [math.degrees(share * bend.turn) for bend in bends_of(surface)]
+    )
+    assert len(items) >= 1

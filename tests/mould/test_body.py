@@ -218,7 +218,7 @@ def test_coats_set_the_print_back():
     assert body.from_cad.max() <= -0.29
     assert body.print_scale == pytest.approx((1.0 / 1.00136,) * 3)
     left_out = MouldSettings(
-        allowances=Allowances(0.3, 68e-6, 20.0, (), (Allowance.COATS, Allowance.GROWTH))
+        allowances=Allowances(0.3, 68e-6, 20.0, 0.0, (Allowance.COATS, Allowance.GROWTH))
     )
     body = build_body(face, 1.0, left_out)
     assert body.largest_from_cad < 1e-9

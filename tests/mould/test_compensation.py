@@ -12,13 +12,13 @@ from laywright.errors import LimitError
 from laywright.mould.compensation import (
     Allowance,
     Allowances,
-    Bend,
     growth_scale,
     print_scale,
     scale_items,
     spring_in_items,
     surface_items,
 )
+from laywright.surface.bends import Bend
 
 SHARE = st.floats(-0.05, 0.05)
 
@@ -48,10 +48,15 @@ def test_items_name_size_and_place():
 
 
 def test_every_item_can_be_switched_off_and_says_so():
-    off = Allowances(0.2, 68e-6, 20.0, (), tuple(Allowance))
-    items = (*surface_items(1.2, 1.2, off), *scale_items((0.003,) * 3, off))
-    assert len(items) == 6
-    assert [item.size for item in items] == [0.0] * 6
+    off = Allowances(0.2, 68e-6, 20.0, 0.01, tuple(Allowance))
+    bend = Bend("Fillet", 1.5, 8.0, 300.0, (0.0, 0.0, 0.0))
+    items = (
+        *surface_items(1.2, 1.2, off),
+        *scale_items((0.003,) * 3, off),
+        *spring_in_items((bend,), off),
+    )
+    assert len(items) == 7
+    assert [item.size for item in items] == [0.0] * 7
     assert {item.where for item in items} == {"not applied: switched off"}
     on = Allowances(0.2, 68e-6, 20.0)
     assert [item.size for item in surface_items(1.2, 1.2, on)] == [1.2, 0.2]
@@ -59,11 +64,13 @@ def test_every_item_can_be_switched_off_and_says_so():
 
 
 def test_a_bend_is_told_and_not_applied():
-    bend = Bend("Crown to Fillet", math.radians(90.0), math.radians(0.7))
-    (item,) = spring_in_items(Allowances(bends=(bend,)))
-    assert (item.name, item.unit) == ("spring-in of Crown to Fillet", "deg")
+    bend = Bend("Fillet", math.radians(90.0), 8.0, 300.0, (1.0, -0.04, 2.0))
+    (item,) = spring_in_items((bend,), Allowances(closing=0.7 / 90.0))
+    assert (item.name, item.unit) == ("spring-in of bend 1", "deg")
     assert item.size == pytest.approx(0.7)
-    assert item.where.startswith("not applied: a bend of 90 deg")
+    assert item.where.startswith("not applied: Fillet turns by 90 deg, radius 8 mm, over 300 mm")
+    assert "near (1, 0, 2) mm" in item.where
+    assert spring_in_items((bend,), Allowances()) == ()
 
 
 def test_a_share_out_of_reason_is_refused_by_axis():

@@ -7,11 +7,14 @@ import dataclasses
 from laywright.cloth.pattern import PatternSet
 from laywright.laminate.laminate import Laminate
 from laywright.laminate.plies import Layup
+from laywright.laminate.spring_in import closing_share
 from laywright.mould.printer import Printer
+from laywright.mould.settings import MouldSettings
+from laywright.shop.cure_settings import CureSettings
 from laywright.shop.mix import PlyCloth
 from laywright.shop.plan import ShopSettings
 
-__all__ = ["ply_cloths", "with_mould_of"]
+__all__ = ["ply_cloths", "with_closing", "with_mould_of"]
 
 
 def ply_cloths(patterns: PatternSet, laminate: Laminate) -> tuple[PlyCloth, ...]:
@@ -48,3 +51,17 @@ def with_mould_of(settings: ShopSettings, printer: Printer) -> ShopSettings:
         return settings
     cure = dataclasses.replace(settings.cure, mould_softening_c=printer.softening_c)
     return dataclasses.replace(settings, cure=cure)
+
+
+def with_closing(settings: MouldSettings, laminate: Laminate, cure: CureSettings) -> MouldSettings:
+    """Return the settings with the share by which bends close, where they name none.
+
+    The resin sets at the temperature of the shop, or of the post-cure where there is one.
+    """
+    if settings.allowances.closing != 0.0:
+        return settings
+    hottest = max(cure.temperature_c, cure.post_cure_c or cure.temperature_c)
+    closing = closing_share(laminate, cure.temperature_c - hottest)
+    return dataclasses.replace(
+        settings, allowances=dataclasses.replace(settings.allowances, closing=closing)
+    )

@@ -27,6 +27,7 @@ from laywright.laminate.rotation import rotated_expansion, rotated_stiffness, st
 __all__ = [
     "FreeStrain",
     "SpringIn",
+    "closing_share",
     "corner_spring_in",
     "cure_strain",
     "spring_in",
@@ -178,6 +179,29 @@ def cure_strain(laminate: Laminate) -> FreeStrain:
     )
     still = dataclasses.replace(laminate, layup=dataclasses.replace(layup, plies=plies))
     return thermal_strain(still).times(-layup.resin.cure_shrinkage / layup.resin.expansion)
+
+
+def closing_share(laminate: Laminate, temperature_change: float) -> float:
+    """Return the share of its turn by which a bend of this laminate closes.
+
+    Where a bend runs in no particular direction of the layup, the strain across it is taken as
+    the mean over all directions.
+
+    Parameters
+    ----------
+    laminate : Laminate
+    temperature_change : float, K
+        From the temperature at which the resin set to that of use; negative on cooling.
+    """
+    thermal, cure = thermal_strain(laminate), cure_strain(laminate)
+    return spring_in(
+        1.0,
+        0.5 * (thermal.in_plane[0] + thermal.in_plane[1]),
+        thermal.through,
+        temperature_change,
+        0.5 * (cure.in_plane[0] + cure.in_plane[1]),
+        cure.through,
+    ).total
 
 
 def corner_spring_in(

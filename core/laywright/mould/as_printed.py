@@ -13,11 +13,14 @@ from laywright.mould.compensation import (
     surface_items,
 )
 from laywright.mould.settings import MouldSettings
+from laywright.surface.bends import bends_of
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide
 from laywright.surface.offset import offset
 from laywright.surface.triangles import Surface
 
 __all__ = ["compensations_of", "printed_surface", "scale_of"]
+
+_BENDS = 20
 
 
 def printed_surface(face: MouldedFace, thickness: float, settings: MouldSettings) -> Surface:
@@ -47,7 +50,7 @@ def compensations_of(
     return (
         *surface_items(thickness, moved, settings.allowances),
         *scale_items(settings.shrinkage, settings.allowances),
-        *spring_in_items(settings.allowances),
+        *spring_in_items(bends_of(face.surface)[:_BENDS], settings.allowances),
     )
 
 

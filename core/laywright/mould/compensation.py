@@ -12,12 +12,12 @@ from enum import Enum
 
 from laywright.arrays import Vector
 from laywright.errors import LimitError
+from laywright.surface.bends import Bend
 from laywright.wording import three_figures
 
 __all__ = [
     "Allowance",
     "Allowances",
-    "Bend",
     "Compensation",
     "growth_scale",
     "print_scale",
@@ -36,25 +36,7 @@ class Allowance(Enum):
     COATS = "release film and coats"
     SHRINKAGE = "print shrinkage"
     GROWTH = "growth of the mould at cure temperature"
-
-
-@dataclass(frozen=True)
-class Bend:
-    """A bend of the part that closes after demoulding.
-
-    Attributes
-    ----------
-    name : str
-        Where it is.
-    turn : float, radians
-        Angle through which the skin turns.
-    spring_in : float, radians
-        By how much the bend closes; negative if it opens.
-    """
-
-    name: str
-    turn: float
-    spring_in: float
+    SPRING_IN = "spring-in of bends"
 
 
 @dataclass(frozen=True)
@@ -69,8 +51,8 @@ class Allowances:
         Thermal expansion of the plastic; 68e-6 for PLA (from memory: use the data sheet).
     warming : float, K
         How much warmer than the printed size's temperature the mould is when the resin gels.
-    bends : tuple of Bend
-        Listed with the angle by which each closes.
+    closing : float
+        Share of its turn by which a bend closes after demoulding; it follows from the laminate.
     left_out : tuple of Allowance
         Allowances that are switched off.
     """
@@ -78,7 +60,7 @@ class Allowances:
     coats: float = 0.0
     expansion: float = 0.0
     warming: float = 0.0
-    bends: tuple[Bend, ...] = ()
+    closing: float = 0.0
     left_out: tuple[Allowance, ...] = ()
 
     def __post_init__(self) -> None:
@@ -86,6 +68,7 @@ class Allowances:
             ("release film and coats", self.coats, 0.0, 5.0, "mm"),
             ("expansion of the plastic", self.expansion, 0.0, 5e-4, "1/K"),
             ("warming of the mould", self.warming, -100.0, 200.0, "K"),
+            ("closing of bends", self.closing, -0.2, 0.2, "of the turn"),
         ):
             if not low <= value <= high:
                 raise LimitError(
@@ -228,15 +211,36 @@ def scale_items(shrinkage: Vector, allowances: Allowances) -> tuple[Compensation
     return tuple(items)
 
 
-def spring_in_items(allowances: Allowances) -> tuple[Compensation, ...]:
-    """Return one item for every bend: told, not applied."""
-    return tuple(
-        Compensation(
-            f"spring-in of {bend.name}",
-            math.degrees(bend.spring_in),
-            "deg",
-            f"not applied: a bend of {math.degrees(bend.turn):.0f} deg closes by this angle; "
-            "draw the part more open by as much if it matters",
+def spring_in_items(bends: tuple[Bend, ...], allowances: Allowances) -> tuple[Compensation, ...]:
+    """Return one item for every bend: told, not applied.
+
+    Parameters
+    ----------
+    bends : tuple of Bend
+        Of the part.
+    allowances : Allowances
+        By which share of its turn a bend closes, and what is switched off.
+    """
+    if allowances.closing == 0.0:
+        return ()
+    off = Allowance.SPRING_IN in allowances.left_out
+    items = []
+    for number, bend in enumerate(bends, 1):
+        x, y, z = (round(part, 1) + 0.0 for part in bend.point)
+        shape = f"radius {three_figures(bend.radius)} mm" if bend.radius else "a sharp edge"
+        where = (
+            f"not applied: {bend.where} turns by {math.degrees(bend.turn):.0f} deg, {shape}, over "
+            f"{bend.length:.0f} mm near ({x:g}, {y:g}, {z:g}) mm and closes by this angle; draw "
+            "the part more open by as much if it matters"
         )
-        for bend in allowances.bends
-    )
+        items.append(
+            Compensation(
+                f"spring-in of bend {number}",
+                allowances.size_of(
+                    Allowance.SPRING_IN, math.degrees(allowances.closing * bend.turn)
+                ),
+                "deg",
+                _OFF if off else where,
+            )
+        )
+    return tuple(items)

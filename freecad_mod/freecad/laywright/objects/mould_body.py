@@ -5,6 +5,7 @@ import math
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.job.sections import choice
+from laywright.laminate.spring_in import closing_share
 from laywright.mould.body import MouldBody, build_body
 from laywright.mould.compensation import Allowance, Allowances
 from laywright.mould.piece_settings import PieceSettings
@@ -12,6 +13,7 @@ from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
 
 __all__ = ["MouldBodyObject"]
 
+_ROOM = 21.0
 _SWITCHES = "Allowances switched off, one on each line: " + ", ".join(
     f"'{kind.value}'" for kind in Allowance
 )
@@ -51,6 +53,12 @@ class MouldBodyObject(StageObject):
         Property("Coats", "Length", "What primer, sealer or film add to the print (mm)"),
         Property("PlasticExpansion", "Float", "Thermal expansion of the plastic (1e-6 per K)"),
         Property("Warming", "Float", "Warmer than the printed size when the resin gels (K)"),
+        Property(
+            "SetTemperature",
+            "Float",
+            "Temperature at which the resin sets, the post-cure's where there is one (°C)",
+            _ROOM,
+        ),
         Property("LeftOut", "StringList", _SWITCHES),
         Property(
             "MostPieces",
@@ -113,6 +121,7 @@ class MouldBodyObject(StageObject):
             coats=obj.Coats.Value,
             expansion=1e-6 * obj.PlasticExpansion,
             warming=obj.Warming,
+            closing=closing_share(laminate, _ROOM - obj.SetTemperature),
             left_out=tuple(choice(Allowance, name, "LeftOut") for name in obj.LeftOut),
         )
         settings = MouldSettings(

@@ -1,0 +1,179 @@
+"""Bends of a part: strips that turn within a small radius, and sharp edges.
+
+A strip turns by the angle ``sum(fold * length) / line``, where the folds are those of its mesh
+edges and the line is its length; its radius is its area by that sum.  The line follows from
+area and outline of the strip, which is a ring or has two ends.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from scipy.sparse import coo_matrix
+from scipy.sparse.csgraph import connected_components
+
+from laywright.arrays import Array, FloatArray, IntArray, Vector
+from laywright.surface.triangles import Surface
+from laywright.tolerances import TOLERANCES
+
+__all__ = ["Bend", "bends_of"]
+
+_LARGEST_RADIUS = 30.0
+_LEAST_TURN = math.radians(15.0)
+_LIKE = 3.0
+_COPLANAR = 1e-4
+
+
+@dataclass(frozen=True)
+class Bend:
+    """A place where the skin turns.
+
+    Attributes
+    ----------
+    where : str
+        Names of the faces there.
+    turn : float, radians
+        Angle through which the skin turns, the mean along the line.
+    radius : float, mm
+        Of the face, the mean; 0 for a sharp edge.
+    length : float, mm
+        Of the line.
+    point : tuple of 3 float, mm
+        A point on it.
+    """
+
+    where: str
+    turn: float
+    radius: float
+    length: float
+    point: Vector
+
+
+def bends_of(
+    surface: Surface, largest_radius: float = _LARGEST_RADIUS, least_turn: float = _LEAST_TURN
+) -> tuple[Bend, ...]:
+    """Return the bends of a surface, those with the longest lines first.
+
+    Parameters
+    ----------
+    surface : Surface
+        The part, mm.
+    largest_radius : float, mm
+        What is curved less is no bend.
+    least_turn : float, radians
+        What turns by less is no bend.
+
+    Examples
+    --------
+    >>> import numpy as np
+    >>> points = np.array([[0, 0, 0], [90, 0, 0], [0, 50, 0], [90, 0, 50]])
+    >>> folded = Surface.single(points, np.array([[0, 1, 2], [1, 0, 3]]))
+    >>> [(round(math.degrees(bend.turn)), bend.length) for bend in bends_of(folded)]
+    [(90, 90.0)]
+    """
+    table = surface.edges
+    inner = np.flatnonzero((table.left >= 0) & (table.right >= 0))
+    left, right, ends = table.left[inner], table.right[inner], table.ends[inner]
+    length = np.linalg.norm(surface.vertices[ends[:, 1]] - surface.vertices[ends[:, 0]], axis=1)
+    cosine = np.einsum("ij,ij->i", surface.normals[left], surface.normals[right])
+    fold = np.arccos(np.clip(cosine, -1.0, 1.0))
+    width = 2.0 * np.stack([surface.areas[left], surface.areas[right]]) / length
+    sharp = fold > TOLERANCES.sharp_edge
+    curved = ~sharp & (fold * largest_radius > width.min(axis=0))
+    narrow = width <= _LIKE * width.min(axis=0)
+    in_bend = np.zeros(len(surface.triangles), dtype=bool)
+    for side, owner in enumerate((left, right)):
+        in_bend[owner[curved & narrow[side]]] = True
+    flat = fold < _COPLANAR
+    areas = surface.areas
+    for one, other in ((left, right), (right, left)):
+        joins = flat & in_bend[one] & (areas[other] <= _LIKE * areas[one])
+        in_bend[other[joins]] = True
+    found = _strips(surface, in_bend, left, right, fold * length * ~sharp)
+    found += _edges(surface, np.flatnonzero(sharp), ends, fold, length, (left, right))
+    kept = [bend for bend in found if bend.turn >= least_turn]
+    return tuple(sorted(kept, key=lambda bend: -bend.length))
+
+
+def _strips(
+    surface: Surface, in_bend: Array, left: IntArray, right: IntArray, turning: FloatArray
+) -> list[Bend]:
+    """Return the bends of connected facets."""
+    facets = np.flatnonzero(in_bend)
+    if len(facets) == 0:
+        return []
+    number = np.full(len(in_bend), -1)
+    number[facets] = np.arange(len(facets))
+    both = in_bend[left] & in_bend[right]
+    groups, label = _joined(number[left[both]], number[right[both]], len(facets))
+    within = np.bincount(label[number[left[both]]], turning[both], groups)
+    area = np.bincount(label, surface.areas[facets], groups)
+    found = []
+    for group in range(groups):
+        own = facets[label == group]
+        mask = np.zeros(len(in_bend), dtype=bool)
+        mask[own] = True
+        rim = mask[left] != mask[right]
+        total = within[group] + float(turning[rim].sum())
+        part = surface.part(mask)
+        loops = [part.loop_length(loop) for loop in part.boundary_loops]
+        half = 0.5 * sum(loops)
+        room = half * half - 4.0 * area[group]
+        if room <= 0.0 or total == 0.0:
+            continue
+        line = half if len(loops) > 1 else 0.5 * (half + math.sqrt(room))
+        radius = float(area[group]) / total
+        names = [surface.patch_names[patch] for patch in np.unique(surface.patches[own])]
+        middle = surface.centroids[own].mean(axis=0)
+        near = own[np.argmin(np.linalg.norm(surface.centroids[own] - middle, axis=1))]
+        found.append(
+            Bend(_named(names), total / line, radius, line, _point(surface.centroids[near]))
+        )
+    return found
+
+
+def _edges(
+    surface: Surface,
+    sharp: IntArray,
+    ends: IntArray,
+    fold: FloatArray,
+    length: FloatArray,
+    sides: tuple[IntArray, IntArray],
+) -> list[Bend]:
+    """Return the sharp edges between the same two faces, each run of them once."""
+    if len(sharp) == 0:
+        return []
+    pairs = np.sort(np.stack([surface.patches[side[sharp]] for side in sides], axis=1), axis=1)
+    kinds, kind = np.unique(pairs, axis=0, return_inverse=True)
+    kind = kind.reshape(-1)
+    found = []
+    for number, (one, other) in enumerate(kinds.tolist()):
+        run = sharp[kind == number]
+        points, index = np.unique(ends[run], return_inverse=True)
+        index = index.reshape(-1, 2)
+        groups, label = _joined(index[:, 0], index[:, 1], len(points))
+        names = [surface.patch_names[patch] for patch in dict.fromkeys((one, other))]
+        for group in range(groups):
+            own = run[label[index[:, 0]] == group]
+            line = float(length[own].sum())
+            turn = float(fold[own] @ length[own]) / line
+            place = surface.vertices[ends[own[len(own) // 2]]].mean(axis=0)
+            found.append(Bend(_named(names), turn, 0.0, line, _point(place)))
+    return found
+
+
+def _joined(rows: IntArray, columns: IntArray, size: int) -> tuple[int, IntArray]:
+    graph = coo_matrix((np.ones(len(rows)), (rows, columns)), (size, size))
+    number, label = connected_components(graph, directed=False)
+    return number, label
+
+
+def _named(names: list[str]) -> str:
+    return ", ".join(names[:3]) + (f" and {len(names) - 3} more" if len(names) > 3 else "")
+
+
+def _point(place: FloatArray) -> Vector:
+    x, y, z = place.tolist()
+    return x, y, z
