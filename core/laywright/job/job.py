@@ -13,7 +13,7 @@ from laywright.cloth.datum import Datum
 from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
 from laywright.cloth.roll import RollPlan, RollSettings, plan_roll
 from laywright.job.analysis import AnalysisSettings
-from laywright.job.links import ply_cloths, with_mould_of
+from laywright.job.links import ply_cloths, with_closing, with_mould_of
 from laywright.job.sheet import make_job_sheet
 from laywright.laminate.laminate import Laminate, analyse
 from laywright.laminate.loading import Loading
@@ -158,7 +158,7 @@ def run(job: Job, earlier: JobResult | None = None, *, progress: Progress = sile
         known.get("body"),
         face,
         laminate.thickness,
-        job.mould,
+        with_closing(job.mould, laminate, job.shop.cure),
         progress=part_of(progress, 0.1, 0.2),
     )
     tiles = cut_tiles.renew(

@@ -62,7 +62,13 @@ _UNITS: dict[type, dict[str, str]] = {
         "bolt_holes": "mm",
         "inscription": "",
     },
-    Allowances: {"coats": "mm", "expansion": "1/K", "warming": "delta_degC", "left_out": ""},
+    Allowances: {
+        "coats": "mm",
+        "expansion": "1/K",
+        "warming": "delta_degC",
+        "closing": "1",
+        "left_out": "",
+    },
     PlasticSettings: {
         "skin": "mm",
         "infill": "1",
