@@ -6,11 +6,13 @@ import pytest
 
 from job_sheet_demo import inputs
 from laywright.laminate.materials import load_materials
-from laywright.shop.bench_lists import CutWork, layup_run
+from laywright.shop.bench_lists import CutWork, hour_items, layup_run
 from laywright.shop.cure import plan_cure
 from laywright.shop.cure_settings import CureSettings, Support
 from laywright.shop.mix import MixSettings, PlyCloth, plan_mix
 from laywright.shop.plan import ShopPlan
+from laywright.shop.shopping import Paid
+from laywright.shop.timeline import Span, WorkingDay, plan_timeline
 
 RESIN = load_materials().resin("Laminating epoxy, slow hardener")
 WORK = CutWork(pieces=3, cloth_mm=4000.0, trim_mm=1400.0, bagged=False)
@@ -59,3 +61,15 @@ def test_fill_coats_come_when_the_laminate_has_gelled():
     assert [span.what for span in coats] == ["Fill coat 1", "Fill coat 2"]
     assert coats[0].earliest == pytest.approx(mix.laying_minutes + 8.0 * 60.0)
     assert coats[1].earliest >= coats[0].earliest + coats[0].hands_minutes + 8.0 * 60.0 - 1e-9
+
+
+def test_hours_of_mould_and_part_add_up_to_those_of_the_clock():
+    timeline = plan_timeline([[Span("sand", 90.0)], [Span("lay up", 60.0)]], WorkingDay())
+    items = {item.item: item for item in hour_items(12.0, 90.0, timeline)}
+    assert items["Hours of the printer"].amount == 12.0
+    assert items["Hours of work on the mould"].paid is Paid.ONCE
+    assert items["Hours of work on the part"].paid is Paid.EACH
+    hands = sum(items[name].amount for name in items if "work" in name)
+    assert hands == pytest.approx(timeline.hands_minutes / 60.0)
+    later = hour_items(0.0, 0.0, plan_timeline([[Span("lay up", 60.0)]], WorkingDay()))
+    assert [item.item for item in later] == ["Hours of work on the part"]

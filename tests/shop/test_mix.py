@@ -2,12 +2,15 @@ from __future__ import annotations
 
 import dataclasses
 import math
+import re
+from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from laywright.errors import InputError
+from laywright.errors import InputError, MaterialError
+from laywright.laminate import materials
 from laywright.laminate.materials import load_materials
 from laywright.shop.mix import (
     MixPlan,
@@ -247,3 +250,15 @@ def test_a_plate_of_coupons_shares_the_cups_of_the_plies():
     )
     with pytest.raises(InputError, match="mix for coupons"):
         plan_mix(cloth, RESIN, 0.5, settings, -1.0)
+
+
+def test_a_resin_without_a_ratio_is_named_and_never_guessed(tmp_path):
+    """The hardener's share has no default: a card without it is no resin."""
+    folder = Path(materials.__file__).parent
+    source = next(path for path in folder.rglob("*.toml") if "slow hardener" in path.read_text())
+    text = source.read_text(encoding="utf-8")
+    bare = re.sub(r"\[hardener_ratio\].*?(?=\n\[)", "", text, flags=re.DOTALL)
+    assert bare != text
+    (tmp_path / "mine.toml").write_text(bare, encoding="utf-8")
+    with pytest.raises(MaterialError, match=r"mine\.toml: hardener_ratio: found nothing"):
+        load_materials(tmp_path).resin("Laminating epoxy, slow hardener")

@@ -13,7 +13,7 @@ from laywright.arrays import FloatArray, floats
 from laywright.errors import InputError
 from laywright.laminate.plies import Process
 from laywright.shop.bag import BagFacts, BagPlan, BagSettings, plan_bag
-from laywright.shop.bench_lists import CutWork, layup_run, shopping_items
+from laywright.shop.bench_lists import CutWork, hour_items, layup_run, shopping_items
 from laywright.shop.consumables import ConsumableList, Work, list_consumables
 from laywright.shop.finish import FinishPlan, FinishSettings, plan_finish
 from laywright.shop.plan import ShopPlan
@@ -126,6 +126,8 @@ class BenchFacts:
         Glue in all seams.
     process : Process
     core : CoreLine or None
+    print_hours : float, hours
+        Of the printer; zero where it is not known.
     """
 
     part_area: float
@@ -143,6 +145,7 @@ class BenchFacts:
     glue_g: float
     process: Process
     core: CoreLine | None = None
+    print_hours: float = 0.0
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "outline", floats(self.outline, -1, 2))
@@ -194,7 +197,7 @@ class BenchPlan:
         return (*(self.strips.remarks if self.strips is not None else ()), *self.timeline.remarks)
 
 
-@stage("Bench Plan", version=2)
+@stage("Bench Plan", version=3)
 def plan_bench(facts: BenchFacts, shop: ShopPlan, settings: BenchSettings) -> BenchPlan:
     """Return everything around the laminate.
 
@@ -243,6 +246,8 @@ def plan_bench(facts: BenchFacts, shop: ShopPlan, settings: BenchSettings) -> Be
     runs: list[list[Span]] = [[span] for span in first]
     runs.append([Span("Release agent, ready to lay up", coats.ready_minutes)])
     runs += layup_run(cutting, shop)
+    timeline = plan_timeline(runs, settings.day)
+    items += hour_items(facts.print_hours, sum(span.hands_minutes for span in first), timeline)
     return BenchPlan(
         finish,
         coats,
@@ -251,7 +256,7 @@ def plan_bench(facts: BenchFacts, shop: ShopPlan, settings: BenchSettings) -> Be
         trim,
         consumables,
         list_shopping(items, settings.prices, settings.parts, settings.currency),
-        plan_timeline(runs, settings.day),
+        timeline,
         settings.trim_guide,
     )
 

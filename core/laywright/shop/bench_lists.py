@@ -16,10 +16,10 @@ from laywright.shop.plan import ShopPlan
 from laywright.shop.release_coats import CoatingPlan
 from laywright.shop.shopping import Paid, ShoppingItem
 from laywright.shop.strips import StripPlan
-from laywright.shop.timeline import Span
+from laywright.shop.timeline import Span, Timeline
 from laywright.shop.trim import TrimPlan
 
-__all__ = ["CutWork", "layup_run", "shopping_items"]
+__all__ = ["CutWork", "hour_items", "layup_run", "shopping_items"]
 
 _PIECE_MINUTES = 8.0
 _CUT_PER_METRE = 2.0
@@ -167,6 +167,32 @@ def shopping_items(
     items.append(ShoppingItem("Masking tape", _up(tape / 1000.0), "m"))
     items += [ShoppingItem(each.item, each.amount, each.unit) for each in consumables.items]
     return tuple(item for item in items if item.amount > 0.0)
+
+
+def hour_items(
+    print_hours: float, mould_minutes: float, timeline: Timeline
+) -> tuple[ShoppingItem, ...]:
+    """Return hours of printer and hands, for whoever puts a price on them.
+
+    Parameters
+    ----------
+    print_hours : float, hours
+    mould_minutes : float, minutes
+        Of hands on the mould, done once.
+    timeline : Timeline
+        Whose hands work on mould and part together.
+    """
+    part = (timeline.hands_minutes - mould_minutes) / 60.0
+    items = (
+        ShoppingItem("Hours of the printer", _tenth(print_hours), "h", Paid.ONCE),
+        ShoppingItem("Hours of work on the mould", _tenth(mould_minutes / 60.0), "h", Paid.ONCE),
+        ShoppingItem("Hours of work on the part", _tenth(part), "h"),
+    )
+    return tuple(item for item in items if item.amount > 0.0)
+
+
+def _tenth(hours: float) -> float:
+    return round(hours, 1)
 
 
 def _up(amount: float) -> float:
