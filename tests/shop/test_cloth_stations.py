@@ -51,7 +51,7 @@ def test_coats_have_cards_before_and_after_the_plies():
     made = make_sheet(**given)
     (cards,) = (b.cards for b in _station(made, "Lay up").blocks if isinstance(b, Cards))
     assert [card.title for card in cards] == ["Seal coat", "Ply 1", "Ply 2", "Fill coat"]
-    assert "at 10.0 h" in cards[-1].lines[0]
+    assert "at 10.0\u00a0h" in cards[-1].lines[0]
     assert "and 20 g in coats" in " ".join(texts_on(_station(made, "Mix").blocks))
 
 

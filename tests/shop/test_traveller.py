@@ -6,8 +6,9 @@ import pytest
 from job_sheet_demo import inputs, texts_on
 from laywright import values
 from laywright.errors import InputError
+from laywright.files.drawing import Label
 from laywright.files.html import html_bytes
-from laywright.files.page import Note, Steps, Table
+from laywright.files.page import Cards, Note, Picture, Steps, Table
 from laywright.files.pdf import pdf_bytes
 from laywright.shop.plan import ShopPlan
 from laywright.shop.traveller import (
@@ -141,3 +142,26 @@ def test_inputs_and_result_survive_storage(made):
     back = values.unpack(JobSheet, values.pack(made))
     assert values.digest(back.sheet) == values.digest(made.sheet)
     assert html_bytes(back.sheet) == html_bytes(made.sheet)
+
+
+def test_units_in_pictures_are_printed_as_people_write_them():
+    given = inputs()
+    label = Label("label", "cloth of 200 g/m^2, 30 degC", (0.0, 0.0))
+    (part, *_) = given["patterns"]
+    drawing = dataclasses.replace(part.drawing, shapes=(*part.drawing.shapes, label))
+    picture = dataclasses.replace(given["part"], picture=drawing)
+    sheet = make_sheet(**given | {"part": picture}).sheet
+    (shown,) = (block for block in sheet.stations[0].blocks if isinstance(block, Picture))
+    assert shown.drawing.shapes[-1].text == "cloth of 200 g/m², 30 °C"
+    assert shown.drawing.shapes[:-1] == drawing.shapes[:-1]
+
+
+def test_on_a_card_a_number_stays_with_its_unit(made):
+    page = next(station for station in made.sheet.stations if station.title == "Lay up")
+    lines = [line for block in page.blocks if isinstance(block, Cards) for line in lines_of(block)]
+    assert any("0.25\u00a0mm" in line for line in lines)
+    assert not [line for line in lines if re.search(r"\d (mm|min|g)\b", line)]
+
+
+def lines_of(cards):
+    return [line for card in cards.cards for line in card.lines]

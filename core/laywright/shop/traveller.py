@@ -12,6 +12,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from laywright.errors import InputError
+from laywright.files.drawing import Drawing, Label
 from laywright.files.page import Block, Cards, Note, Sheet, Station, Steps, Table
 from laywright.shop import (
     cautions,
@@ -50,8 +51,19 @@ __all__ = [
     "version_code",
 ]
 
-_PRINTED = {"degC": "°C", "mm^2": "mm²", "mm^3": "mm³", "m^2": "m²", "cm^3": "cm³"}
+_PRINTED = {
+    "degC": "°C",
+    "mm^2": "mm²",
+    "mm^3": "mm³",
+    "m^2": "m²",
+    "m^3": "m³",
+    "cm^2": "cm²",
+    "cm2": "cm²",
+    "cm^3": "cm³",
+}
 _UNITS = re.compile("|".join(rf"\b{re.escape(unit)}(?![\w^])" for unit in _PRINTED))
+
+_HELD = re.compile(r"(?<=\d) (?=(mm|g|m|h|min|g/m²|°C|%)\b)")  # a number stays with its unit
 
 
 @dataclass(frozen=True, eq=False)
@@ -166,10 +178,19 @@ def make_sheet(
 
 
 def _spelled(station: Station) -> Station:
-    """Return a station with units as they are printed."""
+    """Return a station with units as they are printed, in its pictures too."""
 
     def spelled(texts: Iterable[str]) -> tuple[str, ...]:
         return tuple(_UNITS.sub(lambda found: _PRINTED[found[0]], text) for text in texts)
+
+    def lettered(drawing: Drawing) -> Drawing:
+        return replace(
+            drawing,
+            shapes=tuple(
+                replace(shape, text=spelled([shape.text])[0]) if isinstance(shape, Label) else shape
+                for shape in drawing.shapes
+            ),
+        )
 
     blocks: list[Block] = []
     for block in station.blocks:
@@ -181,8 +202,16 @@ def _spelled(station: Station) -> Station:
             rows = tuple(spelled(row) for row in block.rows)
             blocks.append(Table(spelled([block.heading])[0], spelled(block.columns), rows))
         elif isinstance(block, Cards):
-            cards = tuple(replace(card, lines=spelled(card.lines)) for card in block.cards)
+            cards = tuple(
+                replace(
+                    card,
+                    lines=tuple(_HELD.sub("\u00a0", line) for line in spelled(card.lines)),
+                    drawing=None if card.drawing is None else lettered(card.drawing),
+                )
+                for card in block.cards
+            )
             blocks.append(Cards(block.heading, cards))
         else:
-            blocks.append(replace(block, caption=spelled([block.caption])[0]))
+            drawing = lettered(block.drawing)
+            blocks.append(replace(block, caption=spelled([block.caption])[0], drawing=drawing))
     return Station(station.title, station.cautions, tuple(blocks))
