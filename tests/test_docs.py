@@ -36,7 +36,8 @@ _CITED = re.compile(
 _SOURCE = re.compile(r"^- (.+?) \(`([\w/]+\.py)`\): ", re.MULTILINE)
 _CODE = re.compile(r"`([^`]+)`")
 _GENERATED = re.compile(r"<!-- (?:inputs|results) of .*?<!-- end -->", re.DOTALL)
-_APART = {"mix": {"temperature"}}  # read beside the settings of its section, which name theirs
+# Read beside the settings of their section, which name only theirs when they refuse a key.
+_APART = {"mix": {"temperature"}, "cuts": {"list"}, "roll": {"offcuts", "faults"}}
 _ONLY_IF_ASKED = ("part.mend", "load", "load.strain", "load.panel", "load.counted_on", "analysis")
 _LARGEST_PICTURE = 150_000
 
@@ -165,6 +166,8 @@ def test_what_is_cited_is_a_source_of_the_code(page):
 def test_commands_and_stages_are_called_what_the_window_calls_them():
     titles = set(re.findall(r'@stage\(\s*"([^"]+)"', sources_below(CORE)))
     titles |= set(re.findall(r'title = "([^"]+)"', sources_below(WORKBENCH)))
+    examples = (WORKBENCH / "examples.py").read_text(encoding="utf-8")
+    titles |= set(re.findall(r'^    "\w+": "([^"]+)",$', examples, re.MULTILINE))
     first = DOCS / "first-job.md"
     called = set(re.findall(r"\*\*([^*]+)\*\*", prose(first)))
     assert called <= titles

@@ -11,11 +11,12 @@ What stands between the two is replaced; ``results of`` gives the read-only prop
 """
 
 import re
+from datetime import date
 from pathlib import Path
 
 import FreeCAD
 
-from freecad.laywright.objects.job import KINDS, add_stage, make_job, stages_of
+from freecad.laywright.objects.job import KINDS, SOURCES, TESTS, add_stage, make_job, stages_of
 
 PAGES = Path(__file__).resolve().parents[1] / "docs" / "stages"
 MARK = re.compile(r"(<!-- (inputs|results) of (\w+) -->\n).*?(<!-- end -->)", re.DOTALL)
@@ -31,7 +32,7 @@ def first_values():
     document.recompute()
     job = make_job(box, ["Face6"])
     stages = stages_of(job)
-    for kind in KINDS:
+    for kind in SOURCES | KINDS | TESTS:
         if kind not in stages:
             stages[kind] = add_stage(document, kind, job)
     return document, stages
@@ -76,15 +77,19 @@ def _value(obj, prop):
         return "the faces picked" if value else "none"
     if prop.kind in ("Length", "Distance", "Angle", "Area"):
         return f"{value.Value:g} {_UNITS[prop.kind]}"
+    if prop.kind == "Bool":
+        return "yes" if value else "no"
     if prop.kind == "StringList":
         return "<br>".join(_safe(item) for item in value) or "empty"
     if prop.kind == "FloatList":
         return "<br>".join(f"{item:g}{_unit(prop)}" for item in value) or "empty"
+    if prop.kind == "VectorList":
+        return "<br>".join(f"({p.x:g}, {p.y:g}, {p.z:g}){_unit(prop)}" for p in value) or "empty"
     if prop.kind == "Vector":
         return f"({value.x:g}, {value.y:g}, {value.z:g}){_unit(prop)}"
     if prop.kind in ("Float", "Integer", "Percent"):
         return f"{value:g}{_unit(prop)}"
-    return _safe(str(value)) or "empty"
+    return "today" if value == date.today().isoformat() else _safe(str(value)) or "empty"
 
 
 def _unit(prop):
