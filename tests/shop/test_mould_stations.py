@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from job_sheet_demo import inputs, texts_on
-from laywright.files.page import Table
+from laywright.files.page import Steps, Table
 from laywright.shop.release_coats import CoatingSettings, plan_coats
 from laywright.shop.strips import StripSettings, plan_strips
 from laywright.shop.traveller import make_sheet
@@ -58,3 +58,17 @@ def test_tape_is_told_in_strips():
     changed["bench"] = dataclasses.replace(changed["bench"], strips=strips)
     said = " ".join(texts_on(_station(make_sheet(**changed), "Release").blocks))
     assert f"{len(strips.lengths)} strips of tape" in said
+
+
+def test_tiles_are_glued_in_the_planned_order_each_with_a_box():
+    changed = inputs()
+    order = ("Glue A1 + A2.", "Glue B1 + B2.", "Glue row A1, A2 to row B1, B2.")
+    changed["tiles"] = dataclasses.replace(changed["tiles"], assembly=order)
+    (steps,) = (
+        block
+        for block in _station(make_sheet(**changed), "Assemble and seal").blocks
+        if isinstance(block, Steps)
+    )
+    first = steps.items.index(order[0])
+    assert steps.items[first : first + 3] == order
+    assert "counts on" in steps.items[first - 1]

@@ -64,6 +64,7 @@ def bench_facts(
         glue_g=_GLUE_LOST * _GLUE_DENSITY * tiles.glue_area * tiles.glue_gap / 1000.0,
         process=laminate.layup.process,
         core=core_line(laminate),
+        print_hours=sum(tile.hours for tile in tiles.tiles),
     )
 
 

@@ -37,7 +37,7 @@ from laywright.surface.triangles import Surface
 __all__ = ["make_job_sheet"]
 
 
-@stage("Job Sheet", version=4)
+@stage("Job Sheet", version=5)
 def make_job_sheet(
     name: str,
     face: MouldedFace,
@@ -163,4 +163,5 @@ def _tiles(tiles: TileSet, body: MouldBody) -> TileSummary:
         exploded_picture(tiles, body.pull),
         (*tiles.remarks, *tile_words(tiles)),
         _size(body.solid),
+        tiles.steps,
     )

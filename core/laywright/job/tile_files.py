@@ -69,7 +69,7 @@ def tile_tables(tiles: TileSet, deviation: float) -> dict[str, bytes]:
 
 
 def tile_words(tiles: TileSet) -> tuple[str, ...]:
-    """Return poses, print times, order of assembly and glue as sentences for the sheet.
+    """Return poses, print times and glue as sentences for the sheet.
 
     Parameters
     ----------
@@ -102,7 +102,7 @@ def tile_words(tiles: TileSet) -> tuple[str, ...]:
             f"Glue in the seams: {tiles.glue_g:.1f} g on {tiles.glue_area / 100.0:.0f} cm2 at "
             f"{tiles.glue_gap:.2f} mm; what is squeezed out comes on top."
         )
-    return (*words, *(f"{number}. {step}" for number, step in enumerate(tiles.steps, 1)))
+    return tuple(words)
 
 
 def _table(tiles: TileSet, deviation: float) -> bytes:

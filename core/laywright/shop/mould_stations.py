@@ -132,6 +132,7 @@ def assemble_station(tiles: TileSummary, finish: FinishPlan) -> Station:
                 (
                     "Put the tiles together dry on a flat board; marks of row and column agree.",
                     joint,
+                    *tiles.assembly,
                     "Measure the length, width and diagonals of the mould before the glue sets.",
                     "Smooth and seal it as in the table; waits are common practice, the data "
                     "sheet of the product goes first.",

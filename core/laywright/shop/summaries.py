@@ -111,6 +111,8 @@ class TileSummary:
         What to look out for.
     mould_size : tuple of 3 float or None, mm
         Of the whole mould when it is glued.
+    assembly : tuple of str
+        What is glued to what, in order.
     """
 
     printer: str
@@ -119,6 +121,7 @@ class TileSummary:
     picture: Drawing | None = None
     remarks: tuple[str, ...] = ()
     mould_size: Size | None = None
+    assembly: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, eq=False)
