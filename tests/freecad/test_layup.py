@@ -117,6 +117,34 @@ def test_core_voids_and_load_are_told(layup):
     assert layup.Digest == version  # a load changes nothing in the laminate itself
 
 
+def test_a_panel_and_the_shares_that_are_counted_on(layup):
+    layup.PanelLength, layup.PanelWidth = "300 mm", "200 mm"
+    layup.Document.recompute()
+    simple = layup.UnderLoad
+    assert simple.startswith("The panel bends by ")
+    layup.PanelEdges = "clamped"
+    layup.PullAlong = 10.0
+    layup.Document.recompute()
+    clamped = layup.UnderLoad
+    assert "The panel bends by " in clamped
+    assert clamped.index("times this load.") < clamped.index("The panel")
+    bends = [float(text.split("bends by ")[1].split()[0]) for text in (simple, clamped)]
+    assert 2.5 < bends[0] / bends[1] < 4.5
+    layup.PanelLength = "0 mm"
+    layup.Document.recompute()
+    usual = _times(layup)
+    layup.TensionCounted = 40  # of the usual 80 % of hand work
+    layup.Document.recompute()
+    assert _times(layup) == pytest.approx(usual / 2.0, rel=0.01)
+    layup.PressedForce, layup.PressedArea = 100.0, 0.0
+    layup.Document.recompute()
+    assert "pressed patch: found 100 N on 0 mm^2" in layup.Status
+
+
+def _times(layup):
+    return float(layup.UnderLoad.split(" at ")[-1].split()[0])
+
+
 def test_the_load_comes_onto_the_sheet_and_the_shell_among_the_files(hatch, tmp_path):
     document, job, stages = hatch
     sheet = stages["JobSheet"]

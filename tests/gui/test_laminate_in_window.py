@@ -155,6 +155,28 @@ def test_figures_and_pictures_follow_at_once_and_nothing_is_kept_before_ok(layup
     assert len(layup.Cloths) == 3
 
 
+def test_what_folds_away_opens_where_something_is_wrong(layup, form):
+    field = form.findChild(QtWidgets.QWidget, "CoreOnPly")
+    assert not field.isVisible()
+    core = form.findChild(QtWidgets.QComboBox, "Core")
+    core.setCurrentIndex(1)
+    field.setValue(7)
+    box = next(
+        box
+        for box in FreeCADGui.getMainWindow().findChildren(QtWidgets.QDialogButtonBox)
+        if box.isVisible()
+    )
+    box.button(QtWidgets.QDialogButtonBox.Ok).click()
+    pump()
+    said = form.findChild(QtWidgets.QLabel, "Problem Core")
+    assert said.isVisible()
+    assert "found a place after ply 7 of 3" in said.text()
+    assert core.isVisible()
+    box.button(QtWidgets.QDialogButtonBox.Cancel).click()
+    pump()
+    assert layup.Core == ""
+
+
 def test_a_wrong_layup_is_said_in_place_of_figures(form):
     form.findChild(PlyTable).fill([])
     assert "one ply at least" in figures(form)

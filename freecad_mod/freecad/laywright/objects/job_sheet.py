@@ -141,9 +141,7 @@ def _analysis_of(obj):
     """Return how the part is handed over to a finite-element solver, None for not at all."""
     if obj.ShellFile == _NO_SHELL:
         return None
-    return AnalysisSettings(
-        obj.ShellElements, obj.ShellPressure / 1000.0, EdgeHold(obj.ShellFile)
-    )
+    return AnalysisSettings(obj.ShellElements, obj.ShellPressure / 1000.0, EdgeHold(obj.ShellFile))
 
 
 def job_result(obj):
@@ -160,5 +158,15 @@ def job_result(obj):
         raise InputError(obj.Label, "no result", "a result that is up to date", "recompute it")
     face, release, laminate, body, tiles, patterns, roll, shop = results
     return JobResult(
-        obj.Title, face, release, laminate, body, tiles, patterns, roll, shop, sheet, _analysis_of(obj)
+        obj.Title,
+        face,
+        release,
+        laminate,
+        body,
+        tiles,
+        patterns,
+        roll,
+        shop,
+        sheet,
+        _analysis_of(obj),
     )

@@ -1,6 +1,7 @@
 """Layup: the plies, from the mould outwards, and the laminate that they make."""
 
 import math
+from dataclasses import replace
 
 from freecad.laywright import preferences
 from freecad.laywright.objects.base import Property, StageObject
@@ -8,16 +9,27 @@ from laywright.errors import InputError
 from laywright.job.load_page import load_words
 from laywright.laminate.card_files import card_text, parse_card
 from laywright.laminate.criteria import Criterion
+from laywright.laminate.knock_downs import usual_knock_downs
 from laywright.laminate.laminate import Laminate, analyse
 from laywright.laminate.loading import Loading
-from laywright.laminate.loads import LoadCase
+from laywright.laminate.loads import LoadCase, Patch
 from laywright.laminate.materials import Materials
+from laywright.laminate.plate import Plate, Support
 from laywright.laminate.plies import Process
 from laywright.laminate.used_cards import NamedCore, NamedPly, layup_of
 
-__all__ = ["LayupObject", "kept_cards", "loading_of"]
+__all__ = ["COUNTED", "LOADS", "LayupObject", "kept_cards", "loading_of"]
 
-_LOADS = ("PullAlong", "PullAcross", "PullShear", "BendAlong", "BendAcross", "BendTwist")
+_PULLS = ("PullAlong", "PullAcross", "PullShear")
+_BENDS = ("BendAlong", "BendAcross", "BendTwist")
+_THROUGH = ("ThroughAlong", "ThroughAcross")
+LOADS = (*_PULLS, *_BENDS, *_THROUGH, "PressedForce")
+COUNTED = {
+    "tension": "TensionCounted",
+    "compression": "CompressionCounted",
+    "shear": "ShearCounted",
+    "core": "CoreCounted",
+}
 
 
 def _words(kind):
@@ -67,7 +79,52 @@ class LayupObject(StageObject):
             0.0,
         ),
         Property("BendTwist", "Float", "Load: twisting moment per width (N)", 0.0),
+        *(
+            Property(
+                name,
+                "Float",
+                f"Load: shear through the thickness when it is bent {where} the datum arrow, per "
+                "width, by which a core is judged (N/mm)",
+                0.0,
+            )
+            for name, where in zip(_THROUGH, ("along", "across"), strict=True)
+        ),
+        Property(
+            "PressedForce",
+            "Float",
+            "Load: force that presses on a small patch, by which a core is judged (N)",
+            0.0,
+        ),
+        Property("PressedArea", "Float", "Size of that patch (mm²)", 100.0),
         Property("Criterion", "Enumeration", "Rule by which a ply is judged", _words(Criterion)),
+        *(
+            Property(
+                name,
+                "Percent",
+                f"Share of the cards' strength in {what} that is counted on, 0 for the usual "
+                "share of the process (%)",
+                0,
+            )
+            for what, name in COUNTED.items()
+        ),
+        Property(
+            "PanelLength",
+            "Length",
+            "Quick estimate of a flat panel: its length along the datum arrow, 0 for none (mm)",
+            "0 mm",
+        ),
+        Property("PanelWidth", "Length", "Its width across the datum arrow (mm)", "0 mm"),
+        Property("PanelEdges", "Enumeration", "How all its edges are held", _words(Support)),
+        Property(
+            "PanelPressure", "Float", "Pressure on it, positive away from the mould (kPa)", 1.0
+        ),
+        Property(
+            "PanelPush",
+            "Float",
+            "Force per width that presses it along the datum arrow, under which it may buckle "
+            "(N/mm)",
+            0.0,
+        ),
         Property(
             "Cards",
             "StringList",
@@ -116,6 +173,7 @@ class LayupObject(StageObject):
             NamedCore(obj.Core, obj.CoreThickness.Value, obj.CoreOnPly) if obj.Core else None,
             stored,
         )
+        loading_of(obj)  # no input of the laminate, but what is wrong with it is said as well
         return (layup,)
 
     def settle(self, obj, result):
@@ -152,9 +210,30 @@ def kept_cards(obj):
 
 def loading_of(obj):
     """Return what the laminate of a Layup is asked to carry, None without a load."""
-    numbers = [getattr(obj, name) for name in _LOADS]
-    if not any(numbers):
-        return None
-    return Loading(
-        LoadCase(tuple(numbers[:3]), tuple(numbers[3:])), criterion=Criterion(obj.Criterion)
+    pulls, bends, through = (
+        tuple(getattr(obj, name) for name in names) for names in (_PULLS, _BENDS, _THROUGH)
     )
+    patch = Patch(obj.PressedForce, obj.PressedArea) if obj.PressedForce else None
+    load = (
+        LoadCase(pulls, bends, through, patch) if any((*pulls, *bends, *through, patch)) else None
+    )
+    plate = None
+    if obj.PanelLength.Value and obj.PanelWidth.Value:
+        plate = Plate(
+            obj.PanelLength.Value,
+            obj.PanelWidth.Value,
+            Support(obj.PanelEdges),
+            obj.PanelPressure / 1000.0,
+            (-obj.PanelPush, 0.0, 0.0),
+        )
+    if load is None and plate is None:
+        return None
+    return Loading(load, None, plate, Criterion(obj.Criterion), _knock_downs(obj))
+
+
+def _knock_downs(obj):
+    """Return the shares of the strengths that are counted on, None for those that are usual."""
+    typed = {
+        what: getattr(obj, name) / 100.0 for what, name in COUNTED.items() if getattr(obj, name)
+    }
+    return replace(usual_knock_downs(Process(obj.Process)), **typed) if typed else None

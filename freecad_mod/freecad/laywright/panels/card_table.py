@@ -35,6 +35,8 @@ class CardTable(QtWidgets.QTableWidget):
 
     def fill(self, fields, values):
         """Show values by name; `fields` are those that such a card may have."""
+        for old in self.viewport().findChildren(QtWidgets.QWidget):
+            old.hide()  # until it is really gone, which may take a moment
         self._fields = [field for field in fields if field.unit]
         self.setRowCount(len(self._fields))
         for row, field in enumerate(self._fields):

@@ -26,6 +26,8 @@ _WISHES = {
     "thickness": "mm",
     "cost": "",
 }
+# A little less than the present stiffness, so that rounding does not shut the present one out.
+_ROOM = 0.995
 _KERNEL = {"N m": "N mm"}
 
 
@@ -70,8 +72,8 @@ class ChoiceWindow(QtWidgets.QDialog):
         self.words.setObjectName("ChoiceWords")
         self.words.setWordWrap(True)
         right = QtWidgets.QVBoxLayout()
-        right.addWidget(self.best, 2)
-        right.addWidget(self.picture, 3)
+        right.addWidget(self.best, 1)
+        right.addWidget(self.picture, 1)
         right.addWidget(self.words)
         both = QtWidgets.QHBoxLayout()
         both.addLayout(self._questions(laminate), 2)
@@ -128,7 +130,7 @@ class ChoiceWindow(QtWidgets.QDialog):
             form.addRow(title, line)
             self.wishes[name] = line
         for name, stiffness in zip(_WISHES, laminate.bending_stiffness, strict=False):
-            self.wishes[name].setText(f"{stiffness / 1e3:.3g} N m")
+            self.wishes[name].setText(f"{_ROOM * stiffness / 1e3:.3g} N m")
         form.addRow(translate("Laywright", "Price of resin per kg"), self.resin_price)
         column = QtWidgets.QVBoxLayout()
         column.addWidget(self.cloths)

@@ -1,9 +1,10 @@
 """The task panel of a Layup: plies in a table, materials from the cards, figures at once."""
 
 from freecad.laywright import preferences
-from freecad.laywright.objects.layup import kept_cards
+from freecad.laywright.objects.layup import COUNTED, LOADS, kept_cards
 from freecad.laywright.panels import fields
 from freecad.laywright.panels.choice_window import ChoiceWindow
+from freecad.laywright.panels.fold import Fold
 from freecad.laywright.panels.laminate_look import LaminateLook
 from freecad.laywright.panels.ply_table import PlyTable
 from freecad.laywright.panels.stage_panel import StagePanel
@@ -11,6 +12,13 @@ from freecad.laywright.qt import QtWidgets, translate
 from laywright.laminate.used_cards import newer_cards
 
 __all__ = ["LayupPanel"]
+
+# What folds away together: by what it stands open, and the rest of it.
+_FOLDED = (
+    (("Core",), ("CoreThickness", "CoreOnPly")),
+    (LOADS, ("PressedArea", "Criterion", *COUNTED.values())),
+    (("PanelLength", "PanelWidth"), ("PanelEdges", "PanelPressure", "PanelPush")),
+)
 
 
 class LayupPanel(StagePanel):
@@ -37,9 +45,12 @@ class LayupPanel(StagePanel):
         )
         self.fields["Cards"] = fields.Field(self._library(materials), self._cards)
         offers = {"Resin": materials.resin_names, "Core": ("", *materials.core_names)}
+        whole, self.folds = self.grid, self._folds()
         for prop in obj.Proxy.properties:
             if prop.name in self.fields:
                 continue
+            fold = next((fold for names, fold in self.folds if prop.name in names), None)
+            self.grid = whole if fold is None else fold.form
             field = (
                 fields.named(list(offers[prop.name]), getattr(obj, prop.name))
                 if prop.name in offers
@@ -47,8 +58,33 @@ class LayupPanel(StagePanel):
             )
             self.add_field(prop, field)
             self.look.watch(field.widget)
+        self.grid = whole
+        for _, fold in self.folds:
+            whole.addRow(fold)
         self.table.changed.connect(self.look.look_soon)
         self.look.look()
+
+    def _folds(self):
+        """Return what folds away; a part in which something is set stands open."""
+        titles = (
+            translate("Laywright", "Core"),
+            translate("Laywright", "Load"),
+            translate("Laywright", "Flat panel, a quick estimate"),
+        )
+        folds = []
+        for title, (deciding, others) in zip(titles, _FOLDED, strict=True):
+            fold = Fold(title)
+            values = (getattr(self.obj, name) for name in deciding)
+            fold.open(any(getattr(value, "Value", value) for value in values))
+            folds.append((deciding + others, fold))
+        return folds
+
+    def _say(self, problem, name=""):
+        super()._say(problem, name)
+        for said in self.problems.values():
+            for _, fold in self.folds:
+                if not said.isHidden() and fold.holds(said):
+                    fold.open(True)
 
     def find(self, materials):
         """Open the window that ranks layups; the one that is taken goes into the table."""
