@@ -24,7 +24,7 @@ def main() -> int:
         if version != wanted:
             print(f"This is FreeCAD {version}, needed {wanted}; run tools/test.sh on Debian 12.")
             return 1
-        import pytest  # noqa: PLC0415  # its absence must end FreeCAD like any other failure
+        import pytest  # its absence must end FreeCAD like any other failure
 
         checkout = Path(__file__).resolve().parent.parent
         return int(

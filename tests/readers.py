@@ -1,0 +1,56 @@
+"""Every reader of files from elsewhere, by one name each, for fuzzing and for the kept seeds.
+
+A reader may give a value or raise a LaywrightError; anything else is a fault of ours.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from laywright import values
+from laywright.files.number_table import read_number_table
+from laywright.job.description import read_job
+from laywright.job.records import read_records
+from laywright.laminate.card_files import read_cards
+from laywright.mould.body import MouldBody
+from laywright.mould.printer import load_printers
+from laywright.surface.read import read_mesh
+from laywright.surface.repair import RepairSettings
+
+__all__ = ["READERS", "SEEDS", "read"]
+
+SEEDS = Path(__file__).parent / "seeds"
+
+
+def _job(path: Path) -> object:
+    part = path.parent / "part.obj"
+    if not part.exists():
+        part.write_bytes((SEEDS / "obj" / "whole plate.obj").read_bytes())
+    return read_job(path)
+
+
+def _mesh(path: Path) -> object:
+    return read_mesh(path, "mm", mending=RepairSettings())
+
+
+READERS: dict[str, tuple[str, Callable[[Path], object]]] = {
+    "job": ("job.toml", _job),
+    "card": ("card.toml", lambda path: list(read_cards(path.parent))),
+    "printer": ("printer.toml", lambda path: load_printers(path.parent)),
+    "readings": ("readings.csv", lambda path: read_number_table(path.read_bytes(), path.name)),
+    "record": ("weigh-in 1.json", lambda path: read_records(path.parent)),
+    "stored body": ("body.zip", lambda path: values.unpack(MouldBody, path.read_bytes())),
+    "stl": ("part.stl", _mesh),
+    "obj": ("part.obj", _mesh),
+    "ply": ("part.ply", _mesh),
+    "3mf": ("part.3mf", _mesh),
+}
+
+
+def read(kind: str, content: bytes, folder: Path) -> object:
+    """Return what the reader of that kind makes of the bytes."""
+    name, reader = READERS[kind]
+    path = folder / name
+    path.write_bytes(content)
+    return reader(path)
