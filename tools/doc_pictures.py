@@ -6,7 +6,6 @@ Needs an X server (the script above starts Xvfb) and pdftoppm (Debian package po
 """
 
 import os
-import shutil
 import subprocess
 import sys
 import tempfile
@@ -18,12 +17,10 @@ import FreeCAD
 import FreeCADGui
 from PySide import QtCore, QtGui
 
+from freecad.laywright.examples import open_example
 from freecad.laywright.exports import export_job
-from freecad.laywright.objects.job import stages_of
+from freecad.laywright.objects.job import add_stage, stages_of
 from freecad.laywright.qt import QtWidgets
-
-sys.path.append(str(Path(__file__).resolve().parents[1] / "examples"))
-import hatch_cover
 
 CHECKOUT = Path(__file__).resolve().parents[1]
 PICTURES = Path(os.environ.get("LAYWRIGHT_PICTURES", CHECKOUT / "docs" / "pictures"))
@@ -169,17 +166,14 @@ def draw():
     window.showMaximized()
     FreeCADGui.activateWorkbench("LaywrightWorkbench")
     pump(1.0)
-    folder = tempfile.mkdtemp()
-    path = shutil.copy(CHECKOUT / "examples" / "hatch_cover.FCStd", folder)
-    document = FreeCAD.openDocument(path)
+    document = open_example("hatch_cover")
     pump()
     part = document.HatchCover
     scene(part, "part")
     toolbar(window, "toolbar")
 
     FreeCADGui.Selection.clearSelection()
-    for face in hatch_cover.moulded_faces(part.Shape):
-        FreeCADGui.Selection.addSelection(document.Name, part.Name, face)
+    FreeCADGui.Selection.addSelection(document.Name, part.Name)
     FreeCADGui.runCommand("Laywright_StartJob")
     pump()
     FreeCADGui.Selection.clearSelection()
@@ -196,10 +190,14 @@ def draw():
     scene(stages["ClothPatterns"], "shear", around=part)
     cloth.Map = "outlines only"
     scene(stages["RollPlan"], "roll", PLAN)
-    panel(stages["Layup"], "panel-layup", 760)
+    panel(stages["Layup"], "panel-layup", 680)
     panel(stages["MixCurePlan"], "panel-mix", 620)
     sheet_page(job, "Mix", "sheet")
-    shutil.rmtree(folder)
+    weigh_in = add_stage(document, "WeighIn", job)
+    weigh_in.DryCloth, weigh_in.MixMade, weigh_in.PartUntrimmed = 92.0, 97.0, 186.0
+    weigh_in.Thicknesses = [0.75, 0.78, 0.77]
+    document.recompute()
+    panel(weigh_in, "panel-weigh-in", 640)
 
 
 def main():
