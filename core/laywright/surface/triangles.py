@@ -99,25 +99,34 @@ class Surface:
         return self.vertices[self.triangles]
 
     @cached_property
-    def _cross(self) -> FloatArray:
-        a, b, c = self.corners[:, 0], self.corners[:, 1], self.corners[:, 2]
-        return np.cross(b - a, c - a)
+    def _cross(self) -> tuple[FloatArray, FloatArray, FloatArray]:
+        """Cross product of two sides of every triangle, component by component: (m,) each."""
+        a, b, c = (np.ascontiguousarray(self.triangles[:, corner]) for corner in range(3))
+        sides = []
+        for axis in range(3):
+            along = np.ascontiguousarray(self.vertices[:, axis])
+            start = along[a]
+            sides.append((along[b] - start, along[c] - start))
+        (ux, vx), (uy, vy), (uz, vz) = sides
+        return uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx
 
     @cached_property
     def areas(self) -> FloatArray:
         """Area of every triangle: (m,) float, mm^2."""
-        return floats(0.5 * np.linalg.norm(self._cross, axis=1), -1)
+        x, y, z = self._cross
+        return floats(0.5 * np.sqrt(x * x + y * y + z * z), -1)
 
     @cached_property
     def normals(self) -> FloatArray:
         """Unit normal of every triangle: (m, 3) float; zero where a triangle has no area."""
         doubled = 2.0 * self.areas
         usable = doubled > 2.0 * TOLERANCES.zero_area
-        return floats(
-            np.where(usable[:, None], self._cross / np.where(usable, doubled, 1.0)[:, None], 0.0),
-            -1,
-            3,
-        )
+        inverse = np.divide(1.0, doubled, out=np.zeros_like(doubled), where=usable)
+        normals = np.empty((len(doubled), 3))
+        for axis, component in enumerate(self._cross):
+            np.multiply(component, inverse, out=normals[:, axis])
+        normals.flags.writeable = False
+        return normals
 
     @cached_property
     def area(self) -> float:
@@ -263,7 +272,8 @@ class Surface:
     @property
     def volume(self) -> float:
         """Volume enclosed by a closed surface, mm^3, by the divergence theorem."""
-        return float(np.einsum("ij,ij->", self.corners[:, 0], self._cross) / 6.0)
+        start = self.vertices[self.triangles[:, 0]].T
+        return float(sum(a @ b for a, b in zip(start, self._cross, strict=True)) / 6.0)
 
     @property
     def bounds(self) -> FloatArray:
