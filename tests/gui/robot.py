@@ -87,7 +87,10 @@ def started_job(name):
     pump()
     click_command("Laywright_StartJob")
     FreeCADGui.Selection.clearSelection()
-    return document, stages_in(document)
+    stages = stages_in(document)
+    stages["RollPlan"].SearchTime = 0.2
+    document.recompute()
+    return document, stages
 
 
 def buttons(form):

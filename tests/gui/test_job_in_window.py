@@ -1,19 +1,28 @@
 """The job in FreeCAD's real window: commands, panels, colours, legends."""
 
-import sys
-import time
 from pathlib import Path
 
 import FreeCAD
 import FreeCADGui
+import hatch_cover
 import pytest
-from PySide import QtCore, QtGui
+from PySide import QtGui
+from robot import (
+    VERSION,
+    buttons,
+    click_command,
+    colours_in,
+    cut_off,
+    grabbed,
+    opened,
+    picture,
+    pump,
+    stages_in,
+    type_into,
+)
 
 from freecad.laywright import ICONS
-from freecad.laywright.qt import QtWidgets
-
-sys.path.append(str(Path(__file__).resolve().parents[2] / "examples"))
-import hatch_cover
+from freecad.laywright.qt import QAction, QtWidgets
 
 pytestmark = pytest.mark.gui
 
@@ -30,86 +39,6 @@ STAGES = (
 )
 
 
-def pump(seconds=0.3):
-    """Let the window do what is waiting."""
-    end = time.monotonic() + seconds
-    while time.monotonic() < end:
-        QtWidgets.QApplication.processEvents(QtCore.QEventLoop.AllEvents, 20)
-
-
-def picture(path, names, document):
-    """Save the 3D view with only these objects shown; return it as an image."""
-    for obj in document.Objects:
-        obj.ViewObject.Visibility = obj.Name in names
-    view = FreeCADGui.getDocument(document.Name).activeView()
-    view.viewAxometric()
-    view.fitAll()
-    pump()
-    view.saveImage(str(path), 600, 450, "White")
-    return QtGui.QImage(str(path))
-
-
-def colours_in(image):
-    """Return the share of pixels that are no kind of grey."""
-    found = 0
-    for x in range(0, image.width(), 3):
-        for y in range(0, image.height() * 2 // 3, 3):
-            colour = QtGui.QColor(image.pixel(x, y))
-            found += max(colour.red(), colour.blue()) - min(colour.red(), colour.blue()) > 8
-    return found / (image.width() / 3 * image.height() * 2 / 9)
-
-
-@pytest.fixture(scope="module")
-def window():
-    FreeCADGui.activateWorkbench("LaywrightWorkbench")
-    pump()
-    return FreeCADGui.getMainWindow()
-
-
-@pytest.fixture(scope="module")
-def job(window):
-    """Return document and stages of a job that was started by command from a picked face."""
-    document = hatch_cover.build("WindowJob")
-    part = document.HatchCover
-    FreeCADGui.Selection.clearSelection()
-    for face in hatch_cover.moulded_faces(part.Shape):
-        FreeCADGui.Selection.addSelection(document.Name, part.Name, face)
-    FreeCADGui.runCommand("Laywright_StartJob")
-    pump()
-    FreeCADGui.Selection.clearSelection()
-    from freecad.laywright.objects.job import stages_of
-
-    group = next(obj for obj in document.Objects if obj.Name.startswith("Job"))
-    stages = stages_of(group)
-    yield document, stages
-    FreeCAD.closeDocument(document.Name)
-    pump()
-
-
-def buttons(panel):
-    """Return the dialog buttons of the open task panel by name."""
-    box = next(
-        box
-        for box in FreeCADGui.getMainWindow().findChildren(QtWidgets.QDialogButtonBox)
-        if box.isVisible()
-    )
-    kinds = QtWidgets.QDialogButtonBox
-    return {name: box.button(getattr(kinds, name)) for name in ("Ok", "Apply", "Cancel")}
-
-
-def opened(obj):
-    """Open an object's task panel by double click; return its form."""
-    obj.ViewObject.Proxy.doubleClicked(obj.ViewObject)
-    pump()
-    assert FreeCADGui.Control.activeDialog()
-    label = next(
-        label
-        for label in FreeCADGui.getMainWindow().findChildren(QtWidgets.QLabel, "Report")
-        if label.isVisible()
-    )
-    return label.parentWidget()
-
-
 def test_commands_are_in_menu_and_toolbar_with_icons_that_can_be_seen(window):
     from freecad.laywright import commands
 
@@ -119,7 +48,7 @@ def test_commands_are_in_menu_and_toolbar_with_icons_that_can_be_seen(window):
     ]
     assert len(bars) == 1
     assert len([action for action in bars[0].actions() if action.text()]) == len(commands.NAMES)
-    icons = {command.icon for command in commands._COMMANDS.values()}
+    icons = {commands.COMMANDS[name].icon for name in commands.NAMES}
     assert len(icons) == len(commands.NAMES)
     for name in icons:
         small = QtGui.QIcon(str(ICONS / name)).pixmap(16, 16).toImage()
@@ -130,9 +59,9 @@ def test_commands_are_in_menu_and_toolbar_with_icons_that_can_be_seen(window):
 def test_short_cuts_clash_with_nothing(window):
     from freecad.laywright import commands
 
-    keys = [command.keys for command in commands._COMMANDS.values() if command.keys]
+    keys = [command.keys for command in commands.COMMANDS.values() if command.keys]
     assert len(keys) == len(set(keys))
-    for name, command in commands._COMMANDS.items():
+    for name, command in commands.COMMANDS.items():
         if command.keys:
             assert FreeCADGui.Command.listByShortcut(command.keys) == [name]
         what = FreeCADGui.Command.get(name).getInfo()
@@ -142,45 +71,58 @@ def test_short_cuts_clash_with_nothing(window):
 
 def test_a_grey_command_says_why(window):
     from freecad.laywright import commands
-    from freecad.laywright.qt import QAction
 
     for name in list(FreeCAD.listDocuments()):
         FreeCAD.closeDocument(name)
     pump()
-    start = commands._COMMANDS["Laywright_StartJob"]
+    start = commands.COMMANDS["Laywright_StartJob"]
     assert not start.IsActive()
     assert start.obstacle() == "Open or make a document first."
     tips = {action.toolTip() for action in window.findChildren(QAction, "Laywright_StartJob")}
     assert any("Open or make a document first." in tip for tip in tips)
     document = FreeCAD.newDocument("Empty")
-    assert start.obstacle() == "Select one or more faces of a part in the 3D view first."
-    assert "Select a job" in commands._COMMANDS["Laywright_WriteFiles"].obstacle()
+    assert start.obstacle() == "Select a part, or faces of one, first."
+    assert "Select a job" in commands.COMMANDS["Laywright_WriteFiles"].obstacle()
     FreeCAD.closeDocument(document.Name)
     pump()
 
 
-def test_the_example_opens_as_a_copy(window):
-    FreeCADGui.runCommand("Laywright_OpenExample")
+@pytest.mark.parametrize("file", ["hatch_cover", "sensor_cowl", "battery_tray"])
+def test_each_example_opens_as_a_copy(window, file):
+    FreeCADGui.runCommand(f"Laywright_Example_{file}")
     pump()
     document = FreeCAD.ActiveDocument
-    assert document.HatchCover.Shape.isValid()
+    assert file in document.FileName
+    shapes = [obj.Shape for obj in document.Objects if hasattr(obj, "Shape")]
+    assert any(shape.Solids and shape.isValid() for shape in shapes)
     assert not Path(document.FileName).is_relative_to(Path(hatch_cover.__file__).parent)
     FreeCAD.closeDocument(document.Name)
     pump()
 
 
-def test_one_command_makes_the_whole_job_from_a_picked_face(job):
-    document, stages = job
+def test_a_selected_part_becomes_a_job_in_one_click_and_one_step_of_undo(window):
+    document = hatch_cover.build("OneClick")
+    document.UndoMode = 1
+    part = document.HatchCover
+    FreeCADGui.Selection.clearSelection()
+    FreeCADGui.Selection.addSelection(document.Name, part.Name)
+    pump()
+    click_command("Laywright_StartJob")
+    FreeCADGui.Selection.clearSelection()
+    stages = stages_in(document)
     assert tuple(stages) == STAGES
+    assert set(stages["MouldedFace"].Faces[1]) == set(hatch_cover.moulded_faces(part.Shape))
     for obj in stages.values():
         assert obj.Status == "up to date", obj.Label
         assert Path(obj.ViewObject.Proxy.getIcon()).is_file()
-    assert not document.HatchCover.ViewObject.Visibility
+    assert not part.ViewObject.Visibility
     document.undo()
     assert [obj for obj in document.Objects if obj.Name.startswith("MouldBody")] == []
     document.redo()
     pump()
-    assert stages["MouldBody"].Mesh.isSolid()
+    assert document.MouldBody.Mesh.isSolid()
+    FreeCAD.closeDocument(document.Name)
+    pump()
 
 
 @pytest.mark.parametrize("kind", STAGES)
@@ -192,7 +134,8 @@ def test_panel_opens_shows_units_and_cancels_without_a_trace(job, kind, artefact
     form = opened(obj)
     report = form.findChild(QtWidgets.QLabel, "Report").text()
     assert len(report) > 20
-    form.window().grab().save(str(artefacts / f"panel {kind} {FreeCAD.Version()[1]}.png"))
+    assert grabbed(form, artefacts / f"panel {kind} {VERSION}.png") > 8
+    assert cut_off(form) == []
     buttons(form)["Cancel"].click()
     pump()
     assert not FreeCADGui.Control.activeDialog()
@@ -205,10 +148,7 @@ def test_a_value_typed_with_another_unit_is_taken_and_undone_in_one_step(job):
     body = stages["MouldBody"]
     volume = body.Volume.Value
     form = opened(body)
-    field = form.findChild(QtWidgets.QAbstractSpinBox, "BaseHeight")
-    line = field.findChild(QtWidgets.QLineEdit)
-    line.setText("3/8 in")
-    field.interpretText()
+    type_into(form, "BaseHeight", "3/8 in")
     buttons(form)["Ok"].click()
     pump()
     assert not FreeCADGui.Control.activeDialog()
@@ -225,13 +165,11 @@ def test_a_wrong_value_is_said_in_the_panel_and_cancel_restores_the_job(job):
     body = stages["MouldBody"]
     version = body.Digest
     form = opened(body)
-    field = form.findChild(QtWidgets.QAbstractSpinBox, "BaseHeight")
-    field.findChild(QtWidgets.QLineEdit).setText("0.1 mm")
-    field.interpretText()
+    type_into(form, "BaseHeight", "0.1 mm")
     buttons(form)["Ok"].click()
     pump()
     assert FreeCADGui.Control.activeDialog()
-    problem = form.findChild(QtWidgets.QLabel, "Problem")
+    problem = form.findChild(QtWidgets.QLabel, "Problem BaseHeight")
     assert problem.isVisible()
     assert "base height: found 0.1 mm, needed" in problem.text()
     buttons(form)["Cancel"].click()
@@ -283,14 +221,14 @@ def test_plies_are_edited_in_a_table(job):
 
 def test_release_and_tiles_are_coloured_with_a_legend_and_stay_so(job, artefacts, tmp_path):
     document, stages = job
-    version = FreeCAD.Version()[1]
+    version = VERSION
     release, tiles = stages["ReleaseCheck"].Name, stages["PrintTiles"].Name
     shown = picture(artefacts / f"release {version}.png", {release}, document)
     assert colours_in(shown) > 0.1
     texts = stages["ReleaseCheck"].ViewObject.Proxy.legend.texts
     area = stages["MouldedFace"].Area.Value
-    assert texts[0] == "cannot leave along the pull: 0 mm2"
-    assert texts[-1] == f"leaves: {area:.0f} mm2"
+    assert texts[:2] == ["Release Check", "cannot leave along the pull: 0 mm²"]
+    assert texts[-1] == f"leaves: {area:.0f} mm²"
     assert colours_in(picture(artefacts / f"tiles {version}.png", {tiles}, document)) > 0.1
 
     path = str(tmp_path / "job.FCStd")
@@ -314,7 +252,7 @@ def test_shear_of_a_ply_is_shown_on_the_part_with_its_numbers(job, artefacts):
     assert colours_in(plain) < 0.01
     vobj.Map, vobj.MapPly = "shear", 2
     pump()
-    shown = picture(artefacts / f"shear {FreeCAD.Version()[1]}.png", {patterns.Name}, document)
+    shown = picture(artefacts / f"shear {VERSION}.png", {patterns.Name}, document)
     assert colours_in(shown) > 0.01
     texts = vobj.Proxy.legend.texts
     assert texts[0] == "ply 2: shear"

@@ -36,7 +36,7 @@ class Worker(threading.Thread):
     def _report(self, share, doing=""):
         if self._stopped.is_set():
             raise Cancelled()
-        self.share, self.doing = share, doing or self.doing
+        self.share, self.doing = max(share, self.share), doing or self.doing
 
     def stop(self):
         """Let it end at its next report; nothing of it will be used."""

@@ -51,8 +51,7 @@ def quantity(text, name, like):
     Parameters
     ----------
     text : str
-        Such as ``"3/8 in"``, ``"9,5 mm"``, ``"1 cm + 2 mm"``; a plain number has the unit that
-        the window shows.
+        Such as ``"3/8 in"`` or ``"9,5 mm"``; a plain number has the unit that the window shows.
     name : str
         Of the field, for the message.
     like : FreeCAD.Units.Quantity

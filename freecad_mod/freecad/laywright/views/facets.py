@@ -2,9 +2,10 @@
 
 import math
 
-from freecad.laywright.qt import QtCore
-from freecad.laywright.views.base import StageView
-from freecad.laywright.views.legend import Legend
+from freecad.laywright import host
+from freecad.laywright.qt import translate
+from freecad.laywright.views.base import StageView, Toggle
+from freecad.laywright.views.legend import Legend, place_legends
 from freecad.laywright.views.places import Places
 from laywright.mould.from_cad import distance_steps
 
@@ -24,6 +25,7 @@ _REGION_SHADES = (
     (0.72, 0.76, 0.56, 0.0),
     (0.88, 0.66, 0.60, 0.0),
 )
+_APART = 20.0  # mm
 _TILE_SHADES = ((0.86, 0.82, 0.70, 0.0), (0.50, 0.60, 0.68, 0.0))
 
 
@@ -44,24 +46,19 @@ class FacetView(StageView):
             obj.FaceColors = self.colours(obj)
             self.refresh_soon()
 
-    def onChanged(self, vobj, name):
-        if name == "Visibility":
-            self.refresh_soon()
-
-    def refresh_soon(self):
-        """Refresh once FreeCAD has finished its own update, which would undo the colours."""
-        QtCore.QTimer.singleShot(0, self.refresh)
-
     def refresh(self):
         """Show colours and legend: 0.20 forgets the colours when a document is opened."""
         try:
             vobj = self.ViewObject
             obj = vobj.Object
-            if obj.Mesh.CountFacets == len(obj.FaceColors) > 0:
-                vobj.Coloring = False
+            wanted = getattr(vobj, self.toggles[0].name)
+            vobj.Coloring = False
+            if wanted and obj.Mesh.CountFacets == len(obj.FaceColors) > 0:
                 vobj.Coloring = True
-            self.legend.write(self.legend_rows(obj))
-            self.legend.show(vobj.Visibility)
+            rows = self.legend_rows(obj)
+            self.legend.write([(None, obj.Label), *rows] if rows else [])
+            self.legend.show(vobj.Visibility and wanted)
+            place_legends(obj.Document)
         except ReferenceError:
             return  # deleted meanwhile
 
@@ -77,6 +74,8 @@ class FacetView(StageView):
 class ReleaseView(FacetView):
     """Draft classes of the Release Check."""
 
+    toggles = (Toggle("DraftClasses", "Draft classes"),)
+
     def colours(self, obj):
         report = obj.Proxy.shown(obj)
         if report is None:
@@ -91,9 +90,19 @@ class ReleaseView(FacetView):
         cannot, hard, good = (area for _, area in report.area_by_class)
         wanted = math.degrees(report.wanted_draft)
         return (
-            (_CANNOT_LEAVE, f"cannot leave along the pull: {cannot:.0f} mm2"),
-            (_LEAVES_HARD, f"leaves hard, draft under {wanted:.1f} deg: {hard:.0f} mm2"),
-            (_LEAVES, f"leaves: {good:.0f} mm2"),
+            (
+                _CANNOT_LEAVE,
+                translate("Laywright", "cannot leave along the pull: {0} mm²").format(
+                    f"{cannot:.0f}"
+                ),
+            ),
+            (
+                _LEAVES_HARD,
+                translate("Laywright", "leaves hard, draft under {0}°: {1} mm²").format(
+                    f"{wanted:.1f}", f"{hard:.0f}"
+                ),
+            ),
+            (_LEAVES, translate("Laywright", "leaves: {0} mm²").format(f"{good:.0f}")),
         )
 
 
@@ -143,6 +152,8 @@ def _shown(obj):
 class MouldView(FacetView):
     """How far the printed working area lies from the part's faces."""
 
+    toggles = (Toggle("DistanceMap", "Distance from the part"),)
+
     @staticmethod
     def _steps(body):
         return distance_steps(body.from_cad, body.working, body.solid, body.on_working_area)
@@ -162,11 +173,38 @@ class MouldView(FacetView):
         scale, _ = self._steps(body)
         away = abs(body.from_cad[body.working.triangles]).mean(axis=1)
         rows = scale.rows(away, body.working.areas)
-        return tuple(((*colour, 0.0), f"{text} off the part") for colour, text in rows)
+        words = translate("Laywright", "{0} off the part")
+        return tuple(((*colour, 0.0), words.format(text)) for colour, text in rows)
 
 
 class TilesView(FacetView):
-    """Tiles in two shades, so that neighbours are told apart."""
+    """Tiles in two shades, so that neighbours are told apart; together or pulled apart."""
+
+    toggles = (Toggle("TwoShades", "Tiles in two shades"),)
+
+    def setupContextMenu(self, vobj, menu):
+        super().setupContextMenu(vobj, menu)
+        action = menu.addAction(translate("Laywright", "Pulled apart"))
+        action.setCheckable(True)
+        action.setChecked(vobj.Object.ShownApart.Value > 0.0)
+        action.toggled.connect(lambda on: self.pull_apart(_APART if on else 0.0))
+
+    def pull_apart(self, gap):
+        """Show the tiles with this gap (mm) between them, as one step of undo."""
+        obj = self.ViewObject.Object
+        with host.transaction(obj.Document, translate("Laywright", "Pulled apart")):
+            obj.ShownApart = gap
+            obj.purgeTouched()
+
+    def legend_rows(self, obj):
+        tiles = obj.Proxy.shown(obj) if hasattr(obj, "Digest") and obj.Digest else None
+        if tiles is None:
+            return ()
+        seams = translate("Laywright", "{0} tiles, {1} cm² to glue, {2} g of glue")
+        number = f"{len(tiles.tiles)}"
+        return (
+            (None, seams.format(number, f"{tiles.glue_area / 100:.0f}", f"{tiles.glue_g:.1f}")),
+        )
 
     def colours(self, obj):
         tiles = obj.Proxy.shown(obj)

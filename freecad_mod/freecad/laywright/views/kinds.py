@@ -2,6 +2,7 @@
 
 from freecad.laywright.views.base import GroupView, StageView
 from freecad.laywright.views.cloth import ClothView
+from freecad.laywright.views.face import FaceView
 from freecad.laywright.views.facets import MouldView, ReleaseView, ScanView, TilesView
 
 __all__ = ["view_for"]
@@ -9,6 +10,7 @@ __all__ = ["view_for"]
 _VIEWS = {
     "JobObject": GroupView,
     "ScannedPartObject": ScanView,
+    "MouldedFaceObject": FaceView,
     "ReleaseCheckObject": ReleaseView,
     "MouldBodyObject": MouldView,
     "PrintTilesObject": TilesView,

@@ -2,10 +2,11 @@
 
 from pivy import coin
 
-__all__ = ["Legend"]
+__all__ = ["Legend", "place_legends"]
 
 _LEFT, _LOW = -0.96, -0.94
 _STEP, _SIDE = 0.075, 0.045
+_BETWEEN = 0.5  # rows
 
 
 class Legend:
@@ -20,6 +21,7 @@ class Legend:
     def __init__(self, vobj):
         self._switch = coin.SoSwitch()
         self._rows = coin.SoSeparator()
+        self._place = coin.SoTranslation()
         outside = coin.SoType.fromName("SoSkipBoundingGroup")
         group = outside.createInstance() if not outside.isBad() else coin.SoSeparator()
         overlay = coin.SoAnnotation()
@@ -32,7 +34,7 @@ class Legend:
         light.model = coin.SoLightModel.BASE_COLOR
         unpickable = coin.SoPickStyle()
         unpickable.style = coin.SoPickStyle.UNPICKABLE
-        for node in (camera, light, unpickable, self._rows):
+        for node in (camera, light, unpickable, self._place, self._rows):
             overlay.addChild(node)
         group.addChild(overlay)
         self._switch.addChild(group)
@@ -41,6 +43,16 @@ class Legend:
     def show(self, visible):
         """Show or hide the legend."""
         self._switch.whichChild = coin.SO_SWITCH_ALL if visible else coin.SO_SWITCH_NONE
+
+    @property
+    def is_shown(self):
+        """Whether it is shown and has anything to say."""
+        return self._switch.whichChild.getValue() == coin.SO_SWITCH_ALL and bool(self.texts)
+
+    def raise_by(self, rows):
+        """Leave room for so many rows below; return the number of rows that are now taken."""
+        self._place.translation = (0.0, rows * _STEP, 0.0)
+        return rows + len(self.texts) + _BETWEEN
 
     def write(self, rows):
         """Set the rows, the first on top: colour (r, g, b, ...) or None, and text."""
@@ -62,6 +74,20 @@ class Legend:
             if isinstance(node, coin.SoText2)
         ]
         return found[::-1]
+
+
+def place_legends(document):
+    """Stack the legends that are shown in a document, so that none covers another.
+
+    Parameters
+    ----------
+    document : App.Document
+    """
+    taken = 0.0
+    for obj in reversed(document.Objects):
+        legend = getattr(getattr(obj.ViewObject, "Proxy", None), "legend", None)
+        if legend is not None and legend.is_shown:
+            taken = legend.raise_by(taken)
 
 
 def _square(colour, low):
