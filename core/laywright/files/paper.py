@@ -14,11 +14,21 @@ class Paper(StrEnum):
 
     A4 = "A4"
     LETTER = "Letter"
+    A3 = "A3"
 
     @property
     def size(self) -> tuple[float, float]:
         """Width and height, mm (ISO 216; ANSI/ASME Y14.1)."""
-        return {Paper.A4: (210.0, 297.0), Paper.LETTER: (215.9, 279.4)}[self]
+        return {
+            Paper.A4: (210.0, 297.0),
+            Paper.LETTER: (215.9, 279.4),
+            Paper.A3: (297.0, 420.0),
+        }[self]
+
+    @property
+    def sheets(self) -> Paper:
+        """The paper for sheets that are read at the bench: A4 in place of A3."""
+        return Paper.A4 if self is Paper.A3 else self
 
 
 def paper_of(paper: Paper | str) -> Paper:
@@ -38,5 +48,5 @@ def paper_of(paper: Paper | str) -> Paper:
         return Paper(paper)
     except ValueError as problem:
         raise InputError(
-            "the paper", f"'{paper}'", "'A4' or 'Letter'", "choose one of the two"
+            "the paper", f"'{paper}'", "'A4', 'Letter' or 'A3'", "choose one of them"
         ) from problem

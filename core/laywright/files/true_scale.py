@@ -34,7 +34,7 @@ def drawing_pages(drawings: Drawing | Sequence[Drawing], paper: Paper | str = Pa
     drawings : Drawing or sequence of Drawing
         In mm.
     paper : Paper or str
-        ``"A4"`` or ``"Letter"``.
+        ``"A4"``, ``"Letter"`` or ``"A3"``.
 
     Returns
     -------
