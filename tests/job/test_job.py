@@ -158,7 +158,7 @@ def test_a_load_and_the_shell_are_asked_for_in_the_description(result, tmp_path)
     new = {t for t in loaded.digests if loaded.digests[t] != result.digests.get(t)}
     assert new == {"Job Sheet", "Shell for Analysis"}
     files = files_of(loaded)
-    deck = files["analysis/Test hatch shell (mm N MPa).inp"].decode("ascii")
+    deck = files["analysis/shell_mm_N_MPa.inp"].decode("ascii")
     assert deck.startswith(f"** Test hatch, {loaded.version}\n")
     assert "*DLOAD\nSHELL, P, 0.002\n" in deck
     assert "times this load" in files["job sheet.html"].decode()

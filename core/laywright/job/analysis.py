@@ -128,6 +128,7 @@ def shell_model(
             f"{settings.edge.value.capitalize()}; pressure {settings.pressure:g} MPa, positive "
             "away from the mould.",
             "An estimate; nothing in it certifies a protection.",
+            "To run it: ccx and the name of this file without its ending, in the file's folder.",
         ),
     )
 
