@@ -13,19 +13,16 @@ import json
 from collections.abc import Mapping
 from pathlib import Path
 
-from laywright.cloth.pattern_drawing import pattern_drawing
-from laywright.cloth.roll_drawing import roll_drawing
 from laywright.errors import FileError
-from laywright.files.dxf import dxf_bytes
 from laywright.files.html import html_bytes
 from laywright.files.paper import Paper
 from laywright.files.pdf import pdf_bytes
-from laywright.files.saving import safe_name, safe_names, write_beside
+from laywright.files.saving import safe_name, write_beside
 from laywright.files.shell_deck import shell_deck
 from laywright.files.stl import stl_bytes
-from laywright.files.svg import svg_bytes
 from laywright.files.true_scale import drawing_pages
 from laywright.job.analysis import shell_model
+from laywright.job.cloth_files import cloth_files
 from laywright.job.job import JobResult
 from laywright.job.tables import table_files
 from laywright.job.tile_files import tile_files
@@ -45,7 +42,7 @@ def files_of(result: JobResult, paper: Paper = Paper.A4) -> dict[str, bytes]:
     result : JobResult
         What was computed.
     paper : Paper
-        For sheets and true-scale pages.
+        For true-scale pages and, where it can be held in the hand, for sheets.
 
     Returns
     -------
@@ -55,12 +52,12 @@ def files_of(result: JobResult, paper: Paper = Paper.A4) -> dict[str, bytes]:
     """
     files = {
         **_mould_files(result),
-        **_cloth_files(result, paper),
+        **cloth_files(result, paper),
         **_guide_files(result, paper),
         **_analysis_files(result),
         **table_files(result),
         "job sheet.html": html_bytes(result.sheet.sheet),
-        f"job sheet {paper.value}.pdf": pdf_bytes(result.sheet.sheet, paper),
+        f"job sheet {paper.sheets.value}.pdf": pdf_bytes(result.sheet.sheet, paper.sheets),
     }
     record = {
         "job": result.name,
@@ -84,38 +81,6 @@ def _mould_files(result: JobResult) -> dict[str, bytes]:
                 piece.solid.vertices, piece.solid.triangles
             )
             for piece in result.body.pieces
-        },
-    }
-
-
-def _cloth_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
-    patterns = result.patterns.patterns
-    label = f"{result.name}, {result.version}"
-    drawings = [pattern_drawing(pattern, label) for pattern in patterns]
-    names = safe_names([f"{p.ply:02d} {p.cloth}" for p in patterns])
-    rolls = [roll_drawing(layout, patterns) for layout in result.roll.layouts]
-    roll_names = safe_names(
-        [
-            layout.cloth if layout.name == "roll" else f"{layout.cloth}, {layout.name}"
-            for layout in result.roll.layouts
-        ]
-    )
-    return {
-        "cloth/patterns (mm).dxf": dxf_bytes(drawings),
-        f"cloth/patterns true scale {paper.value}.pdf": drawing_pages(
-            [drawing.without("check bar") for drawing in drawings], paper
-        ),
-        **{
-            f"cloth/ply {name} (mm).svg": svg_bytes(drawing)
-            for name, drawing in zip(names, drawings, strict=True)
-        },
-        **{
-            f"cloth/roll {name} (mm).dxf": dxf_bytes(drawing)
-            for name, drawing in zip(roll_names, rolls, strict=True)
-        },
-        **{
-            f"cloth/roll {name} (mm).svg": svg_bytes(drawing)
-            for name, drawing in zip(roll_names, rolls, strict=True)
         },
     }
 
