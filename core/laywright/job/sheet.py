@@ -37,7 +37,7 @@ from laywright.surface.triangles import Surface
 __all__ = ["make_job_sheet"]
 
 
-@stage("Job Sheet", version=5)
+@stage("Job Sheet", version=6)
 def make_job_sheet(
     name: str,
     face: MouldedFace,
@@ -156,7 +156,16 @@ def _tiles(tiles: TileSet, body: MouldBody) -> TileSummary:
     return TileSummary(
         tiles.printer,
         tuple(
-            TileLine(tile.name, tile.row + 1, tile.column + 1, tile.size, tile.mass, tile.layer + 1)
+            TileLine(
+                tile.name,
+                tile.row + 1,
+                tile.column + 1,
+                tile.size,
+                tile.mass,
+                tile.layer + 1,
+                tile.hours,
+                tile.standing.bed_face.value,
+            )
             for tile in tiles.tiles
         ),
         tiles.glue_gap,

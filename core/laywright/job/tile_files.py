@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import math
-
 from laywright.files.csv import Cell, csv_bytes
 from laywright.files.saving import safe_name
 from laywright.files.solid import Solid
@@ -69,25 +67,15 @@ def tile_tables(tiles: TileSet, deviation: float) -> dict[str, bytes]:
 
 
 def tile_words(tiles: TileSet) -> tuple[str, ...]:
-    """Return poses, print times and glue as sentences for the sheet.
+    """Return supports, order of assembly and glue as sentences for the sheet.
 
     Parameters
     ----------
     tiles : TileSet
         The tiles.
     """
-    hours = math.fsum(tile.hours for tile in tiles.tiles)
-    words = [
-        f"Printing takes about {hours:.0f} h in all without supports: "
-        + ", ".join(f"{tile.name} {tile.hours:.1f} h" for tile in tiles.tiles)
-        + "."
-    ]
-    by_face: dict[str, list[str]] = {}
-    for tile in tiles.tiles:
-        by_face.setdefault(tile.standing.bed_face.value, []).append(tile.name)
-    words += [f"On the bed {face}: {', '.join(names)}." for face, names in by_face.items()]
     hanging = [tile for tile in tiles.tiles if tile.standing.unsupported_share > 0.005]
-    words += [
+    words = [
         f"{tile.name} needs support under {100.0 * tile.standing.unsupported_share:.0f} % of its "
         "working face."
         for tile in hanging

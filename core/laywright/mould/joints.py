@@ -68,7 +68,7 @@ class BareSeam:
     lower, upper : tuple of 3 int
         Cells that it lies between.
     width : float, mm
-        Diameter of the largest circle inside all its sections.
+        Diameter of the largest circle inside all its sections, clear of other seams' joints.
     """
 
     lower: Place
@@ -136,7 +136,9 @@ def joints_of(body: Manifold, plan: CutPlan, size: JointSize) -> Seams:
                     joints.append(_joint(lower, axis, cut, point, drawn, size))
                     drawn = _towards(found, size.slot)
                 if not found:
-                    bare.append(BareSeam(lower, _after(lower, axis), _width(face)))
+                    clear = _window(plan, lower, axis, 0.0, size.depth)
+                    width = _width(shapely.intersection(face, clear))
+                    bare.append(BareSeam(lower, _after(lower, axis), width))
                 else:
                     taken = shapely.buffer(shapely.multipoints(found), margin)
                     face = shapely.difference(face, taken)

@@ -76,16 +76,21 @@ def print_station(tiles: TileSummary, cure: CurePlan) -> Station:
             f"{tile.row}, {tile.column}, {tile.layer}",
             " x ".join(f"{length:.1f}" for length in tile.size),
             f"{tile.mass:.0f}",
+            f"{tile.hours:.1f}",
+            tile.pose,
             BY_HAND,
         )
         for tile in tiles.tiles
     )
     total = math.fsum(tile.mass for tile in tiles.tiles)
+    hours = math.fsum(tile.hours for tile in tiles.tiles)
     columns = (
         "Tile",
         "Row, column, layer",
         "Size on the printer, mm",
-        "Mass with infill, about, g",
+        "Mass, g",
+        "Time, h",
+        "Pose",
         "Done",
     )
     return Station(
@@ -94,7 +99,8 @@ def print_station(tiles: TileSummary, cure: CurePlan) -> Station:
         (
             *pictured("The tiles pulled apart", tiles.picture, 65.0),
             Table(
-                f"{len(rows)} tiles on {tiles.printer}, about {total:.0f} g with infill",
+                f"{len(rows)} tiles on {tiles.printer}: about {total:.0f} g with infill and "
+                f"{hours:.0f} h without supports",
                 columns,
                 rows,
             ),

@@ -83,6 +83,10 @@ class TileLine:
         Estimate with the printer's walls and infill.
     layer : int
         Place in height, from 1.
+    hours : float
+        Estimate of the print's time without supports.
+    pose : str
+        What it stands on.
     """
 
     name: str
@@ -91,6 +95,8 @@ class TileLine:
     size: Size
     mass: float
     layer: int = 1
+    hours: float = 0.0
+    pose: str = ""
 
 
 @dataclass(frozen=True, eq=False)
