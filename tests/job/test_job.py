@@ -21,6 +21,7 @@ from laywright.files.stl import stl_bytes
 from laywright.job import JobResult, files_of, freshness, run, write_files
 from laywright.job.analysis import AnalysisSettings
 from laywright.job.description import read_job
+from laywright.surface.face import MouldSide
 
 ROOT = Path(__file__).resolve().parents[2]
 
@@ -166,6 +167,29 @@ def test_a_load_and_the_shell_are_asked_for_in_the_description(result, tmp_path)
     write_files(files, tmp_path / "out")
     stale = dataclasses.replace(loaded, analysis=AnalysisSettings(300, 0.003))
     assert freshness(tmp_path / "out", stale.digests) == ("Shell for Analysis",)
+
+
+@pytest.mark.solver
+def test_the_written_shell_runs_in_its_folder_and_lifts_under_pressure(result, tmp_path):
+    """Pressure away from the mould, which stands above; the solver keeps the file's name."""
+    asked = dataclasses.replace(
+        result, name="Hatch & lid, 2nd (try)", analysis=AnalysisSettings(300)
+    )
+    write_files(
+        {name: c for name, c in files_of(asked).items() if name.startswith("analysis/")}, tmp_path
+    )
+    folder = tmp_path / "analysis"
+    (deck,) = folder.iterdir()
+    done = subprocess.run(
+        ["ccx", deck.stem], cwd=folder, capture_output=True, text=True, check=False, timeout=120
+    )
+    assert "Job finished" in done.stdout
+    assert {path.stem for path in folder.iterdir()} - {"spooles"} == {deck.stem}
+    lines = (folder / f"{deck.stem}.dat").read_text(encoding="ascii").splitlines()
+    rows = [line.split() for line in lines if line[:10].strip().isdigit()]
+    largest = max((float(row[3]) for row in rows if len(row) == 4), key=abs)
+    assert asked.face.mould_side is MouldSide.OUTSIDE
+    assert -5.0 < largest < -0.001
 
 
 def test_files_of_an_earlier_job_go_unless_somebody_changed_them(result, tmp_path):
