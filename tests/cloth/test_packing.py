@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 
 from laywright.cloth.bottom_left import place_bottom_left
-from laywright.cloth.packing import Found, fits, search
+from laywright.cloth.packing import fits, start, wait_for
 from laywright.cloth.spot import STRAIGHT, Spot
 from laywright.errors import Cancelled
 from laywright.progress import silent
@@ -25,17 +25,17 @@ STRAIGHT_ALL = [False] * len(PIECES)
 def test_what_the_search_finds_fits():
     pytest.importorskip("spyrrow")
     mirrored = [False, True] * 3 + [False]
-    found = search(PIECES, mirrored, 500.0, 5.0, 1.0, 1, silent)
-    assert not found.stopped
-    assert fits(PIECES, found.spots, 500.0, 5.0)
-    assert [spot.mirrored for spot in found.spots] == mirrored
-    starts = [spot.on(piece)[:, 0].min() for spot, piece in zip(found.spots, PIECES, strict=True)]
+    hunt = start(PIECES, mirrored, 500.0, 5.0, 1.0, 1)
+    assert wait_for([hunt], 1.0, silent) is False
+    spots = hunt.best()
+    assert fits(PIECES, spots, 500.0, 5.0)
+    assert [spot.mirrored for spot in spots] == mirrored
+    starts = [spot.on(piece)[:, 0].min() for spot, piece in zip(spots, PIECES, strict=True)]
     assert min(starts) == pytest.approx(0.0, abs=1e-9)
 
 
 def test_a_piece_nearly_as_wide_as_the_roll_is_left_to_the_simple_packing():
-    found = search([ell(495), ell(100)], [False] * 2, 500.0, 5.0, 1.0, 1, silent)
-    assert found == Found(None)
+    assert start([ell(495), ell(100)], [False] * 2, 500.0, 5.0, 1.0, 1) is None
 
 
 def test_without_the_library_there_is_nothing_to_find(monkeypatch):
@@ -48,19 +48,19 @@ def test_without_the_library_there_is_nothing_to_find(monkeypatch):
 
     monkeypatch.delitem(sys.modules, "spyrrow", raising=False)
     monkeypatch.setattr(builtins, "__import__", without)
-    assert search(PIECES, STRAIGHT_ALL, 500.0, 5.0, 1.0, 1, silent) == Found(None)
+    assert start(PIECES, STRAIGHT_ALL, 500.0, 5.0, 1.0, 1) is None
 
 
-def test_when_stopped_the_best_so_far_is_given():
+def test_when_stopped_the_best_so_far_is_at_hand():
     pytest.importorskip("spyrrow")
 
     def stop(share, doing=""):
         if share > 0.15:
             raise Cancelled
 
-    found = search(PIECES, STRAIGHT_ALL, 500.0, 5.0, 2.0, 1, stop)
-    assert found.stopped
-    assert found.spots is None or fits(PIECES, found.spots, 500.0, 5.0)
+    hunt = start(PIECES, STRAIGHT_ALL, 500.0, 5.0, 2.0, 1)
+    assert wait_for([hunt], 2.0, stop) is True
+    assert hunt.best() is None or fits(PIECES, hunt.best(), 500.0, 5.0)
 
 
 def test_overlaps_edges_and_gaps_are_seen():

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import threading
-from collections.abc import Callable, Sequence
+import time
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -17,7 +18,7 @@ from laywright.cloth.spot import Spot
 from laywright.errors import Cancelled
 from laywright.progress import Progress
 
-__all__ = ["Found", "fits", "search"]
+__all__ = ["Hunt", "fits", "start", "wait_for"]
 
 _ROUNDING = 1e-3
 _CHECK_EVERY = 0.1
@@ -26,32 +27,72 @@ _DRAW = 3.0  # mm
 _SLACK = 0.05  # mm
 
 
-@dataclass(frozen=True)
-class Found:
-    """What a search found.
+class Hunt:
+    """A search that runs in the background, its best packing at hand at any moment.
 
-    Attributes
-    ----------
-    spots : tuple of Spot or None
-        The shortest packing, in the order of the outlines; None where nothing was found.
-    stopped : bool
-        Whether the person ended the search before its time.
+    Use `start` to make one.
     """
 
-    spots: tuple[Spot, ...] | None
-    stopped: bool = False
+    def __init__(
+        self, instance: Any, config: Any, heard: Any, complete: tuple[Any, ...], pieces: _Pieces
+    ) -> None:
+        self._heard, self._complete, self._pieces = heard, complete, pieces
+        self._best: Any = None
+        self._worker = threading.Thread(target=self._work, args=(instance, config), daemon=True)
+        self._worker.start()
+
+    def _work(self, instance: Any, config: Any) -> None:
+        try:
+            self._best = instance.solve(config, progress=self._heard)
+        except BaseException:  # a panic of the library is no Exception
+            return
+
+    def listen(self, patience: float) -> bool:
+        """Wait for at most `patience` seconds; return whether the search goes on."""
+        self._worker.join(patience)
+        for kind, solution in self._heard.drain():
+            if kind in self._complete and (
+                self._best is None or solution.width <= self._best.width
+            ):
+                self._best = solution
+        return self._worker.is_alive()
+
+    def best(self) -> list[Spot] | None:
+        """Return the shortest packing so far, in the order of the outlines; None without one."""
+        return None if self._best is None else self._pieces.spots(self._best)
 
 
-def search(
+@dataclass(frozen=True, eq=False)
+class _Pieces:
+    """What is packed, and how an answer of the library is read."""
+
+    outlines: Sequence[FloatArray]
+    mirrored: Sequence[bool]
+    gap: float
+
+    def spots(self, solution: Any) -> list[Spot] | None:
+        found: dict[int, Spot] = {}
+        for item in solution.placed_items:
+            index = int(item.id)
+            turned = abs((item.rotation % 360.0) - 180.0) < 90.0
+            x, y = item.translation
+            # the library keeps half the gap to the edges of its strip as well
+            found[index] = Spot(float(x), float(y) - self.gap / 2, turned, self.mirrored[index])
+        if len(found) != len(self.outlines):
+            return None
+        placed = _from_zero(self.outlines, [found[index] for index in range(len(found))])
+        return drawn_back(self.outlines, placed, self.gap, reach=_DRAW)
+
+
+def start(
     outlines: Sequence[FloatArray],
     mirrored: Sequence[bool],
     width: float,
     gap: float,
     seconds: float,
     seed: int,
-    progress: Progress,
-) -> Found:
-    """Search for a short strip that holds all outlines.
+) -> Hunt | None:
+    """Start a search for a short strip that holds all outlines.
 
     Parameters
     ----------
@@ -62,32 +103,30 @@ def search(
     width, gap : float, mm
         Width of the strip and smallest distance between pieces.
     seconds : float
-        Time budget, at least 1.
+        Time budget, at least 1; a search cannot be ended before, only left unheard.
     seed : int
         Start of the search.
-    progress : Progress
-        Told the share of the time used.  When it raises `Cancelled` the best packing so far is
-        given, and the search runs out its time in the background unheard.
 
     Returns
     -------
-    Found
-        Nothing where the packing library is not installed.  A piece nearly as wide as the
-        strip is not tried: the library gives up on it, and it leaves nothing beside it to gain.
+    Hunt or None
+        None where the packing library is not installed.  A piece nearly as wide as the strip
+        is not tried: the library gives up on it, and it leaves nothing beside it to gain.
     """
     if max(float(np.ptp(outline[:, 1])) for outline in outlines) > _TIGHT * width:
-        return Found(None)
+        return None
     try:
         import spyrrow  # noqa: PLC0415 - optional: without it the simple packing stands
     except ImportError:
-        return Found(None)
-    flipped = [
-        Spot(0.0, 0.0, mirrored=over).on(outline)
-        for outline, over in zip(outlines, mirrored, strict=True)
-    ]
+        return None
     items = [
-        spyrrow.Item(str(index), _rough(outline, width), 1, [0.0, 180.0])
-        for index, outline in enumerate(flipped)
+        spyrrow.Item(
+            str(index),
+            _rough(Spot(0.0, 0.0, mirrored=over).on(outline), width),
+            1,
+            [0.0, 180.0],
+        )
+        for index, (outline, over) in enumerate(zip(outlines, mirrored, strict=True))
     ]
     config = spyrrow.StripPackingConfig(
         total_computation_time=max(1, round(seconds)),
@@ -95,54 +134,35 @@ def search(
         num_workers=1,
         seed=seed,
     )
-    # the library keeps half the gap to the edges of its strip as well
-    instance = spyrrow.StripPackingInstance("roll", width + gap, items)
-    heard = spyrrow.ProgressQueue()
-    complete = (spyrrow.ReportType.ExplFeas, spyrrow.ReportType.CmprFeas)
-    best: list[Any] = []
-
-    def listen() -> None:
-        for kind, solution in heard.drain():
-            if kind in complete and (not best or solution.width <= best[0].width):
-                best[:] = [solution]
-
-    def work() -> None:
-        try:
-            last = instance.solve(config, progress=heard)
-        except BaseException:  # a panic of the library is no Exception
-            return
-        best[:] = [last]
-
-    worker = threading.Thread(target=work, daemon=True)
-    worker.start()
-    stopped = _wait(worker, listen, seconds, progress)
-    if stopped or worker.is_alive():
-        listen()
-    if not best:
-        return Found(None, stopped)
-    spots: list[Spot | None] = [None] * len(outlines)
-    for item in best[0].placed_items:
-        index = int(item.id)
-        turned = abs((item.rotation % 360.0) - 180.0) < 90.0
-        x, y = item.translation
-        spots[index] = Spot(float(x), float(y) - gap / 2.0, turned, mirrored[index])
-    placed = [spot for spot in spots if spot is not None]
-    if len(placed) != len(outlines):
-        return Found(None, stopped)
-    placed = _from_zero(outlines, placed)
-    return Found(tuple(drawn_back(outlines, placed, gap, reach=_DRAW)), stopped)
+    return Hunt(
+        spyrrow.StripPackingInstance("roll", width + gap, items),
+        config,
+        spyrrow.ProgressQueue(),
+        (spyrrow.ReportType.ExplFeas, spyrrow.ReportType.CmprFeas),
+        _Pieces(outlines, mirrored, gap),
+    )
 
 
-def _wait(
-    worker: threading.Thread, listen: Callable[[], None], seconds: float, progress: Progress
-) -> bool:
-    """Wait until the search ends; return whether it was stopped before."""
-    waited = 0.0
-    while worker.is_alive():
-        worker.join(_CHECK_EVERY)
-        waited += _CHECK_EVERY
-        if worker.is_alive():
-            listen()
+def wait_for(hunts: Sequence[Hunt], seconds: float, progress: Progress) -> bool:
+    """Wait until searches end.
+
+    Parameters
+    ----------
+    hunts : sequence of Hunt
+        What runs.
+    seconds : float
+        How long that is expected to take.
+    progress : Progress
+        Told the share of the time used.
+
+    Returns
+    -------
+    bool
+        Whether `progress` raised `Cancelled`: the searches then go on unheard.
+    """
+    began = time.monotonic()
+    while sum(hunt.listen(_CHECK_EVERY) for hunt in hunts):
+        waited = time.monotonic() - began
         try:
             progress(min(waited / (seconds + 1.0), 0.99), "searching for a shorter piece of roll")
         except Cancelled:

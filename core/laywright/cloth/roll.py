@@ -16,7 +16,7 @@ import numpy as np
 
 from laywright.arrays import FloatArray
 from laywright.cloth.bottom_left import Rectangle, place_bottom_left
-from laywright.cloth.packing import fits, search
+from laywright.cloth.packing import Hunt, fits, start, wait_for
 from laywright.cloth.pattern import Pattern, PatternSet
 from laywright.cloth.roll_figures import layout_of
 from laywright.cloth.roll_layout import (
@@ -164,14 +164,18 @@ def _lay_out(
     )
     below = tuple((a, b, low - settings.edge, high - settings.edge) for a, b, low, high in faults)
     outlines = [piece.outline for piece in pieces]
+    search = seconds >= _SEARCHED and len(pieces) > 1
     began = time.monotonic()
+    plain = [piece.opposite for piece in pieces]
+    task = (usable, settings.gap, seconds, settings.seed)
+    first = start(outlines, plain, *task) if search and not below else None
     best = _simple(pieces, outlines, usable, settings, below)
+    left = max(seconds - (time.monotonic() - began), _SEARCHED)
     stopped = False
-    if len(pieces) > 1 and seconds >= _SEARCHED:
-        seconds = max(seconds - (time.monotonic() - began), _SEARCHED)
-        hindered = any(fault[0] < end_of(outlines, best) for fault in faults)
-        trial = _reordered if hindered else _searched
-        best, stopped = trial(pieces, best, usable, settings, below, seconds, progress)
+    if search and any(fault[0] < end_of(outlines, best) for fault in faults):
+        best, stopped = _reordered(pieces, best, usable, settings, below, left, progress)
+    elif search and (first := first or start(outlines, plain, *task)) is not None:
+        best, stopped = _searched(first, pieces, best, usable, settings, left, progress)
     length = end_of(outlines, best)
     placed = [
         (piece.pattern, piece.placed(replace(spot, y=spot.y + settings.edge)))
@@ -217,28 +221,33 @@ def _simple(
 
 
 def _searched(
+    first: Hunt,
     pieces: list[Piece],
     best: list[Spot],
     usable: float,
     settings: RollSettings,
-    faults: tuple[Rectangle, ...],
     seconds: float,
     progress: Progress,
 ) -> tuple[list[Spot], bool]:
-    """Return the shorter of a packing and what the library finds, and whether it was stopped.
+    """Return the shortest packing of two searches and a simple one, and whether it was stopped.
 
-    The library knows of no faults: they lie behind the end of the packing.
+    The second search goes beside the first on another core, with the pieces turned over as in
+    the simple packing, and from another start.
     """
     outlines = [piece.outline for piece in pieces]
-    mirrored = [spot.mirrored for spot in best]
-    found = search(outlines, mirrored, usable, settings.gap, seconds, settings.seed, progress)
-    if (
-        found.spots is not None
-        and end_of(outlines, found.spots) < end_of(outlines, best)
-        and fits(outlines, found.spots, usable, settings.gap)
-    ):
-        best = list(found.spots)
-    return best, found.stopped
+    over = [spot.mirrored for spot in best]
+    second = start(outlines, over, usable, settings.gap, seconds, settings.seed + 1)
+    hunts = [hunt for hunt in (first, second) if hunt is not None]
+    stopped = wait_for(hunts, seconds, progress)
+    for hunt in hunts:
+        found = hunt.best()
+        if (
+            found is not None
+            and end_of(outlines, found) < end_of(outlines, best)
+            and fits(outlines, found, usable, settings.gap)
+        ):
+            best = found
+    return best, stopped
 
 
 def _reordered(
