@@ -35,7 +35,13 @@ def fuzz_one(kind: str, seconds: int) -> None:
             readers.read(kind, data, folder)
 
     corpus = Path(tempfile.mkdtemp())
-    limits = [f"-max_total_time={seconds}", "-timeout=20", "-rss_limit_mb=2048", "-max_len=40000"]
+    limits = [
+        f"-max_total_time={seconds}",
+        "-timeout=20",
+        "-rss_limit_mb=2048",
+        "-max_len=40000",
+        "-report_slow_units=20",
+    ]
     found = f"-artifact_prefix={seeds}/"
     atheris.Setup([sys.argv[0], str(corpus), str(seeds), found, *limits], attempt)
     atheris.Fuzz()
