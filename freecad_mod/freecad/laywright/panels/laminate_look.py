@@ -1,7 +1,6 @@
 """What a layup gives, told and drawn while it is being edited."""
 
 import html
-from dataclasses import replace
 from types import SimpleNamespace
 
 from freecad.laywright.objects.layup import loading_of
@@ -13,12 +12,10 @@ from laywright.job.load_page import load_page
 from laywright.laminate.certainty import how_sure
 from laywright.laminate.equal_sheet import equal_sheets
 from laywright.laminate.laminate import analyse
-from laywright.laminate.sampling import usual_scatter
 
 __all__ = ["LaminateLook"]
 
 _PAUSE = 150  # ms after the last change
-_SAMPLES = 500  # parts drawn for the bands: quick, and sure to about 1 % of a figure
 _STACK_WIDTH = 25.0  # mm of the drawing, so that its words can be read in a narrow panel
 
 
@@ -122,8 +119,7 @@ def _wrapped(name):
 
 def _lines(laminate):
     """Return the figures as lines of rich text, each with the band of nine parts in ten."""
-    scatter = replace(usual_scatter(laminate.layup.process), samples=_SAMPLES)
-    bands = {band.name: band for band in how_sure(laminate.layup, scatter=scatter).bands}
+    bands = {band.name: band for band in how_sure(laminate.layup).bands}
 
     def told(title, name, unit, digits, scale=1.0):
         band = bands[name]
