@@ -5,6 +5,7 @@ import pytest
 
 from freecad.laywright.lessons import lessons_for, take
 from freecad.laywright.objects.job import add_stage
+from freecad.laywright.objects.orphans import adopt
 from freecad.laywright.objects.weigh_in import NOT_WEIGHED, keep_record, record_file
 from laywright.errors import InputError
 from laywright.job.records import Acceptance, read_records
@@ -146,3 +147,28 @@ def test_only_accepted_parts_teach(hatch, tmp_path):
     obj.Acceptance = Acceptance.REJECTED.value
     document.recompute()
     assert lessons_for(job, tmp_path).resin_share is None
+
+
+def test_saved_without_the_workbench_it_is_taken_up_again(hatch):
+    document, job, stages = hatch
+    obj = weighed(document, job, stages)
+    before = (obj.Digest, obj.Verdict, obj.Date)
+    obj.Proxy = None
+    assert adopt(document) == [obj]
+    document.recompute()
+    assert (obj.Digest, obj.Verdict, obj.Date) == before
+    assert record_file(obj).job == stages["JobSheet"].Title
+
+
+def test_coupons_beside_the_part_reach_cups_and_sheet(hatch):
+    document, _, stages = hatch
+    plan, sheet = stages["MixCurePlan"], stages["JobSheet"]
+    mixed = plan.ResinMass + plan.HardenerMass
+    pages = len(sheet.Proxy.kept(sheet).sheet.stations)
+    plan.Coupons = 5
+    document.recompute()
+    coupons = plan.Proxy.kept(plan).coupons
+    assert plan.ResinMass + plan.HardenerMass >= mixed + coupons.resin_g - 2.0
+    titles = [station.title for station in sheet.Proxy.kept(sheet).sheet.stations]
+    assert len(titles) == pages + 1
+    assert "Coupons" in titles
