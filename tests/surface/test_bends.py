@@ -63,3 +63,18 @@ def test_wide_curves_and_caps_are_none():
     assert bends_of(shapes.cylinder_patch(80.0, 1.0, 200.0)) == ()
     assert bends_of(shapes.cap(20.0, 0.8, 12)) == ()
     assert bends_of(angle_section(math.radians(10.0), 5.0)) == ()
+
+
+@settings(max_examples=25, deadline=None)
+@given(bump=st.floats(2.0, 30.0), size=st.floats(20.0, 120.0), cells=st.integers(3, 14))
+def test_any_surface_is_searched_without_complaint(bump, size, cells):
+    surface = shapes.graph(
+        lambda x, y: bump * np.sin(9.0 * x / size) * np.cos(7.0 * y / size),
+        (-size / 2, size / 2),
+        (-size / 2, size / 2),
+        (cells, cells + 1),
+    )
+    for bend in bends_of(surface):
+        assert bend.length > 0.0
+        assert math.radians(15.0) <= bend.turn
+        assert bend.radius >= 0.0

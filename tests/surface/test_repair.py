@@ -74,3 +74,24 @@ def test_a_clean_mesh_stays_as_it_is():
     assert mended.surface.area == plate.area
     with pytest.raises(LimitError):
         RepairSettings(scrap=2.0)
+
+
+def test_a_hole_whose_filling_would_double_an_edge_stays_open():
+    # A square hole in a plate, its diagonal bridged by a fin: whichever way the hole is filled,
+    # one diagonal is taken already.
+    plate = shapes.graph(lambda x, y: 0.0 * x, (0, 40), (0, 40), (4, 4))
+    middle = np.linalg.norm(plate.centroids[:, :2] - 15.0, axis=1) < 5.0
+    torn = plate.part(~middle)
+    mended = repair(torn, RepairSettings(scrap=0.0, hole=100.0))
+    assert [change.kind for change in mended.changes] == ["holes closed"]
+    assert mended.surface.area == pytest.approx(plate.area)
+    corners = [
+        int(np.argmin(np.linalg.norm(torn.vertices[:, :2] - place, axis=1)))
+        for place in ([10, 10], [20, 20], [20, 10], [10, 20])
+    ]
+    fins = np.array([[corners[0], corners[1], 0], [corners[2], corners[3], 0]])
+    lifted = np.concatenate([torn.vertices, [[15.0, 15.0, 9.0]]])
+    fins[:, 2] = len(torn.vertices)
+    barred, _ = tidy(lifted, np.concatenate([torn.triangles, fins]))
+    again = repair(barred, RepairSettings(scrap=0.0, hole=45.0))
+    assert all(defect.kind != "edges with more than two triangles" for defect in again.left)

@@ -51,6 +51,19 @@ def test_a_third_sheet_is_refused_or_mended_and_told():
     assert "edges with more than two triangles" in {defect.kind for defect in reading.defects}
 
 
+def test_a_band_with_one_side_is_refused_by_its_name_even_when_mended():
+    turn = np.linspace(0.0, 2.0 * np.pi, 25)[:-1]
+    middle = np.stack([30 * np.cos(turn), 30 * np.sin(turn), 0 * turn], axis=1)
+    half = turn / 2
+    way = np.stack([np.cos(half) * np.cos(turn), np.cos(half) * np.sin(turn), np.sin(half)], axis=1)
+    after = [*range(1, 24), 24]
+    quads = [[i, i + 24, (j + 24) % 48, j] for i, j in enumerate(after)]
+    triangles = np.array([three for a, b, c, d in quads for three in ([a, b, c], [a, c, d])])
+    points = np.concatenate([middle - 5 * way, middle + 5 * way])
+    with pytest.raises(GeometryError, match="Band: found 1 pieces that cannot be turned one way"):
+        take_mesh(points, triangles, "mm", mending=RepairSettings(), name="Band")
+
+
 def test_stored_and_stamped():
     box = soup(shapes.box(20.0, 30.0, 40.0))
     reading = take_mesh(*box, "mm")

@@ -45,12 +45,13 @@ def compensations_of(
     face: MouldedFace, thickness: float, settings: MouldSettings
 ) -> tuple[Compensation, ...]:
     """Return everything that is allowed for; see `printed_surface`."""
+    bends = bends_of(face.surface)[:_BENDS] if settings.allowances.closing else ()
     inside = face.mould_side is MouldSide.INSIDE
     moved = thickness if inside == (face.laminate_side is LaminateSide.INSIDE) else 0.0
     return (
         *surface_items(thickness, moved, settings.allowances),
         *scale_items(settings.shrinkage, settings.allowances),
-        *spring_in_items(bends_of(face.surface)[:_BENDS], settings.allowances),
+        *spring_in_items(bends, settings.allowances),
     )
 
 

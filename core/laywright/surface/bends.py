@@ -74,11 +74,12 @@ def bends_of(
     [(90, 90.0)]
     """
     table = surface.edges
-    inner = np.flatnonzero((table.left >= 0) & (table.right >= 0))
-    left, right, ends = table.left[inner], table.right[inner], table.ends[inner]
-    length = np.linalg.norm(surface.vertices[ends[:, 1]] - surface.vertices[ends[:, 0]], axis=1)
+    span = surface.vertices[table.ends[:, 1]] - surface.vertices[table.ends[:, 0]]
+    length = np.linalg.norm(span, axis=1)
+    left, right = table.left, table.right
+    outer = (left < 0) | (right < 0)
     cosine = np.einsum("ij,ij->i", surface.normals[left], surface.normals[right])
-    fold = np.arccos(np.clip(cosine, -1.0, 1.0))
+    fold = np.where(outer, 0.0, np.arccos(np.clip(cosine, -1.0, 1.0)))
     width = 2.0 * np.stack([surface.areas[left], surface.areas[right]]) / length
     sharp = fold > TOLERANCES.sharp_edge
     curved = ~sharp & (fold * largest_radius > width.min(axis=0))
@@ -86,52 +87,68 @@ def bends_of(
     in_bend = np.zeros(len(surface.triangles), dtype=bool)
     for side, owner in enumerate((left, right)):
         in_bend[owner[curved & narrow[side]]] = True
-    flat = fold < _COPLANAR
+    flat = ~outer & (fold < _COPLANAR)
     areas = surface.areas
     for one, other in ((left, right), (right, left)):
         joins = flat & in_bend[one] & (areas[other] <= _LIKE * areas[one])
         in_bend[other[joins]] = True
-    found = _strips(surface, in_bend, left, right, fold * length * ~sharp)
-    found += _edges(surface, np.flatnonzero(sharp), ends, fold, length, (left, right))
-    kept = [bend for bend in found if bend.turn >= least_turn]
-    return tuple(sorted(kept, key=lambda bend: -bend.length))
+    found = _strips(surface, in_bend, fold * length * ~sharp, length, least_turn)
+    found += _edges(
+        surface, np.flatnonzero(sharp), table.ends, fold, length, (left, right), least_turn
+    )
+    return tuple(sorted(found, key=lambda bend: -bend.length))
 
 
 def _strips(
-    surface: Surface, in_bend: Array, left: IntArray, right: IntArray, turning: FloatArray
+    surface: Surface, in_bend: Array, turning: FloatArray, length: FloatArray, least_turn: float
 ) -> list[Bend]:
     """Return the bends of connected facets."""
+    table = surface.edges
     facets = np.flatnonzero(in_bend)
     if len(facets) == 0:
         return []
+    sides = [np.where(owner >= 0, in_bend[owner], False) for owner in (table.left, table.right)]
+    both, rim = sides[0] & sides[1], sides[0] ^ sides[1]
     number = np.full(len(in_bend), -1)
     number[facets] = np.arange(len(facets))
-    both = in_bend[left] & in_bend[right]
-    groups, label = _joined(number[left[both]], number[right[both]], len(facets))
-    within = np.bincount(label[number[left[both]]], turning[both], groups)
+    groups, label = _joined(number[table.left[both]], number[table.right[both]], len(facets))
+    group = np.full(len(in_bend), -1)
+    group[facets] = label
+    owner = np.where(sides[0], group[table.left], group[table.right])
+    near = both | rim
+    total = np.bincount(owner[near], turning[near], groups)
+    half = 0.5 * np.bincount(owner[rim], length[rim], groups)
     area = np.bincount(label, surface.areas[facets], groups)
+    room = half * half - 4.0 * area
+    rings = _runs(owner[rim], table.ends[rim], len(surface.vertices), groups)
+    line = np.where(rings > 1, half, 0.5 * (half + np.sqrt(np.maximum(room, 0.0))))
     found = []
-    for group in range(groups):
-        own = facets[label == group]
-        mask = np.zeros(len(in_bend), dtype=bool)
-        mask[own] = True
-        rim = mask[left] != mask[right]
-        total = within[group] + float(turning[rim].sum())
-        part = surface.part(mask)
-        loops = [part.loop_length(loop) for loop in part.boundary_loops]
-        half = 0.5 * sum(loops)
-        room = half * half - 4.0 * area[group]
-        if room <= 0.0 or total == 0.0:
-            continue
-        line = half if len(loops) > 1 else 0.5 * (half + math.sqrt(room))
-        radius = float(area[group]) / total
+    for place in np.flatnonzero((room > 0.0) & (total >= least_turn * line)).tolist():
+        own = facets[label == place]
         names = [surface.patch_names[patch] for patch in np.unique(surface.patches[own])]
         middle = surface.centroids[own].mean(axis=0)
-        near = own[np.argmin(np.linalg.norm(surface.centroids[own] - middle, axis=1))]
+        nearest = own[np.argmin(np.linalg.norm(surface.centroids[own] - middle, axis=1))]
         found.append(
-            Bend(_named(names), total / line, radius, line, _point(surface.centroids[near]))
+            Bend(
+                _named(names),
+                float(total[place] / line[place]),
+                float(area[place] / total[place]),
+                float(line[place]),
+                _point(surface.centroids[nearest]),
+            )
         )
     return found
+
+
+def _runs(owner: IntArray, ends: IntArray, size: int, groups: int) -> IntArray:
+    """Return how many runs of edges bound each group."""
+    keys = owner[:, None] * size + ends
+    points, index = np.unique(keys, return_inverse=True)
+    index = index.reshape(-1, 2)
+    runs, run = _joined(index[:, 0], index[:, 1], len(points))
+    first = np.zeros(runs, dtype=np.int64)
+    first[run] = points // size
+    return np.asarray(np.bincount(first, minlength=groups))
 
 
 def _edges(
@@ -141,6 +158,7 @@ def _edges(
     fold: FloatArray,
     length: FloatArray,
     sides: tuple[IntArray, IntArray],
+    least_turn: float,
 ) -> list[Bend]:
     """Return the sharp edges between the same two faces, each run of them once."""
     if len(sharp) == 0:
@@ -159,6 +177,8 @@ def _edges(
             own = run[label[index[:, 0]] == group]
             line = float(length[own].sum())
             turn = float(fold[own] @ length[own]) / line
+            if turn < least_turn:
+                continue
             place = surface.vertices[ends[own[len(own) // 2]]].mean(axis=0)
             found.append(Bend(_named(names), turn, 0.0, line, _point(place)))
     return found

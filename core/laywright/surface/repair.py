@@ -2,7 +2,7 @@
 
 Three things are done, each told by count and place: sheets beyond two at one edge are taken
 off, loose scraps are left out, and small holes are closed with new triangles between the
-points of their edge.
+points of their edge, unless a new edge would fall on an old one.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from manifold3d import triangulate
 from laywright.arrays import Array, FloatArray, IntArray
 from laywright.errors import GeometryError, LimitError
 from laywright.surface.triangles import Surface
-from laywright.surface.weld import Defect, tidy
+from laywright.surface.weld import ONE_SIDED, Defect, tidy
 from laywright.wording import three_figures
 
 __all__ = ["Mended", "RepairSettings", "repair"]
@@ -87,9 +87,11 @@ def repair(surface: Surface, settings: RepairSettings = RepairSettings()) -> Men
     triangles = np.array(surface.triangles)
     vertices = surface.vertices
     triangles = _two_sheets(vertices, triangles, changes)
-    mended, _ = tidy(vertices, triangles)
+    mended, found = tidy(vertices, triangles)
     if len(mended.triangles) == 0:
         raise GeometryError("the mesh", "no triangle left", "a surface", "scan it again")
+    if any(defect.kind == ONE_SIDED for defect in found):
+        return Mended(mended, tuple(changes), found)
     mended = _without_scraps(mended, settings.scrap, changes)
     mended = _holes_closed(mended, settings.hole, changes)
     mended, left = tidy(mended.vertices, mended.triangles)
@@ -138,13 +140,30 @@ def _holes_closed(surface: Surface, longest: float, changes: list[Defect]) -> Su
         loops = surface.boundary_loops
     except GeometryError:
         return surface
-    closed = [loop for loop in loops[1:] if surface.loop_length(loop) <= longest]
+    small = [loop for loop in loops[1:] if surface.loop_length(loop) <= longest]
+    taken = {(low, high) for low, high in surface.edges.ends.tolist()}
+    closed, fillings = [], []
+    for loop in small:
+        filling = _filling(surface, loop)
+        across = _across(filling, loop)
+        if across & taken or len(filling) != len(loop) - 2:
+            continue
+        taken |= across
+        closed.append(loop)
+        fillings.append(filling)
     if not closed:
         return surface
     middles = np.array([surface.vertices[loop].mean(axis=0) for loop in closed])
     _tell(changes, "holes closed", middles, np.ones(len(closed), dtype=bool))
-    fillings = [_filling(surface, loop) for loop in closed]
     return Surface.single(surface.vertices, np.concatenate([surface.triangles, *fillings]), "Face1")
+
+
+def _across(filling: IntArray, loop: IntArray) -> set[tuple[int, int]]:
+    """Return the edges of a filling that do not lie on the edge of the hole."""
+    ends = np.sort(np.stack([filling, np.roll(filling, -1, axis=1)], axis=2).reshape(-1, 2), axis=1)
+    rim = np.sort(np.stack([loop, np.roll(loop, -1)], axis=1), axis=1)
+    edges = {(low, high) for low, high in ends.tolist()}
+    return edges - {(low, high) for low, high in rim.tolist()}
 
 
 def _filling(surface: Surface, loop: IntArray) -> IntArray:

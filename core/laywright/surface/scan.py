@@ -17,7 +17,7 @@ from laywright.quantities import magnitude
 from laywright.stage import stage
 from laywright.surface.repair import RepairSettings, repair
 from laywright.surface.triangles import Surface
-from laywright.surface.weld import Defect, smooth_patches, tidy
+from laywright.surface.weld import ONE_SIDED, Defect, smooth_patches, tidy
 from laywright.tolerances import TOLERANCES
 from laywright.wording import three_figures
 
@@ -26,7 +26,7 @@ __all__ = ["NO_UNIT", "MeshReading", "take_mesh"]
 NO_UNIT = "not stated"
 """What stands for a unit that nobody has stated yet."""
 
-_FATAL = ("edges with more than two triangles", "pieces that cannot be turned one way")
+_FATAL = ("edges with more than two triangles", ONE_SIDED)
 
 
 @dataclass(frozen=True, eq=False)

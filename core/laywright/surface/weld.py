@@ -18,7 +18,10 @@ from laywright.surface.triangles import Surface
 from laywright.surface.unique import unique_keys, unique_rows
 from laywright.tolerances import TOLERANCES
 
-__all__ = ["Defect", "smooth_patches", "tidy"]
+__all__ = ["ONE_SIDED", "Defect", "smooth_patches", "tidy"]
+
+ONE_SIDED = "pieces that cannot be turned one way"
+"""Kind of a defect: a band that comes back to itself turned over."""
 
 _SINGLE_PRECISION = 2e-7
 
@@ -90,7 +93,7 @@ def tidy(vertices: FloatArray, triangles: IntArray) -> tuple[Surface, tuple[Defe
     triangles, twin, one_sided = _turned(vertices, triangles, half)
     if one_sided.any():
         start = vertices[triangles[np.flatnonzero(one_sided)[0], 0]]
-        _note(defects, "pieces that cannot be turned one way", start, int(one_sided.sum()))
+        _note(defects, ONE_SIDED, start, int(one_sided.sum()))
     crowded = np.zeros(len(vertices), dtype=bool)
     for many in half.first[half.count > 2].tolist():
         crowded[[triangles.ravel()[many], _after(triangles).ravel()[many]]] = True
