@@ -14,6 +14,7 @@ from laywright.cloth.datum import Datum
 from laywright.cloth.pattern import PatternSettings
 from laywright.errors import FileError, InputError
 from laywright.job.analysis import AnalysisSettings
+from laywright.job.cut_section import read_cuts
 from laywright.job.job import Job
 from laywright.job.layup_section import read_layup
 from laywright.job.load_section import read_load
@@ -57,7 +58,7 @@ def read_job(path: Path, materials_folder: Path | None = None) -> Job:
     """
     table = _toml(path)
     known = {"name", "part", "layup", "printer", "release", "mould", "tiles", "patterns"}
-    only(table, known | {"datum", "roll", "load", "analysis"} | SHOP_SECTIONS, str(path))
+    only(table, known | {"datum", "cuts", "roll", "load", "analysis"} | SHOP_SECTIONS, str(path))
     part = section_of(table, "part", required=True)
     surface = read_part(part, path.parent)
     return Job(
@@ -75,6 +76,7 @@ def read_job(path: Path, materials_folder: Path | None = None) -> Job:
         mould=read_mould(section_of(table, "mould")),
         tiles=read_tiles(section_of(table, "tiles")),
         patterns=settings_of(PatternSettings, section_of(table, "patterns"), "patterns"),
+        cuts=read_cuts(section_of(table, "cuts")),
         roll=read_roll(section_of(table, "roll")),
         shop=read_shop(table),
         bench=read_bench(table),

@@ -100,9 +100,9 @@ def _nearest(surface: Surface, places: Surface) -> IntArray:
 def _arrow(patterns: PatternSet) -> FloatArray:
     """Return the datum arrow in space, read back from the first ply at its start point."""
     first = patterns.draped[0]
-    surface, uv = first.surface, first.drape.uv
-    middles = uv[surface.triangles].mean(axis=1)
-    at = int(np.argmin(np.einsum("mi,mi->m", middles, middles)))
+    surface, uv, own = first.surface, first.drape.uv, first.pieces[0].triangles
+    middles = uv[surface.triangles[own]].mean(axis=1)
+    at = int(own[np.argmin(np.einsum("mi,mi->m", middles, middles))])
     x, y = (axis[at] for axis in facet_axes(surface))
     direction = np.linalg.solve(jacobians(surface, uv)[at], patterns.patterns[0].datum_direction)
     arrow = direction[0] * x + direction[1] * y

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from laywright.arrays import Vector
+from laywright.cloth.cuts import CutSettings
 from laywright.cloth.datum import Datum
 from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
 from laywright.cloth.roll import RollPlan, RollSettings, plan_roll
@@ -55,7 +56,7 @@ class Job:
         Largest distance between the part and its triangles, where known.
     datum : Datum or None
         Start point and arrow of the cloth; None takes the middle and the longest extent.
-    release, mould, tiles, patterns, roll, shop, bench
+    release, mould, tiles, patterns, cuts, roll, shop, bench
         Settings of the stages.
     loading : Loading or None
         What the laminate is asked to carry.
@@ -76,6 +77,7 @@ class Job:
     mould: MouldSettings = field(default_factory=MouldSettings)
     tiles: TileSettings = field(default_factory=TileSettings)
     patterns: PatternSettings = field(default_factory=PatternSettings)
+    cuts: CutSettings = field(default_factory=CutSettings)
     roll: RollSettings = field(default_factory=RollSettings)
     shop: ShopSettings = field(default_factory=ShopSettings)
     bench: BenchSettings = field(default_factory=BenchSettings)
@@ -174,6 +176,7 @@ def run(job: Job, earlier: JobResult | None = None, *, progress: Progress = sile
         laminate,
         job.datum,
         job.patterns,
+        job.cuts,
         progress=part_of(progress, 0.4, 0.7),
     )
     roll = plan_roll.renew(

@@ -7,6 +7,7 @@ from enum import Enum
 from typing import Any, TypeVar, get_type_hints
 
 from laywright.arrays import Vector
+from laywright.cloth.cuts import CutSettings, Propose
 from laywright.cloth.fabric import Start
 from laywright.cloth.pattern import PatternSettings
 from laywright.cloth.roll import RollSettings, TurnOver, WidePatterns
@@ -95,6 +96,7 @@ _UNITS: dict[type, dict[str, str]] = {
         "deviation": "mm",
         "triangles": "",
     },
+    CutSettings: {"lap": "mm", "stagger": "mm", "plies_apart": "", "shear_limit": "radian"},
     RollSettings: {
         "edge": "mm",
         "gap": "mm",
@@ -150,6 +152,7 @@ _PLAIN: dict[Any, str] = {
 }
 _CHOICES: dict[str, type[Enum]] = {
     "start": Start,
+    "propose": Propose,
     "post_cure_support": Support,
     "build": MouldBuild,
     "turn_over": TurnOver,

@@ -32,6 +32,7 @@ __all__ = [
     "outlines_of",
     "placed_shape",
     "read_result",
+    "scene_lines",
     "scene_lists",
     "shape_of_faces",
     "shape_signature",
@@ -349,6 +350,12 @@ def scene_lists(coloured, placement):
     matrix = np.array(placement.inverse().toMatrix().A).reshape(4, 4)
     points = coloured.surface.vertices @ matrix[:3, :3].T + matrix[:3, 3]
     return points.tolist(), coloured.surface.triangles.tolist(), coloured.colours.tolist()
+
+
+def scene_lines(lines, placement):
+    """Return lines, (k, 3) float each, mm, as lists for a scene; see `scene_lists`."""
+    matrix = np.array(placement.inverse().toMatrix().A).reshape(4, 4)
+    return [(np.asarray(line) @ matrix[:3, :3].T + matrix[:3, 3]).tolist() for line in lines]
 
 
 def store_result(obj, result):

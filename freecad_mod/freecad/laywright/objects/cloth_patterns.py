@@ -5,6 +5,8 @@ from dataclasses import replace
 
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
+from laywright.cloth.cut_text import cut_from_text, laid_cut_text
+from laywright.cloth.cuts import CutSettings, Propose
 from laywright.cloth.datum import Datum
 from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
 
@@ -33,12 +35,27 @@ class ClothPatternsObject(StageObject):
         ),
         Property("DatumPoint", "Vector", "Point of the datum arrow on the face (mm)"),
         Property("DatumDirection", "Vector", "Direction of the arrow", bridge.vector((1, 0, 0))),
+        Property(
+            "WherePastLimits",
+            "Enumeration",
+            "What to do where the cloth would shear or stretch past its limits",
+            [choice.value for choice in Propose],
+        ),
+        Property(
+            "Cuts",
+            "StringList",
+            "Cuts to make, each as in ProposedCuts; add 'refused' to one that you do not want",
+        ),
+        Property("Lap", "Length", "Width of a lap along a cut (mm)", "25 mm"),
+        Property("Stagger", "Length", "Distance kept by cuts of plies near by (mm)", "25 mm"),
     )
     reports = (
         Property("Count", "Integer", "Number of patterns"),
         Property("Patterns", "StringList", "Each pattern with its area (m²) and largest shear"),
         Property("LargestShear", "Angle", "Largest shear of any ply (degrees)"),
         Property("CutArea", "Area", "Area of all patterns (mm²)"),
+        Property("ProposedCuts", "StringList", "Cuts that are proposed, points in mm"),
+        Property("MadeCuts", "StringList", "Cuts that are made, points in mm"),
         Property("Remarks", "StringList", "Where the cloth will not lie down by itself"),
     )
 
@@ -49,20 +66,38 @@ class ClothPatternsObject(StageObject):
         if obj.DatumFrom != obj.getEnumerationsOfProperty("DatumFrom")[0]:
             point, direction = obj.DatumPoint, obj.DatumDirection
             datum = Datum((point.x, point.y, point.z), (direction.x, direction.y, direction.z))
-        return face, laminate, datum, PatternSettings(margin=obj.Margin.Value)
+        cuts = CutSettings(
+            cuts=tuple(cut_from_text(line) for line in obj.Cuts),
+            propose=Propose(obj.WherePastLimits),
+            lap=obj.Lap.Value,
+            stagger=obj.Stagger.Value,
+        )
+        return face, laminate, datum, PatternSettings(margin=obj.Margin.Value), cuts
 
     def coarse(self, inputs):
-        *rest, settings = inputs
-        return (*rest, replace(settings, triangles=min(_COARSE, settings.triangles)))
+        face, laminate, datum, settings, cuts = inputs
+        few = replace(settings, triangles=min(_COARSE, settings.triangles))
+        return face, laminate, datum, few, replace(cuts, propose=Propose.NOTHING)
+
+    def places(self, patterns):
+        """Return where the zero of every pattern lies: (x, y) each, mm."""
+        found, along = [], 0.0
+        for pattern in patterns:
+            low = pattern.cut.min(axis=0)
+            found.append((along - low[0], -low[1]))
+            along += pattern.cut[:, 0].max() - low[0] + _BESIDE
+        return found
+
+    def take_proposed(self, obj):
+        """Accept the proposed cuts: they become cuts to make."""
+        obj.Cuts = [*obj.Cuts, *(line for line in obj.ProposedCuts if line not in obj.Cuts)]
 
     def show(self, obj, result):
-        outlines, along = [], 0.0
-        for pattern in result.patterns:
-            low = pattern.cut.min(axis=0)
-            shift = (along - low[0], -low[1])
-            outlines.append((pattern.cut, True, shift))
-            outlines.append((pattern.trim, True, shift))
-            along += pattern.cut[:, 0].max() - low[0] + _BESIDE
+        outlines = []
+        for pattern, place in zip(result.patterns, self.places(result.patterns), strict=True):
+            closed = (pattern.cut, *pattern.openings, pattern.trim, *pattern.holes)
+            outlines += [(line, True, place) for line in closed]
+            outlines += [(line, False, place) for line in (*pattern.slits, *pattern.laps)]
         obj.Shape = bridge.lines_from_outlines(outlines)
         obj.Count = len(result.patterns)
         obj.Patterns = [
@@ -72,4 +107,7 @@ class ClothPatternsObject(StageObject):
         ]
         obj.LargestShear = math.degrees(max(p.largest_shear for p in result.patterns))
         obj.CutArea = sum(p.area for p in result.patterns)
+        proposed = [cut for found in result.proposals for cut in found.cuts]
+        obj.ProposedCuts = [laid_cut_text(cut) for cut in proposed]
+        obj.MadeCuts = [laid_cut_text(cut) for ply in result.draped for cut in ply.cuts]
         obj.Remarks = list(result.remarks)
