@@ -29,6 +29,7 @@ def test_every_part_is_read_with_its_unit():
                 "left_out": ["print shrinkage"],
             },
             "pieces": {"most_pieces": 2, "flange": "6 cm", "least_draft": "3 deg"},
+            "feet": {"number": 3, "height": "2 cm"},
             "plastic": {"rate": "10 mm^3/s", "infill": "15 %", "price": 20.0, "currency": "GBP"},
         }
     )
@@ -41,6 +42,7 @@ def test_every_part_is_read_with_its_unit():
     assert found.allowances.left_out == (Allowance.SHRINKAGE,)
     assert (found.pieces.most_pieces, found.pieces.flange) == (2, 60.0)
     assert found.pieces.least_draft == pytest.approx(math.radians(3.0))
+    assert (found.feet.number, found.feet.height) == (3, 20.0)
     assert (found.plastic.infill, found.plastic.currency) == (pytest.approx(0.15), "GBP")
 
 

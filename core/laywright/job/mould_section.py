@@ -1,4 +1,4 @@
-"""The section [mould] and its parts: inside, edge, allowances, plastic, pieces."""
+"""The section [mould] and its parts: inside, edge, allowances, plastic, feet, pieces."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from laywright.job.setting_values import section_of, settings_of
 from laywright.mould.compensation import Allowance, Allowances
 from laywright.mould.piece_settings import PieceSettings
 from laywright.mould.plastic import PlasticSettings
-from laywright.mould.settings import Edge, Inside, MouldSettings
+from laywright.mould.settings import Edge, Feet, Inside, MouldSettings
 
 __all__ = ["read_mould"]
 
@@ -19,6 +19,7 @@ _MOULD_PARTS: dict[str, type] = {
     "edge": Edge,
     "allowances": Allowances,
     "plastic": PlasticSettings,
+    "feet": Feet,
     "pieces": PieceSettings,
 }
 

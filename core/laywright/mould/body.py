@@ -13,6 +13,7 @@ from manifold3d import Manifold, OpType
 from laywright.arrays import floats
 from laywright.errors import GeometryError, LimitError
 from laywright.mould.as_printed import compensations_of, printed_surface, scale_of
+from laywright.mould.feet import feet_of
 from laywright.mould.frame import upright
 from laywright.mould.from_cad import distance_from_cad
 from laywright.mould.in_pieces import body_in_pieces, held_by_patch
@@ -35,7 +36,7 @@ __all__ = ["Edge", "Inside", "MouldBody", "MouldBuild", "MouldSettings", "build_
 _CRUMB = 1e-3
 
 
-@stage("Mould Body", version=3)
+@stage("Mould Body", version=4)
 def build_body(
     face: MouldedFace,
     thickness: float,
@@ -89,6 +90,11 @@ def build_body(
     progress(0.5, "cutting lines and bores")
     cuts = cuts_of(frame, settings, remarks)
     solid = whole - Manifold.batch_boolean(cuts, OpType.Add) if cuts else whole
+    if settings.feet.number:
+        outline = frame.upper.vertices[frame.upper.boundary_loops[0], :2]
+        floor = float(frame.body.vertices[:, 2].min())
+        feet = feet_of(outline, settings.feet, floor, frame.number["foot"])
+        solid = Manifold.batch_boolean([solid, *feet], OpType.Add)
     kept = [part for part in solid.decompose() if part.volume() > _CRUMB]
     surface = from_manifold(Manifold.compose(kept), frame.flat.patch_names)
     surface = surface.moved(surface.vertices @ turn)

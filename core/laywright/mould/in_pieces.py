@@ -146,6 +146,8 @@ def _remarks(parting: Parting, pieces: MouldPieces, settings: MouldSettings) -> 
     edge = settings.edge
     if edge.flange or edge.pry_pockets or edge.air_port or edge.bolt_holes or edge.inscription:
         left_out.append("flange, pockets, bores and inscription of the edge")
+    if settings.feet.number:
+        left_out.append("feet")
     if left_out:
         remarks.append(f"Not made on a mould in pieces: {', '.join(left_out)}.")
     return tuple(remarks)

@@ -13,7 +13,7 @@ from laywright.mould.piece_settings import PieceSettings
 from laywright.mould.plastic import PlasticSettings
 from laywright.wording import three_figures
 
-__all__ = ["Edge", "Inside", "MouldBuild", "MouldSettings"]
+__all__ = ["Edge", "Feet", "Inside", "MouldBuild", "MouldSettings"]
 
 
 class MouldBuild(Enum):
@@ -59,6 +59,29 @@ class Inside:
         _between("bottom", self.bottom, 0.0, 50.0)
         _between("stiffness of the plastic", self.stiffness, 100.0, 1e5, "MPa")
         _between("vacuum", self.vacuum, 0.0, 0.11, "MPa")
+
+
+@dataclass(frozen=True)
+class Feet:
+    """What a mould stands on instead of its base.
+
+    Attributes
+    ----------
+    number : int
+        3 or 4; 0 for none.
+    height, diameter : float, mm
+        Of each; 15 mm let fingers and clamps under the edge (common practice, no source).
+    """
+
+    number: int = 0
+    height: float = 15.0
+    diameter: float = 20.0
+
+    def __post_init__(self) -> None:
+        if self.number not in (0, 3, 4):
+            raise LimitError("feet", str(self.number), "0, 3 or 4", "set another number")
+        _between("height of the feet", self.height, 1.0, 500.0)
+        _between("diameter of the feet", self.diameter, 4.0, 200.0)
 
 
 @dataclass(frozen=True)
@@ -143,6 +166,8 @@ class MouldSettings:
         What else is allowed for.
     plastic : PlasticSettings
         For mass, time and cost of printing.
+    feet : Feet
+        Below the base.
     pieces : PieceSettings
         How a mould is built that one direction does not release.
     """
@@ -156,6 +181,7 @@ class MouldSettings:
     edge: Edge = field(default_factory=Edge)
     allowances: Allowances = field(default_factory=Allowances)
     plastic: PlasticSettings = field(default_factory=PlasticSettings)
+    feet: Feet = field(default_factory=Feet)
     pieces: PieceSettings = field(default_factory=PieceSettings)
 
     def __post_init__(self) -> None:

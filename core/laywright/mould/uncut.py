@@ -34,6 +34,7 @@ OWN = (
     "bolt hole",
     "inscription",
     "hollow",
+    "foot",
 )
 """Patches that a body has of its own, in this order after those of the picked faces."""
 

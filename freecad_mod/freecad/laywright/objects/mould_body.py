@@ -9,7 +9,7 @@ from laywright.laminate.spring_in import closing_share
 from laywright.mould.body import MouldBody, build_body
 from laywright.mould.compensation import Allowance, Allowances
 from laywright.mould.piece_settings import PieceSettings
-from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
+from laywright.mould.settings import Edge, Feet, Inside, MouldBuild, MouldSettings
 
 __all__ = ["MouldBodyObject"]
 
@@ -49,6 +49,9 @@ class MouldBodyObject(StageObject):
         Property("PryPockets", "Integer", "Number of pockets for wedges at the mould's edge"),
         Property("AirPort", "Length", "Diameter of a bore below the scrap, for air (mm)"),
         Property("BoltHoles", "Length", "Diameter of four bores in the flange's corners (mm)"),
+        Property("Feet", "Integer", "Number of feet below the base: 0, 3 or 4"),
+        Property("FootHeight", "Length", "Height of the feet (mm)", "15 mm"),
+        Property("FootDiameter", "Length", "Diameter of the feet (mm)", "20 mm"),
         Property("Inscription", "String", "Name and version engraved in a side"),
         Property("Coats", "Length", "What primer, sealer or film add to the print (mm)"),
         Property("PlasticExpansion", "Float", "Thermal expansion of the plastic (1e-6 per K)"),
@@ -133,6 +136,7 @@ class MouldBodyObject(StageObject):
             inside=inside,
             edge=edge,
             allowances=allowances,
+            feet=Feet(obj.Feet, obj.FootHeight.Value, obj.FootDiameter.Value),
             pieces=PieceSettings(
                 most_pieces=obj.MostPieces,
                 least_draft=math.radians(obj.PieceDraft.Value),
