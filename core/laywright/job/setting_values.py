@@ -18,7 +18,7 @@ from laywright.mould.compensation import Allowances
 from laywright.mould.piece_settings import PieceSettings
 from laywright.mould.plastic import PlasticSettings
 from laywright.mould.release import ReleaseSettings
-from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
+from laywright.mould.settings import Edge, Feet, Inside, MouldBuild, MouldSettings
 from laywright.quantities import magnitude
 from laywright.shop.bag import BagSettings, BagStyle
 from laywright.shop.coupon_plan import CouponSettings, SpanRule
@@ -78,6 +78,7 @@ _UNITS: dict[type, dict[str, str]] = {
         "price": "",
         "currency": "",
     },
+    Feet: {"number": "", "height": "mm", "diameter": "mm"},
     PieceSettings: {
         "most_pieces": "",
         "least_draft": "radian",
