@@ -129,6 +129,8 @@ def test_pinned_and_forbidden_cuts_and_their_cost():
     assert pinned.counts == (3, 1, 1)
     assert (pinned.free_count, pinned.free_cost) == (2, free.cost)
     assert pinned.cost > free.cost
+    assert (pinned.more_tiles, pinned.more_cost) == (1, pinned.cost - free.cost)
+    assert (free.more_tiles, free.more_cost) == (0, 0.0)
     kept = plan_of(box, (210.0,) * 3, wishes=CutWishes(free_x=((180.0, 230.0),)))
     assert kept.counts == (3, 1, 1)
     assert all(not 180.0 < cut < 230.0 for cut in kept.cuts[0])

@@ -7,7 +7,7 @@ import pytest
 
 import shapes
 from laywright.mould.body import build_body
-from laywright.mould.exploded import exploded, shifts
+from laywright.mould.exploded import exploded, shifts, signs
 from laywright.mould.printer import load_printers
 from laywright.mould.tiles import cut_tiles
 from laywright.surface.face import MouldSide, take_face
@@ -23,6 +23,11 @@ def test_neighbours_stand_apart_by_the_gap():
     axes = tiles.plan.axes
     first, second = (apart[i].vertices @ axes[0] for i in (0, 1))
     assert second.min() - first.max() == pytest.approx(25.0 + tiles.glue_gap, abs=1e-6)
+    written = signs(tiles, 25.0)
+    assert [text for text, _ in written] == [f"{t.order}: {t.name}" for t in tiles.tiles]
+    for (_, place), moved in zip(written, apart, strict=True):
+        low, high = moved.bounds
+        assert ((low < place) & (place < high)).all()
     still = exploded(tiles, 0.0)
     assert all(
         np.array_equal(tile.solid.vertices, same.vertices)

@@ -89,6 +89,16 @@ class CutPlan:
         x, y, z = (len(cuts) + 1 for cuts in self.cuts)
         return x, y, z
 
+    @property
+    def more_tiles(self) -> int:
+        """How many cells more the maker's wishes cost; 0 if there were none."""
+        return math.prod(self.counts) - self.free_count if self.free_count else 0
+
+    @property
+    def more_cost(self) -> float:
+        """How much longer the weighted seams are for the maker's wishes, mm; may be negative."""
+        return self.cost - self.free_cost if self.free_count else 0.0
+
     def cell(self, place: tuple[int, int, int]) -> FloatArray:
         """Return the low and high corner of a cell: (2, 3) float, mm."""
         edges = [(self.low[axis], *self.cuts[axis], self.high[axis]) for axis in range(3)]

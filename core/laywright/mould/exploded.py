@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import numpy as np
 
-from laywright.arrays import FloatArray
+from laywright.arrays import FloatArray, Vector
 from laywright.mould.tiles import TileSet
 from laywright.surface.triangles import Surface
 
-__all__ = ["exploded", "shifts"]
+__all__ = ["exploded", "shifts", "signs"]
 
 
 def shifts(tiles: TileSet, gap: float) -> FloatArray:
@@ -49,3 +49,25 @@ def exploded(tiles: TileSet, gap: float) -> tuple[Surface, ...]:
         tile.solid.moved(tile.solid.vertices + shift)
         for tile, shift in zip(tiles.tiles, shifts(tiles, gap), strict=True)
     )
+
+
+def signs(tiles: TileSet, gap: float) -> tuple[tuple[str, Vector], ...]:
+    """Return order of assembly and name of every tile, and where to write it.
+
+    Parameters
+    ----------
+    tiles : TileSet
+        The tiles.
+    gap : float, mm
+        As for `exploded`.
+
+    Returns
+    -------
+    tuple of (str, (x, y, z))
+        In the order of ``tiles.tiles``; the middle of each tile's extent.
+    """
+    found = []
+    for tile, solid in zip(tiles.tiles, exploded(tiles, gap), strict=True):
+        x, y, z = solid.bounds.mean(axis=0).tolist()
+        found.append((f"{tile.order}: {tile.name}", (x, y, z)))
+    return tuple(found)

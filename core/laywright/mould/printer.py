@@ -30,7 +30,7 @@ from laywright.errors import FileError
 from laywright.mould.machine import Printer
 from laywright.quantities import magnitude
 
-__all__ = ["CARD_KEYS", "Printer", "load_printers", "printer_of", "save_printer"]
+__all__ = ["CARD_KEYS", "Printer", "card_of", "load_printers", "printer_of", "save_printer"]
 
 _CARDS = Path(__file__).parent / "printers"
 _USUAL = {"walls": "3", "speed": "60 mm/s"}
@@ -88,7 +88,8 @@ def save_printer(printer: Printer, folder: Path) -> Path:
     FileError
         If the card cannot be written.
     """
-    entries, material = _entries(printer), _material(printer)
+    entries = card_of(printer)
+    material = entries.pop("material")
     lines = [f"{key} = {json.dumps(value, ensure_ascii=False)}" for key, value in entries.items()]
     lines += ["", "[material]"]
     lines += [f"{key} = {json.dumps(value, ensure_ascii=False)}" for key, value in material.items()]
@@ -121,7 +122,7 @@ def printer_of(card: Mapping[str, Any], where: str, usual: Printer | None = None
     FileError
         If an entry is missing, or not known.
     """
-    known = _USUAL | ({} if usual is None else _entries(usual))
+    known = _USUAL | ({} if usual is None else card_of(usual))
     material = card.get("material", {})
     if not isinstance(material, Mapping):
         raise FileError(
@@ -135,8 +136,8 @@ def printer_of(card: Mapping[str, Any], where: str, usual: Printer | None = None
             f"one of {', '.join(sorted(CARD_KEYS | _MATERIAL_KEYS))}",
             "correct it",
         )
+    plastic = {**known.get("material", {}), **material}
     known = known | dict(card)
-    plastic = {**(_material(usual) if usual is not None else {}), **material}
     try:
         if not isinstance(known["volume"], list) or len(known["volume"]) != 3:
             raise FileError(
@@ -165,8 +166,11 @@ def printer_of(card: Mapping[str, Any], where: str, usual: Printer | None = None
         ) from problem
 
 
-def _entries(printer: Printer) -> dict[str, Any]:
-    """Return what a printer's card says, its plastic left out."""
+def card_of(printer: Printer) -> dict[str, Any]:
+    """Return what a printer's card says, every number as a text with its unit.
+
+    `printer_of` gives the same printer back.
+    """
     return {
         "name": printer.name,
         "volume": [f"{side!r} mm" for side in printer.volume],
@@ -176,14 +180,11 @@ def _entries(printer: Printer) -> dict[str, Any]:
         "infill_share": repr(printer.infill_share),
         "walls": str(printer.walls),
         "speed": f"{printer.speed!r} mm/s",
-    }
-
-
-def _material(printer: Printer) -> dict[str, str]:
-    return {
-        "name": printer.material,
-        "density": f"{printer.density!r} g/cm^3",
-        "softening": f"{printer.softening_c!r} degC",
+        "material": {
+            "name": printer.material,
+            "density": f"{printer.density!r} g/cm^3",
+            "softening": f"{printer.softening_c!r} degC",
+        },
     }
 
 

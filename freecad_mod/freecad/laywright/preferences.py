@@ -5,12 +5,13 @@ from pathlib import Path
 import FreeCAD
 
 from laywright.laminate.materials import load_materials
-from laywright.mould.printer import load_printers
+from laywright.mould.printer import load_printers, save_printer
 
 __all__ = [
     "GROUP",
     "card_folder",
     "first_printer",
+    "keep_printer",
     "live",
     "materials",
     "paper",
@@ -38,6 +39,14 @@ def card_folder():
 def printers():
     """Return the printers by name, those of the person's folder among them."""
     return load_printers(_folder("PrintersFolder"))
+
+
+def keep_printer(printer):
+    """Keep a printer's card in the person's folder, which is made where there is none."""
+    text = _texts().GetString("PrintersFolder", "")
+    folder = Path(text or Path(FreeCAD.getUserAppDataDir()) / "Laywright" / "printers")
+    save_printer(printer, folder)
+    _texts().SetString("PrintersFolder", str(folder))
 
 
 def first_printer():

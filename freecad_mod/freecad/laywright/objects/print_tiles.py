@@ -35,11 +35,18 @@ class PrintTilesObject(StageObject):
             [kind.value for kind in JointKind],
         ),
         Property("DowelDiameter", "Length", "Diameter of the dowels (mm)", "6 mm"),
+        Property("DowelDepth", "Length", "Depth of the dowel hole in each tile (mm)", "12 mm"),
         Property("Clearance", "Length", "Clearance of the dowel holes per side (mm)", "0.15 mm"),
         Property("TongueWidth", "Length", "Diagonal of a tongue's section (mm)", "10 mm"),
         Property("TongueLength", "Length", "How far a tongue stands out (mm)", "6 mm"),
         Property("TongueClearance", "Length", "Clearance of tongues per side (mm)", "0.25 mm"),
+        Property("EarReach", "Length", "How far clamp ears stand out (mm)", "15 mm"),
+        Property("EarThickness", "Length", "Thickness of an ear along the clamp (mm)", "8 mm"),
+        Property("EarHeight", "Length", "Height of an ear at most (mm)", "20 mm"),
+        Property("JointWall", "Length", "Material left around a hole or groove (mm)", "2.5 mm"),
         Property("GlueGap", "Length", "Glue gap at each seam (mm)", "0.1 mm"),
+        Property("GlueDensity", "Float", "Density of the glue (g/cm³)", 1.15),
+        Property("MarkDepth", "Length", "Depth of the engraved marks, 0 for none (mm)", "0.6 mm"),
         Property("LeastTile", "Length", "No tile is thinner than this (mm)", "30 mm"),
         Property(
             "Pose",
@@ -64,6 +71,8 @@ class PrintTilesObject(StageObject):
         Property("Assembly", "StringList", "The order in which the tiles are glued"),
         Property("Cuts", "StringList", "Where the cuts lie along the grid's axes (mm)"),
         Property("SeamCost", "Float", "Weighted length of all seams on the working face (mm)"),
+        Property("MoreTiles", "Integer", "Tiles more because of pinned and forbidden cuts"),
+        Property("MoreSeamCost", "Float", "Weighted seams more because of these cuts (mm)"),
         Property("GlueArea", "Area", "Area of all seams (mm²)"),
         Property("GlueMass", "Float", "Glue that fills the seams (g)"),
         Property("VolumeError", "Float", "Tiles and cut-outs together against the body (relative)"),
@@ -75,11 +84,18 @@ class PrintTilesObject(StageObject):
         settings = TileSettings(
             joint=JointKind(obj.Joint),
             dowel_diameter=obj.DowelDiameter.Value,
+            dowel_depth=obj.DowelDepth.Value,
             clearance=obj.Clearance.Value,
             tongue_width=obj.TongueWidth.Value,
             tongue_length=obj.TongueLength.Value,
             tongue_clearance=obj.TongueClearance.Value,
+            ear_reach=obj.EarReach.Value,
+            ear_thickness=obj.EarThickness.Value,
+            ear_height=obj.EarHeight.Value,
+            wall=obj.JointWall.Value,
             glue_gap=obj.GlueGap.Value,
+            glue_density=obj.GlueDensity,
+            mark_depth=obj.MarkDepth.Value,
             least_tile=obj.LeastTile.Value,
             pose=PrintPose(obj.Pose),
             wishes=CutWishes(
@@ -115,6 +131,8 @@ class PrintTilesObject(StageObject):
             for axis, cuts in zip("xyz", result.cuts, strict=True)
         ]
         obj.SeamCost = result.plan.cost
+        obj.MoreTiles = result.plan.more_tiles
+        obj.MoreSeamCost = result.plan.more_cost
         obj.GlueArea = result.glue_area
         obj.GlueMass = result.glue_g
         obj.VolumeError = result.volume_error

@@ -2,11 +2,13 @@
 
 import math
 
-from freecad.laywright import host
+from freecad.laywright import host, preferences
 from freecad.laywright.qt import translate
 from freecad.laywright.views.base import StageView, Toggle
 from freecad.laywright.views.legend import Legend, place_legends
 from freecad.laywright.views.places import Places
+from freecad.laywright.views.signs import Signs
+from laywright.mould.exploded import signs
 from laywright.mould.from_cad import distance_steps
 
 __all__ = ["FacetView", "MouldView", "ReleaseView", "ScanView", "TilesView"]
@@ -188,6 +190,35 @@ class TilesView(FacetView):
         action.setCheckable(True)
         action.setChecked(vobj.Object.ShownApart.Value > 0.0)
         action.toggled.connect(lambda on: self.pull_apart(_APART if on else 0.0))
+
+        menu.addAction(translate("Laywright", "Printer of your own …")).triggered.connect(
+            lambda *_: self.keep_printer()
+        )
+
+    def attach(self, vobj):
+        self.signs = Signs(vobj)
+        super().attach(vobj)
+
+    def refresh(self):
+        super().refresh()
+        try:
+            obj = self.ViewObject.Object
+            tiles = obj.Proxy.shown(obj) if hasattr(obj, "Digest") and obj.Digest else None
+            self.signs.write(() if tiles is None else signs(tiles, obj.ShownApart.Value))
+            self.signs.show(self.ViewObject.Visibility)
+        except ReferenceError:
+            return  # deleted meanwhile
+
+    def keep_printer(self):
+        """Ask for a printer of one's own, begun from the present one, and take it."""
+        from freecad.laywright.panels.printer_window import PrinterWindow
+
+        obj = self.ViewObject.Object
+        known = preferences.printers()
+        window = PrinterWindow(known.get(obj.Printer, known[preferences.first_printer()]))
+        if window.exec_():
+            with host.transaction(obj.Document, translate("Laywright", "Printer of your own …")):
+                obj.Printer = window.printer.name
 
     def pull_apart(self, gap):
         """Show the tiles with this gap (mm) between them, as one step of undo."""
