@@ -8,7 +8,7 @@ from freecad.laywright.objects.job import kind_of_link, stage_objects
 from freecad.laywright.panels import typed
 from freecad.laywright.qt import QtWidgets, translate
 
-__all__ = ["Field", "field_for", "named", "shown_value", "spoken"]
+__all__ = ["Field", "field_for", "named", "shown_value", "spoken", "words_of"]
 
 _LIST_HEIGHT = 84
 _UNIT = re.compile(r"\(([^()]*)\)\s*$")
@@ -32,10 +32,15 @@ def field_for(obj, prop):
     return _MAKERS[prop.kind](obj, prop, getattr(obj, prop.name))
 
 
-def spoken(name):
+def words_of(name):
     """Return a property's name as words: "RunOff" becomes "Run off"."""
     words = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", name).split(" ")
-    return translate("App::Property", " ".join([words[0], *(word.lower() for word in words[1:])]))
+    return " ".join([words[0], *(word.lower() for word in words[1:])])
+
+
+def spoken(name):
+    """Return a property's name as words in the language of the window."""
+    return translate("App::Property", words_of(name))
 
 
 def shown_value(obj, prop):
