@@ -84,8 +84,18 @@ def test_a_printer_too_small_or_far_too_many_tiles():
     assert caught.value.found == "room for 20 mm"
     with pytest.raises(LimitError, match="tiles for this mould"):
         plan_of(shapes.box(4000.0, 4000.0, 100.0), (100.0, 100.0, 100.0))
-    with pytest.raises(LimitError, match="least tile"):
-        plan_of(shapes.box(100.0, 40.0, 30.0), (60.0, 60.0, 60.0), least=55.0)
+    with pytest.raises(LimitError) as caught:
+        plan_of(
+            shapes.box(100.0, 40.0, 30.0),
+            (60.0, 60.0, 60.0),
+            least=55.0,
+            wishes=CutWishes(turn=0.0),
+        )
+    assert caught.value.where == "least tile"
+    assert (caught.value.found, caught.value.needed) == ("55 mm", "at most 50 mm")
+    with pytest.raises(LimitError) as caught:
+        plan_of(box, (250.0, 310.0, 200.0), wishes=CutWishes(turn=0.0, free_x=((20.0, 390.0),)))
+    assert caught.value.needed == "cuts 30 mm apart beside what no cut may pass"
 
 
 def exhaustive(length, room, least, cost):

@@ -156,6 +156,11 @@ def test_printers_and_settings_that_cannot_work(plug):
     assert caught.value.where == "printer Tiny"
     assert caught.value.found == "10 mm of usable room"
     assert caught.value.needed.startswith("at least 30 mm")
+    thick = TileSettings(dowel_diameter=40.0)
+    with pytest.raises(LimitError) as caught:
+        cut_tiles(plug, Printer("Narrow", (44.0, 220.0, 250.0), border=1.0), thick)
+    assert caught.value.found == "42 mm of usable room"
+    assert caught.value.needed == "at least 46.52 mm for the least tile and its dowels"
     with pytest.raises(LimitError, match="dowel depth"):
         TileSettings(least_tile=20.0)
     with pytest.raises(LimitError, match="dowel clearance"):

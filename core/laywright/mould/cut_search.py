@@ -19,7 +19,7 @@ from laywright.arrays import FloatArray, Vector
 from laywright.errors import Cancelled, LimitError
 from laywright.mould.cut_ground import CutLimits, Ground, Line, ground_of
 from laywright.mould.cut_line import SLIVER, line_of
-from laywright.mould.cuts import CutPlan, rotations
+from laywright.mould.cuts import CutPlan, count_along, rotations
 from laywright.mould.slivers import narrow_ends, slivers
 from laywright.mould.wishes import CutWishes, Stretch
 from laywright.progress import Progress, part_of, silent
@@ -131,10 +131,27 @@ def _search(ground: Ground, wishes: CutWishes, end: float, progress: Progress) -
         raise LimitError(
             "least tile",
             f"{ground.limits.least_tile:.4g} mm",
-            "a size that the cuts of this mould can keep",
+            _largest_least(ground, turns),
             "allow smaller tiles, choose another printer or move what bars the cuts",
         )
     return replace(best[1], is_whole_search=time.monotonic() <= end)
+
+
+def _largest_least(ground: Ground, turns: list[float]) -> str:
+    """Return which least tile the cuts could keep, in words."""
+    limits = ground.limits
+    largest = 0.0
+    for turn in turns:
+        for _, most, ear in _rooms(ground, turn):
+            pieces = []
+            for axis, (low, high) in enumerate(ground.extents(turn)):
+                length, room = high - low + (2.0 * ear if axis < 2 else 0.0), float(most[axis])
+                count = count_along(length, room, limits.tongue) if room > limits.tongue else 0
+                pieces += [(high - low) / count if count else 0.0] if count != 1 else []
+            largest = max(largest, min(pieces, default=math.inf))
+    if largest < limits.least_tile:
+        return f"at most {math.floor(10.0 * largest) / 10.0:.4g} mm"
+    return f"cuts {limits.least_tile:.4g} mm apart beside what no cut may pass"
 
 
 def _better(best: _Found | None, found: _Found | None) -> _Found | None:

@@ -57,6 +57,7 @@ class PrinterWindow(QtWidgets.QDialog):
 
     def keep(self):
         """Keep the printer's card, or say what is wrong with it."""
+        self.problem.clear()
         try:
             self.printer = self.typed()
             preferences.keep_printer(self.printer)
