@@ -6,12 +6,14 @@ import numpy as np
 import pytest
 
 import shapes
+from cloth_demo import hatch_patterns
 from laywright.cloth.datum import Datum
 from laywright.cloth.drape import drape
 from laywright.cloth.fabric import fabric_of
 from laywright.cloth.lay import DrapedPly
-from laywright.cloth.maps import MAPS, map_of
+from laywright.cloth.maps import MAPS, ClothMap, flat_surface, map_of
 from laywright.cloth.pieces import Piece
+from laywright.files.scale import stepped
 from laywright.laminate.materials import load_materials
 
 
@@ -50,3 +52,24 @@ def test_stretch_is_shown_in_percent(draped, kind):
     }
     assert found.values == pytest.approx(100.0 * drape_values[kind])
     assert found.scale.unit == "%"
+
+
+def test_contours_of_a_field_lie_where_it_takes_the_value():
+    plate = shapes.graph(lambda x, y: 0 * x, (-60, 60), (-40, 40), (24, 16))
+    values = plate.centroids[:, 0] + 60.0
+    lines = ClothMap(plate, values, stepped("deg", (30.0, 90.0))).contours
+    x = lines[:, :, 0]
+    assert np.minimum(np.abs(x + 30.0), np.abs(x - 30.0)).max() < 2.0
+    lengths = np.linalg.norm(lines[:, 1] - lines[:, 0], axis=1)
+    assert lengths.sum() == pytest.approx(2 * 80.0, rel=0.05)
+
+
+def test_a_map_lies_on_the_flat_pattern_as_it_lies_on_the_part():
+    found = hatch_patterns()
+    ply, pattern = found.draped[0], found.patterns[0]
+    flat = flat_surface(ply, [pattern], [(100.0, 7.0)])
+    assert flat.area == pytest.approx(pattern.net_area, rel=1e-3)
+    assert flat.normals[:, 2].min() == pytest.approx(1.0)
+    loop = flat.vertices[flat.boundary_loops[0]]
+    assert loop[:, 0].min() == pytest.approx(100.0 + pattern.trim[:, 0].min(), abs=0.1)
+    assert loop[:, 1].max() == pytest.approx(7.0 + pattern.trim[:, 1].max(), abs=0.1)
