@@ -207,6 +207,38 @@ def test_a_layup_is_found_for_the_stiffness_of_the_present_one(form, artefacts):
     assert form.findChild(PlyTable).plies() == taken
 
 
+def test_the_librarys_cards_are_taken_where_they_are_asked_for(layup):
+    """The job keeps a heavier card than the library has; the panel says so and offers another."""
+    kept = list(layup.Cards)
+    layup.Cards = [text.replace("value = 200", "value = 205") for text in kept]
+    layup.Document.recompute()
+    assert layup.ArealMass == pytest.approx(1230.0)
+    FreeCADGui.ActiveDocument.setEdit(layup, 0)
+    pump()
+    boxes = FreeCADGui.getMainWindow().findChildren(QtWidgets.QCheckBox, "RenewCards")
+    box = next(box for box in boxes if box.isVisible())
+    form = box.parentWidget()
+    assert "1230 g/m²" in figures(form)
+    form.findChild(QtWidgets.QPushButton, "FindLayup").click()
+    pump()
+    window = form.findChild(QtWidgets.QDialog, "LayupChoice")
+    press(window, "Search")
+    best = window.findChild(QtWidgets.QTableWidget, "BestLayups")
+    assert best.item(0, 2).text() == "1230"  # the kept cards are those of the choice, too
+    press(window, "Close")
+    box.setChecked(True)
+    assert "1200 g/m²" in figures(form)
+    buttons = next(
+        found
+        for found in FreeCADGui.getMainWindow().findChildren(QtWidgets.QDialogButtonBox)
+        if found.isVisible()
+    )
+    buttons.button(QtWidgets.QDialogButtonBox.Ok).click()
+    pump()
+    assert layup.ArealMass == pytest.approx(1200.0)
+    assert list(layup.Cards) == kept
+
+
 @pytest.fixture
 def cards(tmp_path):
     """Return the window with the cards; one's own go into a folder for the test."""

@@ -9,6 +9,7 @@ from freecad.laywright.panels.laminate_look import LaminateLook
 from freecad.laywright.panels.ply_table import PlyTable
 from freecad.laywright.panels.stage_panel import StagePanel
 from freecad.laywright.qt import QtWidgets, translate
+from laywright.laminate.materials import materials_of
 from laywright.laminate.used_cards import newer_cards
 
 __all__ = ["LayupPanel"]
@@ -91,7 +92,9 @@ class LayupPanel(StagePanel):
         self.look.look()
         if self.look.laminate is None:
             return
-        window = ChoiceWindow(materials, self.look.laminate, self.form)
+        kept = [] if self.renew.isChecked() else kept_cards(self.obj)
+        cards = materials.cards | {card.name: card for card in kept}
+        window = ChoiceWindow(materials_of(cards.values()), self.look.laminate, self.form)
         window.accepted.connect(lambda: self.table.fill(window.plies_taken()))
         window.open()
 
