@@ -3,7 +3,17 @@ import pytest
 
 from laywright.errors import InputError
 from laywright.files.drawing import Drawing, Label, Line
-from laywright.files.page import Note, Picture, Sheet, Station, Steps, Table, version_note
+from laywright.files.page import (
+    Card,
+    Cards,
+    Note,
+    Picture,
+    Sheet,
+    Station,
+    Steps,
+    Table,
+    version_note,
+)
 from laywright.files.paper import Paper
 from laywright.files.pdf import pdf_bytes
 from pdf_reading import lines_of, pages_of, texts_of
@@ -116,3 +126,13 @@ def test_texts_longer_than_a_page_flow_on():
     blocks = (Note(long), Steps((long, unbroken)), Table(unbroken, ("a", "b"), ((long, unbroken),)))
     texts = texts_of(pdf_bytes(Sheet(unbroken, "1", (Station(long, (long,), blocks),))))
     assert " ".join(texts).split().count("word") >= 4 * 700
+
+
+@pytest.mark.parametrize("lines", range(20, 60, 3))
+def test_a_heading_of_cards_stays_with_its_first_card(lines):
+    """However much stands above it, the heading is never the last thing on a page."""
+    notes = tuple(Note(f"Line {number}.") for number in range(lines))
+    cards = Cards("In the order of laying", (Card("Ply 1", ("glass", "")), Card("Ply 2", ("", ""))))
+    texts = texts_of(pdf_bytes(Sheet("cowl", "1", (Station("Lay up", (), (*notes, cards)),))))
+    (page,) = (text for text in texts if "In the order of laying" in text)
+    assert "Ply 1" in page

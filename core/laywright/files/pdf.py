@@ -43,6 +43,7 @@ _MARGIN = 12.0
 _HEAD = 7.0
 _FOOT = 20.0
 _LEAST_TABLE = 35.0  # mm that must be left on a page for a table to begin there
+_LEAST_CARDS = 50.0  # mm, for the first row of cards and their heading
 _SCALES = (1.0, 0.95, 0.9)  # letters of ten points are still read at arm's length
 _BLANK_CELL = 5.5  # mm, room to write by hand
 _BODY = ParagraphStyle("body", fontName=FONT, fontSize=12, leading=14.5, spaceAfter=4)
@@ -147,7 +148,8 @@ def _furniture(sheet: Sheet, station: str, pages: int) -> Any:
         _, taken = foot.wrap(inner - 25.0 * mm, 15.0 * mm)
         foot.drawOn(canvas, _MARGIN * mm, (rule - 1.5) * mm - taken)
         canvas.setFont(FONT_BOLD, 10)
-        canvas.drawRightString(width - _MARGIN * mm, (rule - 4.5) * mm, f"{document.page} / {pages}")
+        number = f"{document.page} / {pages}"
+        canvas.drawRightString(width - _MARGIN * mm, (rule - 4.5) * mm, number)
         canvas.restoreState()
 
     return paint_page
@@ -185,6 +187,7 @@ def _station(title: str, station: Station, room: tuple[float, float]) -> Iterato
                 style=[("ALIGN", (0, 0), (-1, -1), "CENTER"), ("NOSPLIT", (0, 0), (0, 1))],
             )
         elif isinstance(block, Cards):
+            yield CondPageBreak(_LEAST_CARDS * mm)
             yield Paragraph(escape(latin(block.heading)), _HEADING)
             yield card_grid(block.cards, room[0])
             yield Spacer(0, 6)
