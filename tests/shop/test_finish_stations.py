@@ -3,7 +3,13 @@ import re
 import pytest
 
 from job_sheet_demo import inputs, texts_on
+from laywright.files.drawing import Label
+from laywright.files.framing import fitted
 from laywright.files.page import Picture, Table
+from laywright.laminate.materials import load_materials
+from laywright.shop.cure import plan_cure
+from laywright.shop.cure_settings import CureSettings
+from laywright.shop.finish_stations import cure_station
 from laywright.shop.traveller import make_sheet
 
 
@@ -64,3 +70,17 @@ def test_the_record_says_what_good_work_weighs(made):
     low, _, high, _ = rows["Good work by hand"].split()
     assert float(low) == pytest.approx(0.91 * whole, abs=0.6)
     assert float(high) == pytest.approx(1.09 * whole, abs=0.6)
+
+
+@pytest.mark.parametrize("post_cure", [None, 60.0])
+@pytest.mark.parametrize("degrees", [18.0, 21.0, 27.0])
+def test_every_moment_keeps_its_name_on_paper(post_cure, degrees):
+    """What is left out of a chart that is too small would be missed at the oven."""
+    resin = load_materials().resin("Laminating epoxy, slow hardener")
+    settings = CureSettings(degrees, 70.0, post_cure)
+    station = cure_station(plan_cure(resin, settings, 0.5))
+    (picture,) = (block for block in station.blocks if isinstance(block, Picture))
+    for wide in (184.0, 190.0):
+        shown = fitted(picture.drawing, wide, picture.height)
+        names = {shape.text for shape in shown.shapes if isinstance(shape, Label)}
+        assert {"gelled", "too hard for a knife", "may leave the mould"} <= names

@@ -21,6 +21,7 @@ from laywright.shop.trim import TrimPlan
 
 __all__ = ["cure_station", "record_station", "trim_station"]
 
+_AROUND = 33.0  # mm, for what stands above and below the chart's field
 _FROZEN = 0.0  # degC, below which the chart leaves the softening out
 
 
@@ -48,7 +49,7 @@ def cure_station(cure: CurePlan) -> Station:
             Picture(
                 "Temperature of shop and oven, and where the part softens",
                 _clock(cure),
-                66.0 if cure.post_cure_end is None else 54.0,
+                _field_height(cure) + _AROUND,
             ),
             Note(
                 f"The cured part softens near {cure.glass_transition_c:.0f} °C. The mould softens "
@@ -161,6 +162,11 @@ def record_station(part: PartSummary, laminate: LaminateSummary, shop: ShopPlan)
     )
 
 
+def _field_height(cure: CurePlan) -> float:
+    """Return the height of the chart's field, mm: a post-cure has more lines beside it."""
+    return 40.0 if cure.post_cure_end is None else 28.0
+
+
 def _clock(cure: CurePlan) -> Drawing:
     """Return temperature and softening over time, with the moments that matter."""
     end = max(1.5 * cure.demould_hours, 1.1 * (cure.post_cure_end or 0.0))
@@ -179,5 +185,5 @@ def _clock(cure: CurePlan) -> Drawing:
         tuple(curves),
         (Level("the mould must stay below this", cure.mould_limit_c),),
         marks=tuple(marks),
-        size=(150.0, 38.0),
+        size=(150.0, _field_height(cure)),
     )
