@@ -19,7 +19,7 @@ def test_the_largest_of_a_group_leads_it():
     patterns = [plate(1), plate(2, 5.0), plate(3, 0.2), plate(4, 5.1)]
     assert alike_groups(patterns) == ((2, 0), (3, 1))
     assert alike_groups(patterns, 10.0) == ((3, 1, 2, 0),)
-    assert ALIKE == 0.5
+    assert ALIKE == 1.0
 
 
 def test_other_cloth_angle_openings_or_slits_are_not_alike():

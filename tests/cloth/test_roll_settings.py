@@ -5,7 +5,14 @@ import math
 import pytest
 
 from laywright import values
-from laywright.cloth.roll_settings import Fault, Offcut, RollSettings, lap_of, reversible
+from laywright.cloth.roll_settings import (
+    Fault,
+    Offcut,
+    RollSettings,
+    lap_of,
+    reversible,
+    roll_width,
+)
 from laywright.errors import InputError
 from laywright.laminate.materials import Weave
 
@@ -16,6 +23,13 @@ def test_offcuts_and_faults_are_read_from_text_with_units():
     assert Fault.read("glass: 0 mm to 1 m, across 900 mm to 1 m") == Fault(
         "glass", 0, 1000, 900, 1000
     )
+
+
+def test_a_roll_width_is_read_from_text():
+    assert roll_width("my cloth: 1.27 m") == ("my cloth", 1270.0)
+    for wrong in ("1.27 m", "my cloth: 3 kg", ": 1 m", ""):
+        with pytest.raises(InputError):
+            roll_width(wrong)
 
 
 @pytest.mark.parametrize(

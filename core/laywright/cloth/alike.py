@@ -12,8 +12,9 @@ from laywright.cloth.pattern import Pattern
 
 __all__ = ["ALIKE", "alike_groups"]
 
-ALIKE = 0.5
-"""Patterns whose cut lines come this close to each other everywhere count as the same, mm."""
+ALIKE = 1.0
+"""Patterns whose cut lines come this close to each other everywhere count as the same, mm:
+a small part of the margin."""
 
 
 def alike_groups(patterns: Sequence[Pattern], within: float = ALIKE) -> tuple[tuple[int, ...], ...]:

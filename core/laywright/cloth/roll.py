@@ -32,6 +32,7 @@ from laywright.cloth.roll_settings import (
     RollSettings,
     TurnOver,
     WidePatterns,
+    roll_width,
 )
 from laywright.cloth.spot import Spot, end_of
 from laywright.errors import Cancelled
@@ -49,6 +50,7 @@ __all__ = [
     "WidePatterns",
     "placed_outline",
     "plan_roll",
+    "roll_width",
 ]
 
 _SEARCHED = 1.0  # s, the shortest search
@@ -229,15 +231,17 @@ def _searched(
     seconds: float,
     progress: Progress,
 ) -> tuple[list[Spot], bool]:
-    """Return the shortest packing of two searches and a simple one, and whether it was stopped.
+    """Return the shortest of a packing and what is found, and whether it was stopped.
 
-    The second search goes beside the first on another core, with the pieces turned over as in
-    the simple packing, and from another start.
+    Where the simple packing turns pieces over, a second search goes beside the first, with the
+    same pieces turned over: the library itself does not turn them.
     """
     outlines = [piece.outline for piece in pieces]
     over = [spot.mirrored for spot in best]
-    second = start(outlines, over, usable, settings.gap, seconds, settings.seed + 1)
-    hunts = [hunt for hunt in (first, second) if hunt is not None]
+    hunts = [first]
+    if over != [piece.opposite for piece in pieces]:
+        second = start(outlines, over, usable, settings.gap, seconds, settings.seed)
+        hunts += [] if second is None else [second]
     stopped = wait_for(hunts, seconds, progress)
     for hunt in hunts:
         found = hunt.best()

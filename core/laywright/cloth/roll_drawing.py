@@ -10,7 +10,7 @@ from shapely.geometry import Polygon
 
 from laywright.arrays import FloatArray
 from laywright.cloth.bottom_left import Rectangle
-from laywright.cloth.drawing_marks import arrow, drawing_of
+from laywright.cloth.drawing_marks import arrow, check_bars, drawing_of
 from laywright.cloth.pattern import Pattern
 from laywright.cloth.roll_layout import Placement, RollLayout, placed_openings, placed_outline
 from laywright.files.drawing import Drawing, Label, Line
@@ -25,7 +25,8 @@ def roll_drawing(layout: RollLayout, patterns: Sequence[Pattern]) -> Drawing:
     """Return the drawing of a roll or an offcut, the warp along x.
 
     Layers: ``roll``, ``unused edge``, ``fault``, ``left over``, ``cut``, ``label`` (number in
-    the order of cutting, and name), ``warp`` (arrow as on the pattern).
+    the order of cutting, and name), ``warp`` (arrow as on the pattern), ``check bar``
+    (100 mm both ways).
 
     Parameters
     ----------
@@ -55,6 +56,7 @@ def roll_drawing(layout: RollLayout, patterns: Sequence[Pattern]) -> Drawing:
         top = np.array([0.0, layout.width])
         shapes.append(Line("left over", np.concatenate([past, past[::-1] + top])))
     shapes += _titles(layout)
+    shapes += check_bars(120.0, -1.0)
     return drawing_of(layout.title, shapes)
 
 

@@ -11,7 +11,16 @@ from laywright.errors import InputError
 from laywright.laminate.materials import Weave
 from laywright.quantities import magnitude
 
-__all__ = ["Fault", "Offcut", "RollSettings", "TurnOver", "WidePatterns", "lap_of", "reversible"]
+__all__ = [
+    "Fault",
+    "Offcut",
+    "RollSettings",
+    "TurnOver",
+    "WidePatterns",
+    "lap_of",
+    "reversible",
+    "roll_width",
+]
 
 _LAP = 25.0
 _REVERSIBLE = (Weave.PLAIN, Weave.UNIDIRECTIONAL, Weave.MAT)
@@ -33,6 +42,22 @@ def lap_of(weave: Weave) -> float:
     no source).
     """
     return 0.0 if weave is Weave.UNIDIRECTIONAL else _LAP
+
+
+def roll_width(text: str) -> tuple[str, float]:
+    """Return the cloth and the width of its roll, mm, that a text describes.
+
+    Examples
+    --------
+    >>> roll_width("E-glass twill weave 200 g/m^2: 1.27 m")
+    ('E-glass twill weave 200 g/m^2', 1270.0)
+    """
+    cloth, colon, width = text.rpartition(":")
+    if not (colon and cloth.strip()):
+        raise InputError(
+            "a roll width", f"'{text}'", "cloth: width", 'write for example "my cloth: 1.27 m"'
+        )
+    return cloth.strip(), magnitude(width.strip(), "mm", f"width of the roll of {cloth.strip()}")
 
 
 class TurnOver(Enum):

@@ -1,4 +1,4 @@
-"""The cut list: every piece in the order of cutting, with its place on the cloth."""
+"""The cut list, every piece in the order of cutting, and where patterns land on the mould."""
 
 from __future__ import annotations
 
@@ -6,13 +6,15 @@ from collections.abc import Sequence
 
 import numpy as np
 
-from laywright.cloth.pattern import Pattern
+from laywright.arrays import Vector
+from laywright.cloth.landing import landings
+from laywright.cloth.pattern import Pattern, PatternSet
 from laywright.cloth.roll_drawing import roll_drawing
 from laywright.cloth.roll_layout import RollLayout, RollPlan, placed_outline
 from laywright.files.csv import csv_bytes
-from laywright.shop.roll_summary import CutLine, RollLine
+from laywright.shop.roll_summary import CutLine, LandingLine, RollLine
 
-__all__ = ["cut_lines", "cut_table", "roll_lines"]
+__all__ = ["cut_lines", "cut_table", "landing_lines", "roll_lines"]
 
 
 def cut_lines(layout: RollLayout, patterns: Sequence[Pattern]) -> tuple[CutLine, ...]:
@@ -52,13 +54,25 @@ def roll_lines(roll: RollPlan, patterns: Sequence[Pattern]) -> tuple[RollLine, .
             layout.width,
             layout.length,
             layout.share_used,
-            roll_drawing(layout, patterns).without("left over", "unused edge"),
+            roll_drawing(layout, patterns).without("left over", "unused edge", "check bar"),
             layout.to_buy,
             (layout.tape_20, layout.tape_50),
             tuple((b - a, high - low) for a, b, low, high in layout.left_over),
             cut_lines(layout, patterns),
         )
         for layout in roll.layouts
+    )
+
+
+def landing_lines(patterns: PatternSet, pull: Vector) -> tuple[LandingLine, ...]:
+    """Return where the patterns land on the mould, for the sheet."""
+    return tuple(
+        LandingLine(
+            ", ".join(landing.names),
+            (float(landing.start[0]), float(landing.start[1])),
+            tuple((word, (float(p[0]), float(p[1]))) for word, p in landing.notches.items()),
+        )
+        for landing in landings(patterns, pull)
     )
 
 

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from laywright.arrays import Vector
+from laywright.cloth.landing import landing_drawing
 from laywright.cloth.pattern import PatternSet
 from laywright.cloth.pattern_drawing import pattern_drawing
 from laywright.cloth.roll import RollPlan
 from laywright.files.projection import picture
 from laywright.job.bench import bench_facts, core_line
-from laywright.job.cut_list import roll_lines
+from laywright.job.cut_list import landing_lines, roll_lines
 from laywright.job.laminate_page import laminate_details
 from laywright.job.links import ply_cloths
 from laywright.job.pictures import exploded_picture, ply_picture
@@ -89,7 +91,7 @@ def make_job_sheet(
             release.undercut_area,
             release.remarks,
         ),
-        _laminate(laminate, patterns, loading),
+        _laminate(laminate, patterns, loading, face.pull),
         _tiles(tiles, body),
         tuple(
             PatternLine(
@@ -119,7 +121,9 @@ def _size(surface: Surface) -> Size:
     return x, y, z
 
 
-def _laminate(laminate: Laminate, patterns: PatternSet, loading: Loading | None) -> LaminateSummary:
+def _laminate(
+    laminate: Laminate, patterns: PatternSet, loading: Loading | None, pull: Vector
+) -> LaminateSummary:
     layup = laminate.layup
     seen = {pattern.ply: ply_picture(pattern) for pattern in reversed(patterns.patterns)}
     return LaminateSummary(
@@ -149,6 +153,8 @@ def _laminate(laminate: Laminate, patterns: PatternSet, loading: Loading | None)
         laminate.remarks,
         core_line(laminate),
         laminate_details(laminate, patterns, loading),
+        landing_drawing(patterns, pull),
+        landing_lines(patterns, pull),
     )
 
 

@@ -220,6 +220,7 @@ def lay_up_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
                 "In the order of laying",
                 (*_coat_cards("seal", mix), *plies, *_coat_cards("fill", mix)),
             ),
+            *_landings(laminate),
             Steps(
                 (
                     "Brush a thin coat of mix onto the mould.",
@@ -241,6 +242,34 @@ def lay_up_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
             ),
         ),
     )
+
+
+def _landings(laminate: LaminateSummary) -> tuple[Block, ...]:
+    """Return where start points and notches come to lie on the mould, where that is known."""
+    if laminate.view is None:
+        return ()
+    words = list(dict.fromkeys(word for line in laminate.landings for word, _ in line.notches))
+    return (
+        Picture(
+            "From above, along the pull: start point from the rear and the right edge of the part; "
+            "dotted threads leave the part where the notches point",
+            laminate.view,
+            70.0,
+        ),
+        Table(
+            "Where patterns land, along the arrow | to its left, measured level: the start point "
+            "from the rear and the right edge of the part, the threads from the start point",
+            ("Pattern", *(f"{word.capitalize()}, mm" for word in ("start point", *words))),
+            tuple(
+                (line.names, _pair(line.start), *(_pair(dict(line.notches).get(w)) for w in words))
+                for line in laminate.landings
+            ),
+        ),
+    )
+
+
+def _pair(place: tuple[float, float] | None) -> str:
+    return "-" if place is None else " | ".join(f"{round(part) + 0:d}" for part in place)
 
 
 def _cups_of(ply: int, mix: MixPlan) -> str:

@@ -1,4 +1,4 @@
-"""What the job sheet must know of the cloth: its lengths and the pieces cut from them."""
+"""What the job sheet must know of the cloth: lengths, pieces, and where they are laid."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from laywright.files.drawing import Drawing
 
-__all__ = ["CutLine", "RollLine"]
+__all__ = ["CutLine", "LandingLine", "RollLine"]
 
 
 @dataclass(frozen=True)
@@ -71,3 +71,23 @@ class RollLine:
     tape: tuple[float, float] = (0.0, 0.0)
     left_over: tuple[tuple[float, float], ...] = ()
     pieces: tuple[CutLine, ...] = ()
+
+
+@dataclass(frozen=True)
+class LandingLine:
+    """Where a pattern lands on the mould, seen along the pull, the datum arrow to the right.
+
+    Attributes
+    ----------
+    names : str
+        The patterns.
+    start : tuple of 2 float, mm
+        Start point: from the rearmost and from the rightmost point of the trim line.
+    notches : tuple of (str, (float, float)), mm
+        Name of a thread and where it leaves the part: along the arrow and to its left, from
+        the start point.
+    """
+
+    names: str
+    start: tuple[float, float]
+    notches: tuple[tuple[str, tuple[float, float]], ...]

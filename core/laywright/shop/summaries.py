@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from laywright.files.drawing import Drawing
 from laywright.files.page import Table
+from laywright.shop.roll_summary import LandingLine
 
 __all__ = [
     "CoreLine",
@@ -220,6 +221,10 @@ class LaminateSummary:
     core : CoreLine or None
     details : LaminateDetails or None
         For a page of its own.
+    view : Drawing or None
+        The mould from above with the start point.
+    landings : tuple of LandingLine
+        Where the patterns land on it.
     """
 
     process: str
@@ -236,6 +241,8 @@ class LaminateSummary:
     remarks: tuple[str, ...] = ()
     core: CoreLine | None = None
     details: LaminateDetails | None = None
+    view: Drawing | None = None
+    landings: tuple[LandingLine, ...] = ()
 
 
 @dataclass(frozen=True, eq=False)

@@ -46,7 +46,7 @@ class JobSheetObject(StageObject):
     properties = (
         Property("Title", "String", "Name of the job, printed on every sheet", "Job"),
         *(Property(name, "Link", f"{what[0].upper()}{what[1:]} to print") for name, what in _LINKS),
-        Property("Paper", "Enumeration", "Paper of the printed sheets", ["A4", "Letter"]),
+        Property("Paper", "Enumeration", "Paper of the printed sheets", ["A4", "Letter", "A3"]),
         Property("Folder", "Path", "Folder that the files were last written to"),
         Property(
             "ReleaseAgent", "Enumeration", "What keeps the part from sticking", _words(ReleaseAgent)
