@@ -74,6 +74,7 @@ def drape(
     held: Held | None = None,
     first: FloatArray | None = None,
     rest: float = REST,
+    like: Sheet | None = None,
     progress: Progress = silent,
 ) -> Drape:
     """Drape a cloth on a surface.
@@ -99,6 +100,8 @@ def drape(
         triangles over is left aside.
     rest : float
         Largest share of the surface's size by which a point still moves at the end.
+    like : Sheet, optional
+        Of a surface with the same triangles, to save time.
     progress : Progress
         Told how far it is; may raise `laywright.errors.Cancelled`.
 
@@ -117,7 +120,7 @@ def drape(
     if first is None or first.shape != (len(surface.vertices), 2) or turned_over(surface, first):
         first = flatten(surface, progress=part_of(progress, 0.0, 0.2))
     inner = part_of(progress, 0.2, 1.0)
-    sheet = Sheet(surface)
+    sheet = Sheet(surface, like)
     if held is not None:
         rows = hold_points(surface, held)
         settled = settle(sheet, fabric, (rows, rows), _moved_to(first, held), inner, rest=rest)

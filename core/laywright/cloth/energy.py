@@ -37,9 +37,20 @@ class Sheet:
     ----------
     surface : Surface
         Without triangles of no area.
+    like : Sheet or None
+        One with the same triangles on other points: what depends on the triangles alone, the
+        order of elimination and the places of the matrix's entries, is taken from it.
     """
 
     surface: Surface
+    like: Sheet | None = None
+
+    @property
+    def _twin(self) -> Sheet | None:
+        known = self.like
+        if known is None or not np.array_equal(known.surface.triangles, self.surface.triangles):
+            return None
+        return known
 
     @cached_property
     def gradients(self) -> FloatArray:
@@ -61,6 +72,9 @@ class Sheet:
     @cached_property
     def elimination(self) -> IntArray:
         """Unknowns in the order in which the matrix eliminates them: (2 n,) int."""
+        twin = self._twin
+        if twin is not None:
+            return twin.elimination
         order = dissection(self.surface)
         unknowns: IntArray = np.stack([2 * order, 2 * order + 1], axis=1).ravel()
         return unknowns
@@ -78,6 +92,9 @@ class Sheet:
 
         The distinct ones, sorted, and which of them each of the (m, 6, 6) entries is.
         """
+        twin = self._twin
+        if twin is not None:
+            return twin.keys
         size = len(self.rank)
         own = self.rank[self.unknowns]
         every = np.repeat(own, 6, axis=1).ravel() * size + np.tile(own, (1, 6)).ravel()

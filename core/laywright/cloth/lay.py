@@ -12,6 +12,7 @@ from laywright.cloth.cuts import Cut, CutSettings, Joint, LaidCut, Propose, join
 from laywright.cloth.cutting import Seam, cut_surface
 from laywright.cloth.datum import Datum
 from laywright.cloth.drape import Drape, drape
+from laywright.cloth.energy import Sheet
 from laywright.cloth.even_mesh import even_mesh, spacing_for
 from laywright.cloth.fabric import Fabric, Start, fabric_of
 from laywright.cloth.flatten import flatten
@@ -158,6 +159,7 @@ class _Laying:
         self._start = start
         self._cuts = cuts
         self._flat: FloatArray | None = None
+        self._sheet = Sheet(working)
         self._coarse: tuple[Surface, FloatArray] | None = None
         self._grounds: dict[tuple[str, float], Ground] = {}
         self._earlier: dict[tuple[str, float], FloatArray] = {}
@@ -186,12 +188,19 @@ class _Laying:
             self._datum,
             ply.angle,
             start=self._start,
-            first=self._earlier.get(key),
+            first=self._first(key, surface),
+            like=self._sheet,
             progress=progress,
         )
         self._earlier[key] = found_drape.uv
         whole = Piece(np.arange(len(surface.triangles)), self._datum)
         self.done.append(DrapedPly(surface, found_drape, (whole,)))
+
+    def _first(self, key: tuple[str, float], surface: Surface) -> FloatArray:
+        """Return the flat map that a ply starts from: that of its like below, or a plain one."""
+        known = self._earlier.get(key)
+        fits = known is not None and len(known) == len(surface.vertices)
+        return known if known is not None and fits else self._flat_of(surface)
 
     def _cut_ply(
         self,

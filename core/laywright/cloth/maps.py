@@ -90,7 +90,8 @@ def _level_line(surface: Surface, values: FloatArray, level: float) -> FloatArra
         share = np.where(crossed, (level - values[a]) / step, np.nan)[:, None]
         ends.append(surface.vertices[a] + share * (surface.vertices[b] - surface.vertices[a]))
     points = np.stack(ends, axis=1)  # two of three are numbers
-    return points[~np.isnan(points).any(axis=2)].reshape(-1, 2, 3)
+    segments: FloatArray = points[~np.isnan(points).any(axis=2)].reshape(-1, 2, 3)
+    return segments
 
 
 def flat_surface(
