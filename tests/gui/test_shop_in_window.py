@@ -139,17 +139,22 @@ def test_lessons_are_shown_before_they_are_taken(job, tmp_path, monkeypatch, art
     seen = []
 
     def answer():
-        window = next(
-            w for w in QtWidgets.QApplication.topLevelWidgets() if w.objectName() == "Lessons"
-        )
+        every = QtWidgets.QApplication.topLevelWidgets()
+        windows = [w for w in every if w.objectName() == "Lessons" and w.isVisible()]
+        if not windows:
+            return  # not there yet: asked again
+        (window,) = windows
+        timer.stop()
         window.grab().save(str(artefacts / f"lessons {FreeCAD.Version()[1]}.png"))
         seen.extend((name, box.text(), box.isChecked()) for name, box in window.boxes.items())
         (window.accept if len(seen) > 2 else window.reject)()
 
+    timer = QtCore.QTimer()
+    timer.timeout.connect(answer)
     for take in (False, True):
         FreeCADGui.Selection.clearSelection()
         FreeCADGui.Selection.addSelection(document.Name, group.Name)
-        QtCore.QTimer.singleShot(300, answer)
+        timer.start(100)
         FreeCADGui.runCommand("Laywright_Learn")
         pump()
         assert stages["MixCurePlan"].ExtraShare == (12 if take else 5)
