@@ -51,6 +51,14 @@ def test_bolts_stand_close_enough_and_cones_have_one_placement(lines):
     assert other_placements(plan.cones, 1.0) == 0
 
 
+def test_bolts_of_lines_side_by_side_keep_apart():
+    lines = [np.array([[0, y], [300, y]], float) for y in (0.0, 9.0, 60.0)]
+    plan = plan_flange(lines, lines, 150.0, 12.0, 9.0)
+    apart = np.linalg.norm(plan.bolts[:, None] - plan.bolts[None], axis=2)
+    assert (apart + 1e3 * np.eye(len(apart))).min() >= 24.0
+    assert len(plan.bolts) == 6
+
+
 def test_no_room_gives_none():
     plan = plan_flange(*2 * ([np.array([[0, 0], [5, 0]], float)],), 150.0, 12.0, 9.0)
     assert len(plan.bolts) == len(plan.cones) == 0

@@ -36,7 +36,7 @@ __all__ = ["Edge", "Inside", "MouldBody", "MouldBuild", "MouldSettings", "build_
 _CRUMB = 1e-3
 
 
-@stage("Mould Body", version=4)
+@stage("Mould Body", version=5)
 def build_body(
     face: MouldedFace,
     thickness: float,

@@ -55,9 +55,10 @@ def plan_flange(
     bolt_spacing : float, mm
         Largest distance between bolts along a line.
     bolt_room, cone_room : float, mm
-        Radius that a bolt and a cone need for themselves.
+        Radius that a bolt and a cone need for themselves; a bolt that would stand nearer to
+        another one is left out.
     """
-    bolts = []
+    bolts: list[tuple[float, float]] = []
     for path in _paths(lines, 2.0 * bolt_room):
         spans = math.ceil(path.length / bolt_spacing)
         if path.is_ring:
@@ -66,7 +67,9 @@ def plan_flange(
             share = np.linspace(0.0, 1.0, spans + 1)
         else:
             share = np.array([0.5])
-        bolts += [(p.x, p.y) for p in path.interpolate(share, normalized=True)]
+        for point in path.interpolate(share, normalized=True):
+            if all(math.hypot(point.x - x, point.y - y) >= 2.0 * bolt_room for x, y in bolts):
+                bolts.append((point.x, point.y))
     spots = [
         (p.x, p.y)
         for path in _paths(cone_lines, 0.0)

@@ -105,7 +105,7 @@ class MouldPieces:
     digest: str = ""
 
 
-@stage("Mould Pieces", version=2)
+@stage("Mould Pieces", version=3)
 def build_pieces(
     parting: Parting,
     mouth: Vector,
