@@ -51,7 +51,25 @@ def window():
 
 
 @pytest.fixture(scope="session")
-def hatch_file(window, tmp_path_factory):
+def quick_drape():
+    """Drape on a third of the triangles, for the sake of time."""
+    from dataclasses import replace
+
+    from freecad.laywright.objects.cloth_patterns import ClothPatternsObject
+
+    with pytest.MonkeyPatch.context() as patch:
+        inputs = ClothPatternsObject.inputs
+
+        def fewer(self, obj):
+            *rest, settings = inputs(self, obj)
+            return (*rest, replace(settings, triangles=2500))
+
+        patch.setattr(ClothPatternsObject, "inputs", fewer)
+        yield
+
+
+@pytest.fixture(scope="session")
+def hatch_file(window, quick_drape, tmp_path_factory):
     """Return the file of the example's job, started by command and computed once."""
     import FreeCAD
     from robot import started_job

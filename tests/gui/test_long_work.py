@@ -39,7 +39,7 @@ def state_of(document, stages):
         (obj.Name, name): str(getattr(obj, name))
         for obj in stages.values()
         for name in obj.PropertiesList
-        if name not in ("Result", "ExpressionEngine", "Proxy", "Label2", "Shape")
+        if name not in ("Result", "Label2") and " at 0x" not in str(getattr(obj, name))
     } | {obj.Name: ("Touched" in obj.State, obj.isValid()) for obj in document.Objects}
 
 

@@ -87,7 +87,12 @@ def surface_from_shape(shape, names, chord, chord_angle):
 def placed_shape(part):
     """Return the shape of an object where it stands in the document, inside its containers."""
     shape = part.Shape.copy()
-    shape.Placement = part.getGlobalPlacement()
+    if hasattr(part, "getGlobalPlacement"):
+        shape.Placement = part.getGlobalPlacement()
+        return shape
+    container = part.getParentGeoFeatureGroup()  # a link knows only where it stands in this one
+    if container is not None:
+        shape.Placement = container.getGlobalPlacement() * shape.Placement
     return shape
 
 

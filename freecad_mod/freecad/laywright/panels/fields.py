@@ -10,7 +10,9 @@ from freecad.laywright.qt import QtWidgets, translate
 
 __all__ = ["Field", "field_for", "named", "shown_value", "spoken", "words_of"]
 
-_LIST_HEIGHT = 84
+_LIST_HEIGHT = 84  # pixels
+_NUMBERS_HEIGHT = 46
+_FEWEST, _MOST = 8, 26  # characters of a choice that are seen at least
 _UNIT = re.compile(r"\(([^()]*)\)\s*$")
 
 
@@ -62,10 +64,12 @@ def named(names, value):
     """Return a field that offers names; a value that is none of them stays to be seen."""
     widget = QtWidgets.QComboBox()
     names = names if value in names else [value, *names]
-    widget.addItems([translate("App::Property", name) for name in names])
+    shown = [translate("App::Property", name) for name in names]
+    widget.addItems(shown)
     widget.setCurrentIndex(names.index(value))
     widget.setSizeAdjustPolicy(QtWidgets.QComboBox.AdjustToMinimumContentsLengthWithIcon)
-    widget.setMinimumContentsLength(8)
+    longest = max(len(text) for text in shown)
+    widget.setMinimumContentsLength(min(max(longest, _FEWEST), _MOST))
     return Field(widget, lambda: names[widget.currentIndex()])
 
 
@@ -127,7 +131,7 @@ def _words(obj, prop, value):
 
 def _numbers(obj, prop, value):
     widget = QtWidgets.QPlainTextEdit("\n".join(f"{item:g}" for item in value))
-    widget.setMaximumHeight(_LIST_HEIGHT)
+    widget.setMaximumHeight(_NUMBERS_HEIGHT)
     name = spoken(prop.name)
     return Field(widget, lambda: [typed.number(line, name) for line in _lines_of(widget)])
 
