@@ -65,9 +65,9 @@ def summary(result: JobResult) -> str:
         f"cloth patterns  {len(result.patterns.patterns)}, largest shear "
         f"{math.degrees(shear):.1f} deg",
         *(
-            f"roll            {roll.cloth}: {roll.length / 1000.0:.2f} m, "
+            f"roll            {roll.title}: {roll.length / 1000.0:.2f} m, "
             f"{100.0 * roll.share_used:.0f} % used"
-            for roll in result.roll.rolls
+            for roll in result.roll.layouts
         ),
         f"mix             cloth {mix.cloth_g:.0f} g, resin {mix.resin_g:.0f} g, hardener "
         f"{mix.hardener_g:.0f} g, cups: {len(mix.cups)}",
@@ -77,6 +77,7 @@ def summary(result: JobResult) -> str:
         *result.body.remarks,
         *result.laminate.remarks,
         *result.patterns.remarks,
+        *result.roll.remarks,
     ]
     return "\n".join(lines)
 

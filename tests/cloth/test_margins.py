@@ -9,7 +9,7 @@ import shapely.affinity
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from laywright.cloth.margins import SIDES, check_margins, with_margins
+from laywright.cloth.margins import SIDES, check_margins, side_margin, with_margins
 from laywright.errors import InputError
 
 EAST = np.array([1.0, 0.0])
@@ -74,3 +74,10 @@ def test_unknown_sides_and_negative_margins_are_refused():
     for wrong in (-1.0, math.nan):
         with pytest.raises(InputError, match="margin left"):
             check_margins({"left": wrong})
+
+
+def test_a_side_is_read_from_text():
+    assert side_margin("left : 1.5 cm") == ("left", 15.0)
+    for wrong in ("left 15 mm", "left: 15", "left: 3 kg"):
+        with pytest.raises(InputError):
+            side_margin(wrong)

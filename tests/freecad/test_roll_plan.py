@@ -38,3 +38,17 @@ def test_a_slip_is_said_in_one_sentence(hatch):
     plan.Offcuts = ["a bit of glass"]
     document.recompute()
     assert "cloth: length along the warp x width" in plan.Status
+
+
+def test_a_margin_of_one_side_makes_larger_patterns(hatch):
+    document, _, stages = hatch
+    patterns = stages["ClothPatterns"]
+    area, tapes = patterns.CutArea.Value, stages["RollPlan"].EdgeTape
+    patterns.SideMargins = ["ahead: 60 mm"]
+    document.recompute()
+    assert patterns.isValid(), patterns.Status
+    assert patterns.CutArea.Value > area
+    assert stages["RollPlan"].EdgeTape != tapes
+    patterns.SideMargins = ["above: 60 mm"]
+    document.recompute()
+    assert "the side 'above'" in patterns.Status

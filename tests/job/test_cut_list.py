@@ -32,7 +32,7 @@ def test_offcuts_come_before_rolls():
     assert lines[1].to_buy >= lines[1].length
     assert sum(len(line.pieces) for line in lines) == 3
     assert all(0.0 < line.tape[1] <= 1.01 * line.tape[0] for line in lines)
-    assert not {"left over", "check bar"} & set(lines[1].drawing.layers)
+    assert not {"left over", "check bar", "warp"} & set(lines[1].drawing.layers)
 
 
 def test_the_table_reads_back():
@@ -41,6 +41,8 @@ def test_the_table_reads_back():
     assert len(rows) == 3
     assert {row["face"] for row in rows} == {"up"}
     assert {int(row["ply"]) for row in rows} == {1, 2, 3}
+    arrows = {row["warp arrow"] for row in rows}
+    assert arrows <= {"away from the free end", "back to the free end"}
     assert float(rows[0]["begins along the warp (mm)"]) >= 0.0
 
 

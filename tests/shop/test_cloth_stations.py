@@ -4,6 +4,8 @@ import pytest
 
 from job_sheet_demo import inputs, texts_on
 from laywright.files.page import Cards, Picture, Table
+from laywright.shop.cloth_stations import cut_station, lay_up_station
+from laywright.shop.roll_summary import CutLine, LandingLine, RollLine
 from laywright.shop.traveller import make_sheet
 
 
@@ -74,3 +76,26 @@ def test_check_bars_are_left_out_of_pictures_that_are_not_to_scale(made):
     patterns = pictures[-1].drawing
     assert "cut" in patterns.layers
     assert "check bar" not in patterns.layers
+
+
+def test_where_patterns_land_stands_beside_the_view_from_above():
+    given = inputs()
+    line = LandingLine("ply 1, ply 3", (210.2, 149.6), (("warp ahead", (210.0, -0.4)),))
+    drawing = given["patterns"][0].drawing
+    laminate = dataclasses.replace(given["laminate"], view=drawing, landings=(line,))
+    station = lay_up_station(laminate, given["shop"].mix)
+    (table,) = [b for b in station.blocks if isinstance(b, Table) and "land" in b.heading]
+    assert table.columns == ("Pattern", "Start point, mm", "Warp ahead, mm")
+    assert table.rows == (("ply 1, ply 3", "210 | 150", "210 | 0"),)
+    assert any(isinstance(b, Picture) and "From above" in b.caption for b in station.blocks)
+
+
+def test_the_cut_list_has_a_box_for_every_piece():
+    piece = CutLine(1, "ply 2", 2, 0.0, (0.0, 12.4), (300.0, 200.0), True, True)
+    roll = RollLine(
+        "glass", 1000.0, 480.0, 0.7, None, 500.0, (3210.0, 3100.0), ((150, 900),), (piece,)
+    )
+    station = cut_station(inputs()["patterns"], (roll,))
+    cloth, cut = [b for b in station.blocks if isinstance(b, Table)][:2]
+    assert cloth.rows == (("glass", "1000", "480", "0.50", "70", "3.2 | 3.1", "150 x 900"),)
+    assert cut.rows[0][:7] == ("1", "ply 2", "0", "12", "300", "200", "down, back")

@@ -16,8 +16,9 @@ from shapely.geometry.polygon import orient
 
 from laywright.arrays import FloatArray
 from laywright.errors import InputError
+from laywright.quantities import magnitude
 
-__all__ = ["SIDES", "check_margins", "with_margins"]
+__all__ = ["SIDES", "check_margins", "side_margin", "with_margins"]
 
 SIDES = ("ahead", "left", "behind", "right", "holes")
 """Names of the sides; the last is the edge of every hole."""
@@ -47,6 +48,22 @@ def check_margins(margins: Mapping[str, float]) -> None:
                 "at least 0 mm",
                 "correct the setting",
             )
+
+
+def side_margin(text: str) -> tuple[str, float]:
+    """Return the side and its margin, mm, that a text describes.
+
+    Examples
+    --------
+    >>> side_margin("ahead: 4 cm")
+    ('ahead', 40.0)
+    """
+    side, colon, margin = text.partition(":")
+    if not colon:
+        raise InputError(
+            "margin of a side", f"'{text}'", "side: margin", 'write for example "ahead: 40 mm"'
+        )
+    return side.strip(), magnitude(margin.strip(), "mm", f"margin {side.strip()}")
 
 
 def with_margins(

@@ -16,6 +16,8 @@ from laywright.shop.roll_summary import CutLine, LandingLine, RollLine
 
 __all__ = ["cut_lines", "cut_table", "landing_lines", "roll_lines"]
 
+_SMALL = ("left over", "unused edge", "check bar", "warp")  # not on the small picture
+
 
 def cut_lines(layout: RollLayout, patterns: Sequence[Pattern]) -> tuple[CutLine, ...]:
     """Return the pieces of a length of cloth in the order of cutting.
@@ -41,6 +43,7 @@ def cut_lines(layout: RollLayout, patterns: Sequence[Pattern]) -> tuple[CutLine,
                 (float(along), float(across)),
                 (float(long), float(wide)),
                 placement.face_down,
+                placement.turned,
             )
         )
     return tuple(lines)
@@ -54,7 +57,7 @@ def roll_lines(roll: RollPlan, patterns: Sequence[Pattern]) -> tuple[RollLine, .
             layout.width,
             layout.length,
             layout.share_used,
-            roll_drawing(layout, patterns).without("left over", "unused edge", "check bar"),
+            roll_drawing(layout, patterns).without(*_SMALL),
             layout.to_buy,
             (layout.tape_20, layout.tape_50),
             tuple((b - a, high - low) for a, b, low, high in layout.left_over),
@@ -89,6 +92,7 @@ def cut_table(roll: RollPlan, patterns: Sequence[Pattern]) -> bytes:
         "length (mm)",
         "width (mm)",
         "face",
+        "warp arrow",
     )
     rows = [
         (
@@ -102,6 +106,7 @@ def cut_table(roll: RollPlan, patterns: Sequence[Pattern]) -> bytes:
             round(line.size[0], 1),
             round(line.size[1], 1),
             "down" if line.face_down else "up",
+            "back to the free end" if line.turned else "away from the free end",
         )
         for layout in roll.layouts
         for line in cut_lines(layout, patterns)

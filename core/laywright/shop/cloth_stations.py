@@ -95,8 +95,18 @@ def _cut_lists(rolls: tuple[RollLine, ...]) -> tuple[Table, ...]:
     """Return the pieces of every length of cloth, from its free end."""
     return tuple(
         Table(
-            f"{roll.cloth}, in the order of cutting from the free end",
-            ("No.", "Piece", "Along, mm", "Across, mm", "Length, mm", "Width, mm", "Face", "Cut"),
+            f"{roll.cloth}, in the order of cutting from the free end; warp arrow ahead: away "
+            "from that end",
+            (
+                "No.",
+                "Piece",
+                "Along, mm",
+                "Across, mm",
+                "Length, mm",
+                "Width, mm",
+                "Face, arrow",
+                "Cut",
+            ),
             tuple(
                 (
                     f"{line.number}",
@@ -105,7 +115,7 @@ def _cut_lists(rolls: tuple[RollLine, ...]) -> tuple[Table, ...]:
                     f"{line.at[1]:.0f}",
                     f"{line.size[0]:.0f}",
                     f"{line.size[1]:.0f}",
-                    "down" if line.face_down else "up",
+                    f"{'down' if line.face_down else 'up'}, {'back' if line.turned else 'ahead'}",
                     BY_HAND,
                 )
                 for line in roll.pieces

@@ -27,6 +27,8 @@ class CutLine:
         Where it begins along the warp and across, and how long and wide it is.
     face_down : bool
         Whether its written side lies downwards on the table.
+    turned : bool
+        Whether its warp arrow points to the free end of the cloth.
     """
 
     number: int
@@ -36,6 +38,7 @@ class CutLine:
     at: tuple[float, float]
     size: tuple[float, float]
     face_down: bool
+    turned: bool = False
 
 
 @dataclass(frozen=True, eq=False)
