@@ -13,6 +13,7 @@ from laywright import values
 from laywright.cloth.datum import Datum
 from laywright.cloth.fabric import Start
 from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
+from laywright.cloth.start_search import FindStart
 from laywright.errors import Cancelled, GeometryError, InputError
 from laywright.surface.face import LaminateSide, MouldSide, take_face
 
@@ -168,3 +169,15 @@ def test_a_face_too_tight_for_its_laminate_is_refused():
     tight = take_face(shapes.cylinder_patch(0.3, 2.5, 40, (20, 20)), None)
     with pytest.raises(GeometryError):
         make_patterns(tight, laminate_of(*[(MAT, 0.0)] * 2), None, COARSE)
+
+
+def test_a_searched_start_is_told_and_is_not_worse():
+    cap = shapes.cap(100.0, 1.2, 16)
+    face = take_face(cap.part(cap.centroids[:, 0] > -20.0), (0, 0, 1.0))
+    laminate = laminate_of((TWILL, 0.0))
+    middle = make_patterns(face, laminate, None, COARSE)
+    searched = PatternSettings(triangles=500, find=FindStart.LEAST_SHEAR)
+    found = make_patterns(face, laminate, None, searched)
+    assert found.remarks[0].startswith("Searched start point (")
+    assert found.datum != middle.datum
+    assert found.patterns[0].largest_shear < middle.patterns[0].largest_shear

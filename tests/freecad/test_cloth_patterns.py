@@ -39,6 +39,8 @@ def test_cuts_are_shown_and_accepted(doc, patterns):
     doc.recompute()
     assert patterns.Status == "up to date"
     assert patterns.ProposedCuts == []
+    assert patterns.StartPoint.z == pytest.approx(RADIUS, abs=1.0)
+    assert patterns.StartDirection.Length == pytest.approx(1.0)
     patterns.WherePastLimits = Propose.SHOWN.value
     doc.recompute()
     proposed = list(patterns.ProposedCuts)

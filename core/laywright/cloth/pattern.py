@@ -17,13 +17,14 @@ from laywright.cloth.cut_remarks import clash_remarks, cut_remarks
 from laywright.cloth.cuts import CutSettings
 from laywright.cloth.datum import Datum, default_datum
 from laywright.cloth.even_mesh import even_mesh, spacing_for
-from laywright.cloth.fabric import Start
+from laywright.cloth.fabric import Start, fabric_of
 from laywright.cloth.lay import DrapedPly, Proposal, lay_plies
 from laywright.cloth.margins import check_margins, with_margins
 from laywright.cloth.outline import flat_region, notches_of, ring, smooth_region
 from laywright.cloth.place import nearest_place
 from laywright.cloth.seam_outline import seamed_outline
 from laywright.cloth.stagger import clashes
+from laywright.cloth.start_search import FindStart, find_start
 from laywright.cloth.strain import image_of
 from laywright.errors import InputError
 from laywright.laminate.laminate import Laminate
@@ -32,6 +33,7 @@ from laywright.laminate.plies import Ply
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
 from laywright.surface.face import MouldedFace
+from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 
 __all__ = ["Pattern", "PatternSet", "PatternSettings", "make_patterns"]
@@ -59,6 +61,8 @@ class PatternSettings:
         What the hand lays straight first; None takes what is usual for each cloth.
     triangles : int
         Number of even triangles that the face is meshed with for the drape.
+    find : FindStart
+        Where the datum comes from when none is set.
     margins : dict of str to float, mm
         Margin by side, where it differs: ``ahead``, ``left``, ``behind`` and ``right`` as seen
         along the datum arrow, and ``holes``.  A ply that is laid with cuts takes `margin` all
@@ -70,6 +74,7 @@ class PatternSettings:
     deviation: float = TOLERANCES.outline
     start: Start | None = None
     triangles: int = 8000
+    find: FindStart = FindStart.MIDDLE
     margins: dict[str, float] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
@@ -219,7 +224,7 @@ def make_patterns(
     laminate : Laminate
         Plies and their thicknesses.
     datum : Datum or None
-        Start point and arrow; None takes the middle and the longest extent.
+        Start point and arrow; None takes what `PatternSettings.find` says.
     settings : PatternSettings
         Margin, notches, outlines.
     cuts : CutSettings
@@ -242,12 +247,13 @@ def make_patterns(
         spacing_for(working, settings.triangles),
         progress=part_of(progress, 0.0, _MESHING),
     )
-    datum = datum or default_datum(working)
+    remarks: list[str] = []
+    if datum is None:
+        datum = _datum_for(working, laminate, settings, remarks, progress)
     laid = lay_plies(
         working, laminate, datum, settings.start, cuts, progress=part_of(progress, _MESHING, 1.0)
     )
     patterns: list[Pattern] = []
-    remarks: list[str] = []
     for number, (ply, lies) in enumerate(zip(laminate.layup.plies, laid.plies, strict=True), 1):
         name = laminate.layup.ply_name(number)
         pieces = [
@@ -259,6 +265,29 @@ def make_patterns(
         remarks += cut_remarks(name, lies, laid.proposal(number), cuts)
     remarks += clash_remarks(clashes([ply.cuts for ply in laid.plies], cuts))
     return PatternSet(tuple(patterns), laid.plies, tuple(remarks), laid.proposals, datum)
+
+
+def _datum_for(
+    working: Surface,
+    laminate: Laminate,
+    settings: PatternSettings,
+    remarks: list[str],
+    progress: Progress,
+) -> Datum:
+    """Return the datum where none is set, and remark on a searched one."""
+    if settings.find is FindStart.MIDDLE:
+        return default_datum(working)
+    plies = [(fabric_of(ply.cloth), ply.angle) for ply in laminate.layup.plies]
+    found = find_start(
+        working, plies, settings.start, progress=part_of(progress, _MESHING, _MESHING)
+    )
+    (x, y, z), (a, b, c) = found.datum.origin, found.datum.direction
+    remarks.append(
+        f"Searched start point ({x:.0f}, {y:.0f}, {z:.0f}) mm, datum arrow along "
+        f"({a:.2f}, {b:.2f}, {c:.2f}): largest shear about {math.degrees(found.shear):.0f} deg, "
+        f"{math.degrees(found.usual_shear):.0f} deg from the middle of the face along it."
+    )
+    return found.datum
 
 
 def _pattern(

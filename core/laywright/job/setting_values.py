@@ -11,6 +11,7 @@ from laywright.cloth.cuts import CutSettings, Propose
 from laywright.cloth.fabric import Start
 from laywright.cloth.pattern import PatternSettings
 from laywright.cloth.roll import RollSettings, TurnOver, WidePatterns
+from laywright.cloth.start_search import FindStart
 from laywright.errors import InputError
 from laywright.job.analysis import AnalysisSettings, EdgeHold
 from laywright.job.sections import Section, choice, only
@@ -153,6 +154,7 @@ _PLAIN: dict[Any, str] = {
 }
 _CHOICES: dict[str, type[Enum]] = {
     "start": Start,
+    "find": FindStart,
     "propose": Propose,
     "post_cure_support": Support,
     "build": MouldBuild,

@@ -10,11 +10,13 @@ from laywright.cloth.cuts import CutSettings, Propose
 from laywright.cloth.datum import Datum
 from laywright.cloth.margins import side_margin
 from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
+from laywright.cloth.start_search import FindStart
 
 __all__ = ["ClothPatternsObject"]
 
 _BESIDE = 30.0
 _COARSE = 1200  # triangles
+_GIVEN = "point and direction below"
 
 
 class ClothPatternsObject(StageObject):
@@ -38,7 +40,7 @@ class ClothPatternsObject(StageObject):
             "DatumFrom",
             "Enumeration",
             "Where the datum arrow comes from",
-            ["middle of the face, along it", "point and direction below"],
+            [FindStart.MIDDLE.value, _GIVEN, FindStart.LEAST_SHEAR.value],
         ),
         Property("DatumPoint", "Vector", "Point of the datum arrow on the face (mm)"),
         Property("DatumDirection", "Vector", "Direction of the arrow", bridge.vector((1, 0, 0))),
@@ -61,6 +63,8 @@ class ClothPatternsObject(StageObject):
         Property("Patterns", "StringList", "Each pattern with its area (m²) and largest shear"),
         Property("LargestShear", "Angle", "Largest shear of any ply (degrees)"),
         Property("CutArea", "Area", "Area of all patterns (mm²)"),
+        Property("StartPoint", "Vector", "Where the cloth is laid first (mm)"),
+        Property("StartDirection", "Vector", "Direction of the datum arrow there"),
         Property("ProposedCuts", "StringList", "Cuts that are proposed, points in mm"),
         Property("MadeCuts", "StringList", "Cuts that are made, points in mm"),
         Property("Remarks", "StringList", "Where the cloth will not lie down by itself"),
@@ -70,7 +74,7 @@ class ClothPatternsObject(StageObject):
         face = fresh_result(obj.Face, "a Moulded Face", obj.Label)
         laminate = fresh_result(obj.Layup, "a Layup", obj.Label)
         datum = None
-        if obj.DatumFrom != obj.getEnumerationsOfProperty("DatumFrom")[0]:
+        if obj.DatumFrom == _GIVEN:
             point, direction = obj.DatumPoint, obj.DatumDirection
             datum = Datum((point.x, point.y, point.z), (direction.x, direction.y, direction.z))
         cuts = CutSettings(
@@ -80,12 +84,13 @@ class ClothPatternsObject(StageObject):
             stagger=obj.Stagger.Value,
         )
         margins = dict(side_margin(text) for text in obj.SideMargins)
-        settings = PatternSettings(margin=obj.Margin.Value, margins=margins)
+        find = FindStart.MIDDLE if obj.DatumFrom == _GIVEN else FindStart(obj.DatumFrom)
+        settings = PatternSettings(margin=obj.Margin.Value, margins=margins, find=find)
         return face, laminate, datum, settings, cuts
 
     def coarse(self, inputs):
         face, laminate, datum, settings, cuts = inputs
-        few = replace(settings, triangles=min(_COARSE, settings.triangles))
+        few = replace(settings, triangles=min(_COARSE, settings.triangles), find=FindStart.MIDDLE)
         return face, laminate, datum, few, replace(cuts, propose=Propose.NOTHING)
 
     def places(self, patterns):
@@ -116,6 +121,8 @@ class ClothPatternsObject(StageObject):
         ]
         obj.LargestShear = math.degrees(max(p.largest_shear for p in result.patterns))
         obj.CutArea = sum(p.area for p in result.patterns)
+        obj.StartPoint = bridge.vector(result.datum.origin)
+        obj.StartDirection = bridge.vector(result.datum.direction)
         proposed = [cut for found in result.proposals for cut in found.cuts]
         obj.ProposedCuts = [laid_cut_text(cut) for cut in proposed]
         obj.MadeCuts = [laid_cut_text(cut) for ply in result.draped for cut in ply.cuts]
