@@ -62,7 +62,7 @@ class SeamCost:
         return cls(
             corners[~small],
             weights[~small],
-            surface.centroids[small],
+            _middles(corners[small]),
             surface.normals[small],
             (weights * surface.areas)[small],
         )
@@ -104,8 +104,13 @@ def seam_weights(surface: Surface, edges: FloatArray) -> FloatArray:
     edges : (k, 3) float, mm
         Points of the trim line and of the edges of holes.
     """
-    near = np.exp(-_distance(surface.centroids, edges) / _NEAR_EDGE)
+    near = np.exp(-_distance(_middles(surface.corners), edges) / _NEAR_EDGE)
     return np.asarray(1.0 + _TIGHT * _bend(surface) + _EDGE_WEIGHT * near, dtype=np.float64)
+
+
+def _middles(corners: FloatArray) -> FloatArray:
+    """Return the centroids of triangles: (m, 3) float, mm."""
+    return np.asarray((corners[:, 0] + corners[:, 1] + corners[:, 2]) / 3.0, dtype=np.float64)
 
 
 def _bend(surface: Surface) -> FloatArray:

@@ -92,8 +92,9 @@ def gap_volume(solid: Surface, whole: Manifold, plan: CutPlan, gap: float) -> fl
     for axis in range(3):
         cuts = np.array(plan.cuts[axis])
         if len(cuts):
-            before = volumes_below(solid, axis, cuts - gap / 2.0)
-            total += float((volumes_below(solid, axis, cuts + gap / 2.0) - before).sum())
+            ends = np.concatenate([cuts - gap / 2.0, cuts + gap / 2.0])
+            before, after = np.split(volumes_below(solid, axis, ends), 2)
+            total += float((after - before).sum())
     bars = [
         _crossing(plan, {one: first, other: second}, gap)
         for one, other in combinations(range(3), 2)
