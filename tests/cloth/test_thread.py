@@ -8,8 +8,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import shapes
+from laywright.cloth.datum import Datum
+from laywright.cloth.drape import drape
+from laywright.cloth.even_mesh import even_mesh
+from laywright.cloth.fabric import Start, fabric_for
 from laywright.cloth.place import nearest_place
 from laywright.cloth.thread import lay_thread, neighbours
+from laywright.laminate.materials import Weave
 
 
 def thread_from(surface, point, direction, length=np.inf):
@@ -84,3 +89,33 @@ def test_neighbours_are_mutual():
         for other in row[row >= 0]:
             assert triangle in across[other]
             assert len(set(cap.triangles[triangle]) & set(cap.triangles[other])) == 2
+
+
+@pytest.mark.parametrize("turn", [0.0, 0.12, -0.1])
+def test_a_thread_spans_a_hole_and_goes_on_as_on_the_whole_surface(turn):
+    cap = shapes.cap(100, 1.2, 60)
+    middle = 100.0 * np.array([math.sin(0.5), 0.0, math.cos(0.5)])
+    holed = cap.part(np.linalg.norm(cap.centroids - middle, axis=1) > 16.0)
+    assert len(holed.boundary_loops) == 2
+    direction = np.array([math.cos(turn), math.sin(turn), 0.0])
+    thread = thread_from(holed, (0, 0, 100), direction)
+    points = thread.points(holed)
+    off = points @ np.array([-math.sin(turn), math.cos(turn), 0.0])
+    assert np.abs(off).max() < 0.05  # normals at the rim of the hole are known from one side
+    assert thread.distance[-1] == pytest.approx(120.0, rel=3e-4)
+    gaps = np.diff(thread.distance)
+    assert gaps.max() > 20.0  # the hole
+    assert np.sort(gaps)[-2] < 5.0
+
+
+def test_a_hole_in_the_middle_hardly_changes_the_cloth():
+    cap = even_mesh(shapes.cap(100.0, 0.9, 24), 7.0)
+    middle = 100.0 * np.array([math.sin(0.4), 0.0, math.cos(0.4)])
+    kept = np.linalg.norm(cap.centroids - middle, axis=1) > 14.0
+    used = np.unique(cap.triangles[kept])
+    fabric, datum = fabric_for(Weave.TWILL), Datum((0.0, 0.0, 100.0), (1.0, 0.0, 0.0))
+    for start in Start:
+        whole = drape(cap, fabric, datum, start=start)
+        holed = drape(cap.part(kept), fabric, datum, start=start)
+        assert np.abs(holed.uv - whole.uv[used]).max() < 0.15
+        assert holed.largest_shear == pytest.approx(whole.largest_shear, abs=2e-3)

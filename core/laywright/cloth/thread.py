@@ -4,7 +4,8 @@ Laid without force a thread follows a geodesic: it turns with the surface and to
 The facets alone would lead it astray, since their corners carry all curvature and a line
 passes each on one side; so the direction is carried along with the normals of the smooth
 surface, read between those at the vertices, by the least rotation from normal to normal.
-Beside a sharp edge the facets' own normals count, which unfolds the edge.
+Beside a sharp edge the facets' own normals count, which unfolds the edge.  A thread that meets
+a hole spans it and goes on behind it, in the plane in which it left.
 """
 
 from __future__ import annotations
@@ -19,6 +20,8 @@ from laywright.cloth.strain import smooth_facets
 from laywright.surface.triangles import Surface
 
 __all__ = ["Thread", "lay_thread", "neighbours"]
+
+_FLAT = 1e-6
 
 
 @dataclass(frozen=True, eq=False)
@@ -65,7 +68,7 @@ def lay_thread(
     across: IntArray | None = None,
     normals: FloatArray | None = None,
 ) -> Thread:
-    """Lay a thread until it leaves the surface, meets itself or reaches a length.
+    """Lay a thread until it leaves the outer edge, meets itself or reaches a length.
 
     Parameters
     ----------
@@ -116,16 +119,80 @@ def lay_thread(
         along = _carried(along, upright, normal_in(triangle, rounded))
         upright = normal_in(triangle, rounded)
         triangle = int(across[triangle, side])
-        if triangle < 0 or triangle in passed or walked >= length:
+        if triangle < 0:
+            point = mix @ surface.vertices[[first, second]]
+            found = _behind_hole(surface, (first, second), point, along, upright)
+            if found is None:
+                break
+            triangle, first, second, share, chord = found
+            mix = np.array([1.0 - share, share])
+            ahead = normal_in(triangle, mix @ corner_normals[[first, second]])
+            walked += chord * _bulge(upright, ahead)
+            ends.append((first, second))
+            shares.append(share)
+            distances.append(walked)
+            along = _carried(along, upright, ahead)
+            upright = ahead
+        if triangle in passed or walked >= length:
             break
         passed.add(triangle)
         along = _carried(along, upright, normal_in(triangle, rounded))
         upright = normal_in(triangle, rounded)
         point = mix @ surface.vertices[[first, second]]
-        entered = int(np.flatnonzero(surface.triangles[triangle] == second)[0])
+        entered = _side_of(surface, triangle, first, second)
     return Thread(
         np.array(ends, dtype=np.int64).reshape(-1, 2), np.array(shares), np.array(distances)
     )
+
+
+def _side_of(surface: Surface, triangle: int, first: int, second: int) -> int:
+    """Return which side of a triangle runs between two vertices."""
+    corners = surface.triangles[triangle].tolist()
+    pairs = [{corners[side], corners[(side + 1) % 3]} for side in range(3)]
+    return pairs.index({first, second})
+
+
+def _behind_hole(
+    surface: Surface, edge: tuple[int, int], point: Array, along: Array, upright: Array
+) -> tuple[int, int, int, float, float] | None:
+    """Return where a thread that leaves into a hole comes down behind it.
+
+    Returns
+    -------
+    tuple or None
+        Triangle, both ends of the edge, share of it, and the straight length across; None
+        where the edge belongs to the outer edge of the surface.
+    """
+    hole = next((loop for loop in surface.boundary_loops[1:] if np.isin(edge, loop).all()), None)
+    if hole is None:
+        return None
+    starts, ends = hole, np.roll(hole, -1)
+    beside = _cross(upright, along)
+    offs = (surface.vertices - point) @ beside
+    low, high = offs[starts], offs[ends]
+    crossed = (low > 0.0) != (high > 0.0)
+    share = np.where(crossed, low / np.where(crossed, low - high, 1.0), 0.0)
+    step = surface.vertices[ends] - surface.vertices[starts]
+    reached = surface.vertices[starts] + share[:, None] * step - point
+    chord = np.linalg.norm(reached, axis=1)
+    own = np.isin(starts, edge) & np.isin(ends, edge)
+    ahead = np.flatnonzero(crossed & ~own & (reached @ along > 0.0))
+    if not len(ahead):
+        return None
+    best = int(ahead[np.argmin(chord[ahead])])
+    first, second = int(starts[best]), int(ends[best])
+    table = surface.edges
+    at = np.flatnonzero(
+        (table.ends[:, 0] == min(first, second)) & (table.ends[:, 1] == max(first, second))
+    )[0]
+    triangle = int(max(table.left[at], table.right[at]))
+    return triangle, first, second, float(share[best]), float(chord[best])
+
+
+def _bulge(before: Array, after: Array) -> float:
+    """Return arc over chord of a circle whose normals at both ends are known."""
+    half = 0.5 * float(np.arccos(np.clip(before @ after, -1.0, 1.0)))
+    return half / np.sin(half) if half > _FLAT else 1.0
 
 
 def _unit(vector: Array) -> Array:
