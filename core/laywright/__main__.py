@@ -61,6 +61,7 @@ def summary(result: JobResult) -> str:
         f"mould body      {result.body.volume / 1e6:.2f} litres, working area within "
         f"{result.face.deviation + result.body.largest_deviation:.3f} mm of the mesh",
         f"mould pieces    {len(result.body.parts())}",
+        f"printing        {result.body.plastic.formula}",
         f"print tiles     {len(result.tiles.tiles)}",
         f"cloth patterns  {len(result.patterns.patterns)}, largest shear "
         f"{math.degrees(shear):.1f} deg",
