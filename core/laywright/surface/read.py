@@ -118,6 +118,8 @@ def _load(path: Path, scale: float) -> tuple[FloatArray, IntArray]:
 
 
 def _fault(vertices: FloatArray, triangles: IntArray) -> str:
+    if vertices.shape[1:] != (3,):
+        return "points without three coordinates"
     if not np.isfinite(vertices).all():
         return f"{int((~np.isfinite(vertices).all(axis=1)).sum())} points that are no numbers"
     wild = (triangles < 0) | (triangles >= len(vertices))
