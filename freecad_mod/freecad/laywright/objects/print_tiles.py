@@ -126,11 +126,14 @@ class PrintTilesObject(StageObject):
         ]
         obj.Poses = [_pose_line(tile) for tile in result.tiles]
         obj.Assembly = list(result.steps)
+        plans = result.plans or (result.plan,)
         obj.Cuts = [
-            f"{axis}: {', '.join(f'{cut:.1f}' for cut in cuts) or 'none'}"
-            for axis, cuts in zip("xyz", result.cuts, strict=True)
+            (f"piece {plan.piece}, " if plan.piece else "")
+            + f"{axis}: {', '.join(f'{cut:.1f}' for cut in cuts) or 'none'}"
+            for plan in plans
+            for axis, cuts in zip("xyz", plan.cuts, strict=True)
         ]
-        obj.SeamCost = result.plan.cost
+        obj.SeamCost = sum(plan.cost for plan in plans)
         obj.MoreTiles = result.plan.more_tiles
         obj.MoreSeamCost = result.plan.more_cost
         obj.GlueArea = result.glue_area
