@@ -1,6 +1,7 @@
 """Cloth Patterns: flat outlines, and on wish the shear or stretch of a ply on the part."""
 
 import FreeCAD
+from pivy import coin
 
 from freecad.laywright import bridge, host
 from freecad.laywright.qt import QtCore
@@ -33,8 +34,8 @@ class ClothView(StageView):
             vobj.addProperty("App::PropertyEnumeration", "MapPlace", "Laywright", "Where it lies")
             vobj.MapPlace = [_PART, _FLAT]
         self.surface = ColouredSurface(vobj)
-        self.contours = SceneLines(vobj, _CONTOUR_COLOUR, 1.0)
-        self.cuts = SceneLines(vobj, _CUT_COLOUR, 4.0)
+        self.contours = SceneLines(vobj, _CONTOUR_COLOUR, 1.0, coin.SoSeparator)
+        self.cuts = SceneLines(vobj, _CUT_COLOUR, 4.0, coin.SoAnnotation)
         self.legend = Legend(vobj)
         self.refresh_soon()
 
@@ -75,7 +76,8 @@ class ClothView(StageView):
             obj = vobj.Object
             kept = obj.Proxy.kept(obj) if getattr(obj, "Digest", "") else None
             shown = bool(vobj.Visibility and kept is not None and vobj.Map != _NONE)
-            self._draw_cuts(obj, kept if vobj.Visibility else None)
+            on_part = vobj.Visibility and not (shown and vobj.MapPlace == _FLAT)
+            self._draw_cuts(obj, kept if on_part else None)
             self.contours.write([])
             if shown:
                 self._draw_map(vobj, obj, kept)

@@ -38,6 +38,7 @@ class ColouredSurface:
         faces = coin.SoIndexedFaceSet()
         corners = [number for triangle in triangles for number in (*triangle, -1)]
         faces.coordIndex.setValues(0, len(corners), corners)
+        behind = coin.SoPolygonOffset()  # lines on the surface are seen
         self._content.removeAllChildren()
-        for node in (hints, material, binding, place, faces):
+        for node in (behind, hints, material, binding, place, faces):
             self._content.addChild(node)

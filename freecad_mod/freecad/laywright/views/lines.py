@@ -1,4 +1,4 @@
-"""Lines in the scene of a view provider, seen through the surface that they lie on."""
+"""Lines in the scene of a view provider."""
 
 from pivy import coin
 
@@ -16,19 +16,21 @@ class SceneLines:
         From 0 to 1.
     width : float
         In pixels.
+    holder : class of node
+        `coin.SoAnnotation` to be seen through surfaces, `coin.SoSeparator` to be hidden by them.
     """
 
-    def __init__(self, vobj, colour, width):
+    def __init__(self, vobj, colour, width, holder):
         self._switch = coin.SoSwitch()
         self._place = coin.SoCoordinate3()
         self._lines = coin.SoLineSet()
-        over = coin.SoAnnotation()
+        content = holder()
         paint, style = coin.SoBaseColor(), coin.SoDrawStyle()
         paint.rgb.setValue(*colour)
         style.lineWidth = width
         for node in (paint, style, self._place, self._lines):
-            over.addChild(node)
-        self._switch.addChild(over)
+            content.addChild(node)
+        self._switch.addChild(content)
         vobj.RootNode.addChild(self._switch)
         self.write([])
 
