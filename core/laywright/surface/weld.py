@@ -15,6 +15,7 @@ from scipy.spatial import cKDTree
 
 from laywright.arrays import Array, FloatArray, IntArray, Vector
 from laywright.surface.triangles import Surface
+from laywright.surface.turning import edge_ends, half_edges, touching_points, turned_one_way
 from laywright.surface.unique import unique_keys, unique_rows
 from laywright.tolerances import TOLERANCES
 
@@ -81,23 +82,23 @@ def tidy(vertices: FloatArray, triangles: IntArray) -> tuple[Surface, tuple[Defe
         doubled = np.ones(len(triangles), dtype=bool)
         doubled[first] = False
         triangles = _without(defects, "doubled triangles", vertices, triangles, doubled)
-    half = _half_edges(triangles, len(vertices))
+    half = half_edges(triangles, len(vertices))
     for kind, which in (
         ("open edges", half.count == 1),
         ("edges with more than two triangles", half.count > 2),
     ):
         if which.any():
             ends = half.first[np.flatnonzero(which)[0]]
-            start, end = triangles.ravel()[ends], _after(triangles).ravel()[ends]
+            start, end = triangles.ravel()[ends], edge_ends(triangles).ravel()[ends]
             _note(defects, kind, 0.5 * (vertices[start] + vertices[end]), int(which.sum()))
-    triangles, twin, one_sided = _turned(vertices, triangles, half)
+    triangles, twin, one_sided = turned_one_way(vertices, triangles, half)
     if one_sided.any():
         start = vertices[triangles[np.flatnonzero(one_sided)[0], 0]]
         _note(defects, ONE_SIDED, start, int(one_sided.sum()))
     crowded = np.zeros(len(vertices), dtype=bool)
     for many in half.first[half.count > 2].tolist():
-        crowded[[triangles.ravel()[many], _after(triangles).ravel()[many]]] = True
-    touching = _touching(triangles, twin, len(vertices)) & ~crowded
+        crowded[[triangles.ravel()[many], edge_ends(triangles).ravel()[many]]] = True
+    touching = touching_points(triangles, twin, len(vertices)) & ~crowded
     if touching.any():
         place = vertices[np.flatnonzero(touching)[0]]
         _note(defects, "points where pieces touch", place, int(touching.sum()))
@@ -161,11 +162,6 @@ def _doubled_areas(vertices: FloatArray, triangles: IntArray) -> FloatArray:
     return np.asarray(np.sqrt(squares))
 
 
-def _after(triangles: IntArray) -> IntArray:
-    """Return the end of every edge that starts at a corner: (m, 3) int."""
-    return triangles[:, [1, 2, 0]]
-
-
 def _without(
     defects: list[Defect], kind: str, vertices: FloatArray, triangles: IntArray, which: Array
 ) -> IntArray:
@@ -180,141 +176,3 @@ def _without(
 def _note(defects: list[Defect], kind: str, place: FloatArray, count: int) -> None:
     x, y, z = place.tolist()
     defects.append(Defect(kind, count, (x, y, z)))
-
-
-@dataclass(frozen=True, eq=False)
-class _HalfEdges:
-    """The edges of triangles; half-edge ``3 t + k`` runs from corner k of triangle t.
-
-    Attributes
-    ----------
-    edge : (3 m,) int
-        Edge of every half-edge.
-    first : (e,) int
-        A half-edge of every edge.
-    count : (e,) int
-        Number of half-edges of every edge.
-    pairs : (p, 2) int
-        Half-edges of the edges that have two.
-    """
-
-    edge: IntArray
-    first: IntArray
-    count: IntArray
-    pairs: IntArray
-
-
-def _half_edges(triangles: IntArray, size: int) -> _HalfEdges:
-    start, end = triangles.ravel(), _after(triangles).ravel()
-    first, edge = unique_keys(np.minimum(start, end) * size + np.maximum(start, end))
-    count = np.bincount(edge, minlength=len(first))
-    total = np.bincount(edge, np.arange(len(edge)), len(first)).astype(np.int64)
-    two = count == 2
-    pairs = np.stack([first[two], total[two] - first[two]], axis=1)
-    return _HalfEdges(edge, first, count, pairs)
-
-
-def _turned(
-    vertices: FloatArray, triangles: IntArray, half: _HalfEdges
-) -> tuple[IntArray, IntArray, Array]:
-    """Return the triangles turned one way.
-
-    Returns
-    -------
-    triangles : (m, 3) int
-    twin : (3 m,) int
-        The half-edge that runs against each one; -1 where there is none.
-    one_sided : (m,) bool
-        Which triangles start a one-sided piece.
-    """
-    size = len(triangles)
-    owner = half.pairs // 3
-    start = triangles.ravel()[half.pairs]
-    against = start[:, 0] != start[:, 1]
-    number, piece = _joined(owner[:, 0], owner[:, 1], size)
-    first = np.full(number, size)
-    np.minimum.at(first, piece, np.arange(size))
-    one_sided, flipped = np.zeros(size, dtype=bool), np.zeros(size, dtype=bool)
-    if not against.all():
-        turn = against.astype(np.int64)
-        rows = np.concatenate([owner[:, 0], owner[:, 0] + size])
-        columns = np.concatenate([owner[:, 1] + size * (1 - turn), owner[:, 1] + size * turn])
-        _, side = _joined(rows, columns, 2 * size)
-        one_sided[first] = side[first] == side[first + size]
-        flipped = side[:size] != side[first[piece]]
-    volume = _volumes(vertices, triangles) * np.where(flipped, -1.0, 1.0)
-    share = np.bincount(piece, weights=flipped, minlength=number) / np.bincount(piece)
-    alone = (half.count != 2)[half.edge].reshape(-1, 3).any(axis=1)
-    closed = np.bincount(piece, weights=alone) == 0
-    inward = np.bincount(piece, weights=volume, minlength=number) < 0.0
-    hollow = (share == 0.0) & _inside_another(vertices, triangles, piece, number)
-    wrong = np.where(closed, inward & ~hollow, share > 0.5)
-    flipped ^= wrong[piece]
-    twin = np.full(3 * size, -1)
-    good = against ^ flipped[owner[:, 0]] ^ flipped[owner[:, 1]]
-    pairs = half.pairs[good]
-    turned = flipped[pairs // 3]
-    pairs = np.where(turned, 3 * (pairs // 3) + np.array([1, 0, 2])[pairs % 3], pairs)
-    twin[pairs] = pairs[:, ::-1]
-    return np.where(flipped[:, None], triangles[:, ::-1], triangles), twin, one_sided
-
-
-def _joined(rows: IntArray, columns: IntArray, size: int) -> tuple[int, IntArray]:
-    """Return how many groups pairs make of so many things, and the group of each."""
-    graph = coo_matrix((np.ones(len(rows)), (rows, columns)), (size, size))
-    number, group = connected_components(graph, directed=False)
-    return number, group.astype(np.int64)
-
-
-def _volumes(vertices: FloatArray, triangles: IntArray) -> FloatArray:
-    """Return the volume between every triangle and the origin, mm^3."""
-    a, b, c = (vertices[triangles[:, corner]].T for corner in range(3))
-    return np.asarray(
-        a[0] * (b[1] * c[2] - b[2] * c[1])
-        + a[1] * (b[2] * c[0] - b[0] * c[2])
-        + a[2] * (b[0] * c[1] - b[1] * c[0])
-    )
-
-
-def _inside_another(
-    vertices: FloatArray, triangles: IntArray, piece: IntArray, number: int
-) -> Array:
-    """Return which pieces lie within the bounds of another one: (number,) bool."""
-    if number == 1:
-        return np.zeros(1, dtype=bool)
-    low, high = np.full((number, 3), np.inf), np.full((number, 3), -np.inf)
-    for corner in range(3):
-        np.minimum.at(low, piece, vertices[triangles[:, corner]])
-        np.maximum.at(high, piece, vertices[triangles[:, corner]])
-    inside = np.zeros(number, dtype=bool)
-    for other in range(number):
-        within = (low > low[other]).all(axis=1) & (high < high[other]).all(axis=1)
-        inside |= within
-    return inside
-
-
-def _touching(triangles: IntArray, twin: IntArray, size: int) -> Array:
-    """Return the points at which several fans of triangles meet: (size,) bool.
-
-    Round every point one fan is walked through; where it has fewer corners than the point,
-    there is another.
-    """
-    corner = triangles.ravel()
-    before = np.arange(len(corner)).reshape(-1, 3)[:, [2, 0, 1]].ravel()
-    following = twin[before]
-    start = np.full(size, -1)
-    start[corner] = np.arange(len(corner))
-    opening = np.flatnonzero(twin < 0)
-    start[corner[opening]] = opening
-    place = np.flatnonzero(start >= 0)
-    start = start[place]
-    walked, here = np.ones(size, dtype=np.int64), following[start]
-    while True:
-        on = (here >= 0) & (here != start)
-        if not on.any():
-            break
-        place, start, here = place[on], start[on], here[on]
-        walked[place] += 1
-        here = following[here]
-    corners = np.bincount(corner, minlength=size)
-    return np.asarray((corners > 0) & (walked < corners))
