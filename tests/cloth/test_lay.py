@@ -40,6 +40,8 @@ def test_a_splice_gives_two_patterns_that_together_cover_the_part(dome):
     assert [p.name for p in found.patterns] == ["ply 1, piece 1", "ply 1, piece 2"]
     ply = found.draped[0]
     assert len(ply.pieces) == 2
+    assert ply.uncut.euler_characteristic == 1
+    assert ply.uncut.area == pytest.approx(ply.surface.area, rel=1e-12)
     assert turned_over(ply.surface, ply.drape.uv) == 0
     cover = 1.0 / (
         (1 + ply.drape.warp_stretch) * (1 + ply.drape.weft_stretch) * np.cos(ply.drape.shear)

@@ -57,6 +57,15 @@ class DrapedPly:
     seams: tuple[Seam, ...] = ()
     cuts: tuple[LaidCut, ...] = ()
 
+    @property
+    def uncut(self) -> Surface:
+        """The surface with its cuts closed again."""
+        if not self.seams:
+            return self.surface
+        points, index = np.unique(self.surface.vertices, axis=0, return_inverse=True)
+        triangles = index.reshape(-1)[self.surface.triangles]
+        return Surface(points, triangles, self.surface.patches, self.surface.patch_names)
+
     def part(self, piece: int) -> Surface:
         """Return a piece, by the vertices of the whole surface."""
         chosen: IntArray = self.pieces[piece].triangles

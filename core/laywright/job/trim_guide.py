@@ -81,7 +81,7 @@ def trim_ring(
     GeometryError
         If the part is too tightly curved for a ring.
     """
-    surface = ply.surface
+    surface = ply.uncut
     edge = surface.vertices[surface.boundary_loops[0]]
     points = np.concatenate([edge, 0.5 * (edge + np.roll(edge, -1, axis=0))])
     near = cKDTree(points).query(surface.centroids)[0] <= width
