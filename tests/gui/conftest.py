@@ -56,13 +56,16 @@ def quick_drape():
     from dataclasses import replace
 
     from freecad.laywright.objects.cloth_patterns import ClothPatternsObject
+    from laywright.cloth.pattern import PatternSettings
 
     with pytest.MonkeyPatch.context() as patch:
         inputs = ClothPatternsObject.inputs
 
         def fewer(self, obj):
-            *rest, settings = inputs(self, obj)
-            return (*rest, replace(settings, triangles=2500))
+            return tuple(
+                replace(one, triangles=2500) if isinstance(one, PatternSettings) else one
+                for one in inputs(self, obj)
+            )
 
         patch.setattr(ClothPatternsObject, "inputs", fewer)
         yield
