@@ -36,8 +36,9 @@ def test_darts_leave_one_disk_of_the_same_triangles(count, turn, depth):
     assert len(cut.surface.boundary_loops) == 1
     assert cut.surface.components.max() == 0
     assert turned_over(cut.surface, cut.flat) == 0
-    # Points moved along the smooth sphere: off it by no more than the given facets are.
-    assert np.abs(np.linalg.norm(cut.surface.vertices, axis=1) - RADIUS).max() < 0.1
+    # Points inside move along the smooth sphere; those on the rim along its chords, whose
+    # heights are side^2 / 8 r: 0.10 mm for the even mesh and 0.02 mm for the cap it came from.
+    assert np.abs(np.linalg.norm(cut.surface.vertices, axis=1) - RADIUS).max() < 0.13
     for seam, t in zip(cut.seams, turns, strict=True):
         tip = seam.line[-1]
         wanted = CAP.vertices[int(np.argmin(np.linalg.norm(FLAT - at(depth, t), axis=1)))]
