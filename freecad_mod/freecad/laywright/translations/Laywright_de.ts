@@ -48,6 +48,10 @@
    <translation>Ein Punkt auf jedem Bereich, statt der Namen (mm)</translation>
   </message>
   <message>
+   <source>A3</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A4</source>
    <translation>A4</translation>
   </message>
@@ -268,6 +272,10 @@
    <translation>Gewebe jeder Lage nach seiner Karte; Lage 1 liegt an der Form</translation>
   </message>
   <message>
+   <source>Cloth to buy, all rolls together (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Cloths</source>
    <translation>Gewebe</translation>
   </message>
@@ -364,8 +372,20 @@
    <translation>Zuschnittfläche</translation>
   </message>
   <message>
+   <source>Cut list</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Cuts</source>
    <translation>Schnitte</translation>
+  </message>
+  <message>
+   <source>Cuts that are made, points in mm</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Cuts that are proposed, points in mm</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Cuts that are wanted across x of the grid (mm)</source>
@@ -378,6 +398,10 @@
   <message>
    <source>Cuts that are wanted across z of the grid (mm)</source>
    <translation>Gewünschte Schnitte quer zu z des Rasters (mm)</translation>
+  </message>
+  <message>
+   <source>Cuts to make, each as in ProposedCuts; add 'refused' to one that you do not want</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Date</source>
@@ -416,8 +440,20 @@
    <translation>Zeit bis zum Entformen</translation>
   </message>
   <message>
+   <source>Density of the glue (g/cm³)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Depth of layer lines or texture across the pull (mm)</source>
    <translation>Tiefe von Drucklagen oder Struktur quer zum Zug (mm)</translation>
+  </message>
+  <message>
+   <source>Depth of the dowel hole in each tile (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Depth of the engraved marks, 0 for none (mm)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Depth of the scribed trim line (mm)</source>
@@ -444,6 +480,10 @@
    <translation>Durchmesser der Dübel (mm)</translation>
   </message>
   <message>
+   <source>Diameter of the feet (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Diameter of the holes for bolts (mm)</source>
    <translation>Durchmesser der Löcher für Schrauben (mm)</translation>
   </message>
@@ -456,12 +496,24 @@
    <translation>Richtung des Pfeils</translation>
   </message>
   <message>
+   <source>Direction of the datum arrow there</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Distance kept by cuts of plies near by (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Distance of the supports</source>
    <translation>Stützweite</translation>
   </message>
   <message>
    <source>Distance of the supports that the test pieces are bent over</source>
    <translation>Abstand der Auflager, über die die Proben gebogen werden</translation>
+  </message>
+  <message>
+   <source>Dowel depth</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Dowel diameter</source>
@@ -500,8 +552,28 @@
    <translation>Jedes Stück: die Richtung, in der das Teil es verlässt, Volumen (cm³)</translation>
   </message>
   <message>
+   <source>Ear height</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Ear reach</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Ear thickness</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Edge</source>
    <translation>Rand</translation>
+  </message>
+  <message>
+   <source>Edge tape</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Edge tape along the cut lines (m)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Every piece of cloth takes besides (min)</source>
@@ -520,12 +592,24 @@
    <translation>Fläche der Form</translation>
   </message>
   <message>
+   <source>Face down</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Faces</source>
    <translation>Flächen</translation>
   </message>
   <message>
    <source>Farthest from part</source>
    <translation>Größter Abstand zum Teil</translation>
+  </message>
+  <message>
+   <source>Faults</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Feet</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Fibre by mass</source>
@@ -600,6 +684,14 @@
    <translation>Ordner, in den die Dateien zuletzt geschrieben wurden</translation>
   </message>
   <message>
+   <source>Foot diameter</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Foot height</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Force per width that presses it along the datum arrow, under which it may buckle (N/mm)</source>
    <translation>Kraft je Breite, die es längs des Bezugspfeils drückt und unter der es beulen kann (N/mm)</translation>
   </message>
@@ -668,6 +760,10 @@
    <translation>Klebefläche</translation>
   </message>
   <message>
+   <source>Glue density</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Glue gap</source>
    <translation>Klebefuge</translation>
   </message>
@@ -728,12 +824,24 @@
    <translation>Höhe unter dem tiefsten Punkt des Randes (mm)</translation>
   </message>
   <message>
+   <source>Height of an ear at most (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Height of the feet (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>How all its edges are held</source>
    <translation>Wie alle seine Ränder gehalten sind</translation>
   </message>
   <message>
    <source>How far a tongue stands out (mm)</source>
    <translation>Wie weit eine Feder vorsteht (mm)</translation>
+  </message>
+  <message>
+   <source>How far clamp ears stand out (mm)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>How it is laid up</source>
@@ -784,6 +892,10 @@
    <translation>Verbindung</translation>
   </message>
   <message>
+   <source>Joint wall</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Known faces</source>
    <translation>Bekannte Flächen</translation>
   </message>
@@ -794,6 +906,10 @@
   <message>
    <source>Laminate side</source>
    <translation>Seite des Laminats</translation>
+  </message>
+  <message>
+   <source>Lap</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Largest chord</source>
@@ -822,6 +938,10 @@
   <message>
    <source>Largest distance of the working area from the wanted surface, the chord of the triangles included (mm)</source>
    <translation>Größter Abstand des Arbeitsbereichs von der gewünschten Fläche, die Sehne der Dreiecke eingerechnet (mm)</translation>
+  </message>
+  <message>
+   <source>Largest rectangles that remain (mm)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Largest shear</source>
@@ -888,8 +1008,12 @@
    <translation>Länge der Beschneidlinie (mm)</translation>
   </message>
   <message>
-   <source>Length to cut (m) and share used for each cloth</source>
-   <translation>Länge zum Abschneiden (m) und genutzter Anteil je Gewebe</translation>
+   <source>Length to cut and to buy (m), share used, of each cloth</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Lengths that cloth is sold by (mm)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Letter</source>
@@ -948,8 +1072,20 @@
    <translation>Verloren</translation>
   </message>
   <message>
+   <source>Made cuts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Margin</source>
    <translation>Zugabe</translation>
+  </message>
+  <message>
+   <source>Margin of a side where it differs, seen along the datum arrow, such as ahead: 40 mm; also left, behind, right and holes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Mark depth</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Mass of the laminate (g/m²)</source>
@@ -960,12 +1096,20 @@
    <translation>Masse des Teils gegen den Plan</translation>
   </message>
   <message>
+   <source>Material left around a hole or groove (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Mean modulus</source>
    <translation>Mittlerer Modul</translation>
   </message>
   <message>
    <source>Mean strength of those that broke, 0 if none did</source>
    <translation>Mittlere Festigkeit der gebrochenen, 0 wenn keine brach</translation>
+  </message>
+  <message>
+   <source>Mirrored parts</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Mix cure</source>
@@ -1010,6 +1154,14 @@
   <message>
    <source>Modulus in plane along the datum arrow</source>
    <translation>Modul in der Ebene längs des Bezugspfeils</translation>
+  </message>
+  <message>
+   <source>More seam cost</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>More tiles</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Most pieces</source>
@@ -1064,6 +1216,18 @@
    <translation>Anzahl der geplanten Proben</translation>
   </message>
   <message>
+   <source>Number of feet below the base: 0, 3 or 4</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Number of mirrored parts that are cut besides</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Number of parts that are cut at once</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Number of parts that share what is paid once</source>
    <translation>Anzahl der Teile, die sich Einmaliges teilen</translation>
   </message>
@@ -1086,6 +1250,14 @@
   <message>
    <source>Of the fully cured resin by its maker, 0 if unknown</source>
    <translation>Des voll gehärteten Harzes nach seinem Hersteller, 0 wenn unbekannt</translation>
+  </message>
+  <message>
+   <source>Offcuts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Offcuts that are used first: cloth: length x width in mm</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Panel edges</source>
@@ -1160,6 +1332,10 @@
    <translation>Stücke</translation>
   </message>
   <message>
+   <source>Pieces in the order of cutting</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Pinned x</source>
    <translation>Gesetzt x</translation>
   </message>
@@ -1170,6 +1346,10 @@
   <message>
    <source>Pinned z</source>
    <translation>Gesetzt z</translation>
+  </message>
+  <message>
+   <source>Places on a roll that are left out: cloth: 1200 mm to 1230 mm, across 0 mm to 80 mm</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Plan</source>
@@ -1270,6 +1450,10 @@
   <message>
    <source>Process</source>
    <translation>Verfahren</translation>
+  </message>
+  <message>
+   <source>Proposed cuts</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Pry pockets</source>
@@ -1492,6 +1676,10 @@
    <translation>Schwund des Drucks in x, y, z (%), durch einen größeren Körper ausgeglichen</translation>
   </message>
   <message>
+   <source>Side margins</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Side of the CAD face on which the laminate lies</source>
    <translation>Seite der CAD-Fläche, auf der das Laminat liegt</translation>
   </message>
@@ -1516,8 +1704,24 @@
    <translation>Kleinster Schritt der Waage (g)</translation>
   </message>
   <message>
+   <source>Sold by</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Span</source>
    <translation>Stützweite</translation>
+  </message>
+  <message>
+   <source>Stagger</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Start direction</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Start point</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Stiffness across</source>
@@ -1688,6 +1892,10 @@
    <translation>Dicke an mehreren Stellen, abseits von Überlappungen (mm)</translation>
   </message>
   <message>
+   <source>Thickness of an ear along the clamp (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Thickness of the core (mm)</source>
    <translation>Dicke des Kerns (mm)</translation>
   </message>
@@ -1720,6 +1928,10 @@
    <translation>Kacheln und Aussparungen zusammen gegen den Körper (relativ)</translation>
   </message>
   <message>
+   <source>Tiles more because of pinned and forbidden cuts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Time rule</source>
    <translation>Zeitregel</translation>
   </message>
@@ -1734,6 +1946,10 @@
   <message>
    <source>Title</source>
    <translation>Titel</translation>
+  </message>
+  <message>
+   <source>To buy</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Tongue clearance</source>
@@ -1840,6 +2056,10 @@
    <translation>Gewichtete Länge aller Nähte auf der Arbeitsfläche (mm)</translation>
   </message>
   <message>
+   <source>Weighted seams more because of these cuts (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What begins when</source>
    <translation>Was wann beginnt</translation>
   </message>
@@ -1858,6 +2078,10 @@
   <message>
    <source>What follows from it</source>
    <translation>Was daraus folgt</translation>
+  </message>
+  <message>
+   <source>What happens to a pattern that is wider than its roll</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>What holds the part during the post-cure</source>
@@ -1892,8 +2116,16 @@
    <translation>Was Grundierung, Versiegelung oder Film auf den Druck auftragen (mm)</translation>
   </message>
   <message>
+   <source>What to do where the cloth would shear or stretch past its limits</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What to know about this layup</source>
    <translation>Was zu diesem Lagenaufbau zu wissen ist</translation>
+  </message>
+  <message>
+   <source>What to know about this plan</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>What to know before going on</source>
@@ -1924,6 +2156,14 @@
    <translation>Wo ein Sack geschlossen wird</translation>
   </message>
   <message>
+   <source>Where past limits</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Where the cloth is laid first (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Where the cloth will not lie down by itself</source>
    <translation>Wo der Stoff sich nicht von selbst anlegt</translation>
   </message>
@@ -1948,6 +2188,10 @@
    <translation>Wohin die Aufzeichnung zuletzt geschrieben wurde</translation>
   </message>
   <message>
+   <source>Whether pieces may be cut with the cloth face down</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Whether the part was taken as good; accepted ones teach the next plan</source>
    <translation>Ob das Teil als gut angenommen wurde; angenommene lehren den nächsten Plan</translation>
   </message>
@@ -1956,8 +2200,20 @@
    <translation>Ob die geschriebenen Dateien zum jetzigen Auftrag passen</translation>
   </message>
   <message>
+   <source>Wide patterns</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Width of a lap along a cut (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Width of a level flange around the run-off (mm)</source>
    <translation>Breite eines ebenen Flanschs um den Auslauf (mm)</translation>
+  </message>
+  <message>
+   <source>Width of a roll where it is not the card's: cloth: 1.27 m</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Width of release tape (mm)</source>
@@ -1970,6 +2226,10 @@
   <message>
    <source>Width of the scribed trim line (mm)</source>
    <translation>Breite der angerissenen Beschneidlinie (mm)</translation>
+  </message>
+  <message>
+   <source>Widths</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Work</source>
@@ -2100,6 +2360,10 @@
    <translation>Mitte der Fläche, der Länge nach</translation>
   </message>
   <message>
+   <source>never</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>new or refinished</source>
    <translation>neu oder frisch überarbeitet</translation>
   </message>
@@ -2114,6 +2378,10 @@
   <message>
    <source>not written</source>
    <translation>nicht geschrieben</translation>
+  </message>
+  <message>
+   <source>nothing is proposed</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>on the flange</source>
@@ -2140,8 +2408,20 @@
    <translation>Punkt und Richtung unten</translation>
   </message>
   <message>
+   <source>proposed cuts are made</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>proposed cuts are shown</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>pulled along their length</source>
    <translation>der Länge nach gezogen</translation>
+  </message>
+  <message>
+   <source>refused, with a split proposed</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>rejected</source>
@@ -2176,6 +2456,10 @@
    <translation>massiv</translation>
   </message>
   <message>
+   <source>split along the warp</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>strains 0.05 to 0.25 % (ISO 527)</source>
    <translation>Dehnungen 0,05 bis 0,25 % (ISO 527)</translation>
   </message>
@@ -2198,6 +2482,14 @@
   <message>
    <source>wax and film</source>
    <translation>Wachs und Film</translation>
+  </message>
+  <message>
+   <source>where both faces of the cloth are alike</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>where the cloth shears least</source>
+   <translation type="unfinished" />
   </message>
  </context>
  <context>
@@ -2359,6 +2651,10 @@
    <translation>Als datierte Datei behalten</translation>
   </message>
   <message>
+   <source>Keep the card in your folder, for all jobs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Keep the card in your folder; jobs made with the old one stay what they are</source>
    <translation>Die Karte im eigenen Ordner behalten; Aufträge mit der alten bleiben, was sie sind</translation>
   </message>
@@ -2449,6 +2745,14 @@
   <message>
    <source>Price per m²</source>
    <translation>Preis je m²</translation>
+  </message>
+  <message>
+   <source>Printer of your own</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Printer of your own …</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Pull a number to move its ply</source>

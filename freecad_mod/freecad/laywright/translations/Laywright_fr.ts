@@ -48,6 +48,10 @@
    <translation>Un point sur chaque région, au lieu des noms (mm)</translation>
   </message>
   <message>
+   <source>A3</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A4</source>
    <translation>A4</translation>
   </message>
@@ -268,6 +272,10 @@
    <translation>Tissu de chaque pli selon sa fiche ; le pli 1 touche le moule</translation>
   </message>
   <message>
+   <source>Cloth to buy, all rolls together (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Cloths</source>
    <translation>Tissus</translation>
   </message>
@@ -364,8 +372,20 @@
    <translation>Aire coupée</translation>
   </message>
   <message>
+   <source>Cut list</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Cuts</source>
    <translation>Coupes</translation>
+  </message>
+  <message>
+   <source>Cuts that are made, points in mm</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Cuts that are proposed, points in mm</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Cuts that are wanted across x of the grid (mm)</source>
@@ -378,6 +398,10 @@
   <message>
    <source>Cuts that are wanted across z of the grid (mm)</source>
    <translation>Coupes voulues en travers de z de la grille (mm)</translation>
+  </message>
+  <message>
+   <source>Cuts to make, each as in ProposedCuts; add 'refused' to one that you do not want</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Date</source>
@@ -416,8 +440,20 @@
    <translation>Temps de démoulage</translation>
   </message>
   <message>
+   <source>Density of the glue (g/cm³)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Depth of layer lines or texture across the pull (mm)</source>
    <translation>Profondeur des couches ou de la texture en travers du démoulage (mm)</translation>
+  </message>
+  <message>
+   <source>Depth of the dowel hole in each tile (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Depth of the engraved marks, 0 for none (mm)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Depth of the scribed trim line (mm)</source>
@@ -444,6 +480,10 @@
    <translation>Diamètre des goujons (mm)</translation>
   </message>
   <message>
+   <source>Diameter of the feet (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Diameter of the holes for bolts (mm)</source>
    <translation>Diamètre des trous de boulons (mm)</translation>
   </message>
@@ -456,12 +496,24 @@
    <translation>Direction de la flèche</translation>
   </message>
   <message>
+   <source>Direction of the datum arrow there</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Distance kept by cuts of plies near by (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Distance of the supports</source>
    <translation>Portée</translation>
   </message>
   <message>
    <source>Distance of the supports that the test pieces are bent over</source>
    <translation>Distance des appuis sur lesquels les éprouvettes sont fléchies</translation>
+  </message>
+  <message>
+   <source>Dowel depth</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Dowel diameter</source>
@@ -500,8 +552,28 @@
    <translation>Chaque élément : direction dans laquelle la pièce le quitte, volume (cm³)</translation>
   </message>
   <message>
+   <source>Ear height</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Ear reach</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Ear thickness</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Edge</source>
    <translation>Bord</translation>
+  </message>
+  <message>
+   <source>Edge tape</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Edge tape along the cut lines (m)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Every piece of cloth takes besides (min)</source>
@@ -520,12 +592,24 @@
    <translation>Face</translation>
   </message>
   <message>
+   <source>Face down</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Faces</source>
    <translation>Faces</translation>
   </message>
   <message>
    <source>Farthest from part</source>
    <translation>Plus grand écart à la pièce</translation>
+  </message>
+  <message>
+   <source>Faults</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Feet</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Fibre by mass</source>
@@ -600,6 +684,14 @@
    <translation>Dossier où les fichiers ont été écrits en dernier</translation>
   </message>
   <message>
+   <source>Foot diameter</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Foot height</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Force per width that presses it along the datum arrow, under which it may buckle (N/mm)</source>
    <translation>Force par largeur qui le presse le long de la flèche et peut le faire flamber (N/mm)</translation>
   </message>
@@ -668,6 +760,10 @@
    <translation>Aire de collage</translation>
   </message>
   <message>
+   <source>Glue density</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Glue gap</source>
    <translation>Joint de colle</translation>
   </message>
@@ -728,12 +824,24 @@
    <translation>Hauteur sous le point le plus bas du bord (mm)</translation>
   </message>
   <message>
+   <source>Height of an ear at most (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Height of the feet (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>How all its edges are held</source>
    <translation>Comment tous ses bords sont tenus</translation>
   </message>
   <message>
    <source>How far a tongue stands out (mm)</source>
    <translation>Saillie d’une languette (mm)</translation>
+  </message>
+  <message>
+   <source>How far clamp ears stand out (mm)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>How it is laid up</source>
@@ -784,6 +892,10 @@
    <translation>Assemblage des tuiles</translation>
   </message>
   <message>
+   <source>Joint wall</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Known faces</source>
    <translation>Faces connues</translation>
   </message>
@@ -794,6 +906,10 @@
   <message>
    <source>Laminate side</source>
    <translation>Côté du stratifié</translation>
+  </message>
+  <message>
+   <source>Lap</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Largest chord</source>
@@ -822,6 +938,10 @@
   <message>
    <source>Largest distance of the working area from the wanted surface, the chord of the triangles included (mm)</source>
    <translation>Plus grande distance de la zone utile à la surface voulue, corde des triangles comprise (mm)</translation>
+  </message>
+  <message>
+   <source>Largest rectangles that remain (mm)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Largest shear</source>
@@ -888,8 +1008,12 @@
    <translation>Longueur de la ligne de détourage (mm)</translation>
   </message>
   <message>
-   <source>Length to cut (m) and share used for each cloth</source>
-   <translation>Longueur à couper (m) et part utilisée pour chaque tissu</translation>
+   <source>Length to cut and to buy (m), share used, of each cloth</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Lengths that cloth is sold by (mm)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Letter</source>
@@ -948,8 +1072,20 @@
    <translation>Perdu</translation>
   </message>
   <message>
+   <source>Made cuts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Margin</source>
    <translation>Marge</translation>
+  </message>
+  <message>
+   <source>Margin of a side where it differs, seen along the datum arrow, such as ahead: 40 mm; also left, behind, right and holes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Mark depth</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Mass of the laminate (g/m²)</source>
@@ -960,12 +1096,20 @@
    <translation>Masse de la pièce comparée au plan</translation>
   </message>
   <message>
+   <source>Material left around a hole or groove (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Mean modulus</source>
    <translation>Module moyen</translation>
   </message>
   <message>
    <source>Mean strength of those that broke, 0 if none did</source>
    <translation>Résistance moyenne de celles qui ont cassé, 0 si aucune</translation>
+  </message>
+  <message>
+   <source>Mirrored parts</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Mix cure</source>
@@ -1010,6 +1154,14 @@
   <message>
    <source>Modulus in plane along the datum arrow</source>
    <translation>Module dans le plan le long de la flèche</translation>
+  </message>
+  <message>
+   <source>More seam cost</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>More tiles</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Most pieces</source>
@@ -1064,6 +1216,18 @@
    <translation>Nombre d’éprouvettes prévues</translation>
   </message>
   <message>
+   <source>Number of feet below the base: 0, 3 or 4</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Number of mirrored parts that are cut besides</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Number of parts that are cut at once</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Number of parts that share what is paid once</source>
    <translation>Nombre de pièces qui partagent ce qui est payé une fois</translation>
   </message>
@@ -1086,6 +1250,14 @@
   <message>
    <source>Of the fully cured resin by its maker, 0 if unknown</source>
    <translation>De la résine entièrement durcie selon son fabricant, 0 si inconnue</translation>
+  </message>
+  <message>
+   <source>Offcuts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Offcuts that are used first: cloth: length x width in mm</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Panel edges</source>
@@ -1160,6 +1332,10 @@
    <translation>Éléments</translation>
   </message>
   <message>
+   <source>Pieces in the order of cutting</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Pinned x</source>
    <translation>Fixé x</translation>
   </message>
@@ -1170,6 +1346,10 @@
   <message>
    <source>Pinned z</source>
    <translation>Fixé z</translation>
+  </message>
+  <message>
+   <source>Places on a roll that are left out: cloth: 1200 mm to 1230 mm, across 0 mm to 80 mm</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Plan</source>
@@ -1270,6 +1450,10 @@
   <message>
    <source>Process</source>
    <translation>Procédé</translation>
+  </message>
+  <message>
+   <source>Proposed cuts</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Pry pockets</source>
@@ -1492,6 +1676,10 @@
    <translation>Retrait de l’impression en x, y, z (%), compensé par un corps plus grand</translation>
   </message>
   <message>
+   <source>Side margins</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Side of the CAD face on which the laminate lies</source>
    <translation>Côté de la face CAO où se trouve le stratifié</translation>
   </message>
@@ -1516,8 +1704,24 @@
    <translation>Plus petit pas de la balance (g)</translation>
   </message>
   <message>
+   <source>Sold by</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Span</source>
    <translation>Portée</translation>
+  </message>
+  <message>
+   <source>Stagger</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Start direction</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Start point</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Stiffness across</source>
@@ -1688,6 +1892,10 @@
    <translation>Épaisseur en plusieurs points, hors recouvrements (mm)</translation>
   </message>
   <message>
+   <source>Thickness of an ear along the clamp (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Thickness of the core (mm)</source>
    <translation>Épaisseur de l’âme (mm)</translation>
   </message>
@@ -1720,6 +1928,10 @@
    <translation>Tuiles et évidements ensemble comparés au corps (relatif)</translation>
   </message>
   <message>
+   <source>Tiles more because of pinned and forbidden cuts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Time rule</source>
    <translation>Règle de temps</translation>
   </message>
@@ -1734,6 +1946,10 @@
   <message>
    <source>Title</source>
    <translation>Titre</translation>
+  </message>
+  <message>
+   <source>To buy</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Tongue clearance</source>
@@ -1840,6 +2056,10 @@
    <translation>Longueur pondérée de tous les joints sur la face utile (mm)</translation>
   </message>
   <message>
+   <source>Weighted seams more because of these cuts (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What begins when</source>
    <translation>Ce qui commence quand</translation>
   </message>
@@ -1858,6 +2078,10 @@
   <message>
    <source>What follows from it</source>
    <translation>Ce qui en suit</translation>
+  </message>
+  <message>
+   <source>What happens to a pattern that is wider than its roll</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>What holds the part during the post-cure</source>
@@ -1892,8 +2116,16 @@
    <translation>Ce qu’apprêt, bouche-pores ou film ajoutent à l’impression (mm)</translation>
   </message>
   <message>
+   <source>What to do where the cloth would shear or stretch past its limits</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What to know about this layup</source>
    <translation>Ce qu’il faut savoir de cet empilement</translation>
+  </message>
+  <message>
+   <source>What to know about this plan</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>What to know before going on</source>
@@ -1924,6 +2156,14 @@
    <translation>Où le sac est fermé</translation>
   </message>
   <message>
+   <source>Where past limits</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Where the cloth is laid first (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Where the cloth will not lie down by itself</source>
    <translation>Où le tissu ne se pose pas de lui-même</translation>
   </message>
@@ -1948,6 +2188,10 @@
    <translation>Où le relevé a été écrit en dernier</translation>
   </message>
   <message>
+   <source>Whether pieces may be cut with the cloth face down</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Whether the part was taken as good; accepted ones teach the next plan</source>
    <translation>Si la pièce a été jugée bonne ; les acceptées instruisent le plan suivant</translation>
   </message>
@@ -1956,8 +2200,20 @@
    <translation>Si les fichiers écrits conviennent au travail actuel</translation>
   </message>
   <message>
+   <source>Wide patterns</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Width of a lap along a cut (mm)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Width of a level flange around the run-off (mm)</source>
    <translation>Largeur d’une bride plane autour du débord (mm)</translation>
+  </message>
+  <message>
+   <source>Width of a roll where it is not the card's: cloth: 1.27 m</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Width of release tape (mm)</source>
@@ -1970,6 +2226,10 @@
   <message>
    <source>Width of the scribed trim line (mm)</source>
    <translation>Largeur de la ligne de détourage tracée (mm)</translation>
+  </message>
+  <message>
+   <source>Widths</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Work</source>
@@ -2100,6 +2360,10 @@
    <translation>milieu de la face, en long</translation>
   </message>
   <message>
+   <source>never</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>new or refinished</source>
    <translation>neuf ou refait</translation>
   </message>
@@ -2114,6 +2378,10 @@
   <message>
    <source>not written</source>
    <translation>non écrit</translation>
+  </message>
+  <message>
+   <source>nothing is proposed</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>on the flange</source>
@@ -2140,8 +2408,20 @@
    <translation>point et direction ci-dessous</translation>
   </message>
   <message>
+   <source>proposed cuts are made</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>proposed cuts are shown</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>pulled along their length</source>
    <translation>tirée en long</translation>
+  </message>
+  <message>
+   <source>refused, with a split proposed</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>rejected</source>
@@ -2176,6 +2456,10 @@
    <translation>plein</translation>
   </message>
   <message>
+   <source>split along the warp</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>strains 0.05 to 0.25 % (ISO 527)</source>
    <translation>déformations de 0,05 à 0,25 % (ISO 527)</translation>
   </message>
@@ -2198,6 +2482,14 @@
   <message>
    <source>wax and film</source>
    <translation>cire et film</translation>
+  </message>
+  <message>
+   <source>where both faces of the cloth are alike</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>where the cloth shears least</source>
+   <translation type="unfinished" />
   </message>
  </context>
  <context>
@@ -2359,6 +2651,10 @@
    <translation>Garder comme fichier daté</translation>
   </message>
   <message>
+   <source>Keep the card in your folder, for all jobs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Keep the card in your folder; jobs made with the old one stay what they are</source>
    <translation>Garder la fiche dans votre dossier ; les travaux faits avec l’ancienne restent ce qu’ils sont</translation>
   </message>
@@ -2449,6 +2745,14 @@
   <message>
    <source>Price per m²</source>
    <translation>Prix au m²</translation>
+  </message>
+  <message>
+   <source>Printer of your own</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Printer of your own …</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Pull a number to move its ply</source>
