@@ -22,7 +22,6 @@ FIRST = (EXAMPLES / "rain_hood.toml").read_text(encoding="utf-8")
 _TABLE = re.compile(r"^\| key in `\[([\w.]+)\]` \|.*\n\|[-|]+\|\n((?:\|.*\n)+)", re.MULTILINE)
 _CODE = re.compile(r"`([^`]+)`")
 # Read beside the settings of their section, which name only theirs when they refuse a key.
-_APART = {"mix": {"temperature"}, "cuts": {"list"}, "roll": {"offcuts", "faults"}}
 _ONLY_IF_ASKED = ("part.mend", "load", "load.strain", "load.panel", "load.counted_on", "analysis")
 
 
@@ -79,7 +78,7 @@ def test_keys_are_all_there_and_no_other(section, folder):
         assert known == {"name", "prices"} | {name for name in tables if "." not in name}
     else:
         parts = {name.rpartition(".")[2] for name in tables if name.rpartition(".")[0] == section}
-        assert known | parts == (set(tables[section]) | parts) - _APART.get(section, set())
+        assert known | parts == set(tables[section]) | parts
 
 
 def leaves(tree, place=""):

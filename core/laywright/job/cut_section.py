@@ -20,8 +20,7 @@ def read_cuts(section: Section) -> CutSettings:
     InputError
         If a key or value cannot be used.
     """
-    rest = {key: value for key, value in section.items() if key != "list"}
-    settings = settings_of(CutSettings, rest, "cuts")
+    settings = settings_of(CutSettings, section, "cuts", besides=("list",))
     listed = section.get("list", [])
     if not isinstance(listed, list):
         raise InputError(

@@ -38,5 +38,6 @@ def read_mould(section: Section) -> MouldSettings:
             for name in section["allowances"].get("left_out", [])
         )
         parts["allowances"] = dataclasses.replace(allowances, left_out=left_out)
-    flat = {key: value for key, value in section.items() if key not in _MOULD_PARTS}
-    return dataclasses.replace(settings_of(MouldSettings, flat, "mould"), **parts)
+    return dataclasses.replace(
+        settings_of(MouldSettings, section, "mould", besides=_MOULD_PARTS), **parts
+    )

@@ -19,14 +19,14 @@ _TEXTS = ("offcuts", "faults")
 
 def read_roll(section: Section) -> RollSettings:
     """Return the settings of the roll plan; each offcut and each fault is one line of text."""
-    flat = {key: value for key, value in section.items() if key not in _TEXTS}
     for key in ("parts", "mirrored_parts"):
-        if key in flat and (isinstance(flat[key], bool) or not isinstance(flat[key], int)):
+        count = section.get(key, 1)
+        if isinstance(count, bool) or not isinstance(count, int):
             raise InputError(
-                f"[roll] {key}", repr(flat[key]), "a whole number", "write it without quotes"
+                f"[roll] {key}", repr(count), "a whole number", "write it without quotes"
             )
     return dataclasses.replace(
-        settings_of(RollSettings, flat, "roll"),
+        settings_of(RollSettings, section, "roll", besides=_TEXTS),
         offcuts=_read(section.get("offcuts", []), "offcuts", Offcut.read),
         faults=_read(section.get("faults", []), "faults", Fault.read),
     )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+from collections.abc import Collection
 from enum import Enum
 from typing import Any, TypeVar, get_type_hints
 
@@ -184,13 +185,18 @@ def section_of(table: Section, name: str, *, required: bool = False) -> Section:
     return section
 
 
-def settings_of(kind: type[T], section: Section, name: str) -> T:
-    """Return settings of a kind, read from a section; see `_UNITS` for what each key means."""
+def settings_of(kind: type[T], section: Section, name: str, besides: Collection[str] = ()) -> T:
+    """Return settings of a kind, read from a section; see `_UNITS` for what each key means.
+
+    Keys in `besides` are somebody else's to read.
+    """
     units = _UNITS[kind]
     allowed = {f.name for f in dataclasses.fields(kind)} & (set(units) | set(_CHOICES))  # type: ignore[arg-type]
-    only(section, allowed, f"[{name}]")
+    only(section, allowed | set(besides), f"[{name}]")
     values: dict[str, Any] = {}
     for key, value in section.items():
+        if key in besides:
+            continue
         where = f"[{name}] {key}"
         if units.get(key) == "":
             values[key] = _as_written(kind, key, value, where)

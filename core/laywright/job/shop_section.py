@@ -67,7 +67,7 @@ def read_shop(table: Section) -> ShopSettings:
     """
     section = section_of(table, "mix")
     degrees = magnitude(section.get("temperature", "21 degC"), "degC", "[mix] temperature")
-    mix = settings_of(MixSettings, {k: v for k, v in section.items() if k != "temperature"}, "mix")
+    mix = settings_of(MixSettings, section, "mix", besides=("temperature",))
     cure = settings_of(CureSettings, section_of(table, "cure"), "cure")
     return ShopSettings(
         dataclasses.replace(mix, temperature_c=degrees),
