@@ -7,7 +7,7 @@ import pytest
 import shapely
 
 import shapes
-from laywright.cloth.outline import flat_region, notches_of, ring, smooth_region
+from laywright.cloth.outline import flat_region, notches_of, refuse_runaway, ring, smooth_region
 from laywright.errors import GeometryError
 
 
@@ -69,3 +69,11 @@ def test_notches_point_inwards_where_the_threads_leave():
 def test_ring_does_not_repeat_its_first_point():
     points = ring(shapely.Polygon([(0, 0), (1, 0), (0, 1)]).exterior)
     assert points.shape == (3, 2)
+
+
+def test_a_pattern_far_larger_than_the_part_is_refused():
+    plate = plate_with_hole()
+    region = flat_region(plate, plate.vertices[:, :2], "ply 1")
+    refuse_runaway(region, plate, "ply 1")
+    with pytest.raises(GeometryError, match=r"0\.0224 m\^2 of cloth for 0\.0056 m\^2"):
+        refuse_runaway(shapely.affinity.scale(region, 2.0, 2.0), plate, "ply 1")

@@ -11,8 +11,11 @@ from laywright.arrays import FloatArray, floats
 from laywright.cloth.smooth_line import smooth_line
 from laywright.errors import GeometryError
 from laywright.surface.triangles import Surface
+from laywright.wording import three_figures
 
-__all__ = ["flat_region", "notches_of", "ring", "smooth_region"]
+__all__ = ["flat_region", "notches_of", "refuse_runaway", "ring", "smooth_region"]
+
+_MOST_CLOTH = 3.0
 
 
 def ring(line: LinearRing) -> FloatArray:
@@ -49,6 +52,34 @@ def flat_region(surface: Surface, uv: FloatArray, name: str) -> Polygon:
             "split the face into two Moulded Faces, or move the start point",
         )
     return orient(region)
+
+
+def refuse_runaway(region: Polygon, surface: Surface, name: str) -> None:
+    """Refuse a pattern that is far larger than what it covers: no cloth gathers that much.
+
+    Parameters
+    ----------
+    region : Polygon, mm
+        The flat cloth within the trim line.
+    surface : Surface
+        What it covers.
+    name : str
+        Of the ply or piece.
+
+    Raises
+    ------
+    GeometryError
+        If it takes more than three times the area; sheared by 70 degrees all over, which no
+        cloth bears, it would take as much (1 / cos 70 deg).
+    """
+    if region.area > _MOST_CLOTH * surface.area:
+        raise GeometryError(
+            f"flat pattern of {name}",
+            f"{three_figures(region.area * 1e-6)} m^2 of cloth for "
+            f"{three_figures(surface.area * 1e-6)} m^2 of the part",
+            "a face that one piece of cloth can cover",
+            "smooth its spikes and pits, split it into two Moulded Faces, or cut the ply",
+        )
 
 
 def _area(points: FloatArray) -> float:

@@ -20,7 +20,13 @@ from laywright.cloth.even_mesh import even_mesh, spacing_for
 from laywright.cloth.fabric import Start, fabric_of
 from laywright.cloth.lay import DrapedPly, Proposal, lay_plies
 from laywright.cloth.margins import check_margins, with_margins
-from laywright.cloth.outline import flat_region, notches_of, ring, smooth_region
+from laywright.cloth.outline import (
+    flat_region,
+    notches_of,
+    refuse_runaway,
+    ring,
+    smooth_region,
+)
 from laywright.cloth.place import nearest_place
 from laywright.cloth.seam_outline import seamed_outline
 from laywright.cloth.stagger import clashes
@@ -302,9 +308,11 @@ def _pattern(
         laps = [cut.lap for cut in lies.cuts]
         seamed = seamed_outline(surface, uv, lies.seams, laps, settings.margin, name)
         region, slits, lap_lines = seamed.region, seamed.slits, seamed.laps
+        refuse_runaway(region, surface, name)
         cut = with_margins(seamed.cut, 0.0, {}, direction, within)
     else:
         region, slits, lap_lines = flat_region(surface, uv, name), (), ()
+        refuse_runaway(region, surface, name)
         region = smooth_region(region, 0.5 * within)
         cut = with_margins(region, settings.margin, settings.margins, direction, within)
     trim = shapely.simplify(region, 0.5 * within)
