@@ -41,6 +41,24 @@ def test_a_free_stretch_needs_both_ends(hatch):
     assert "found 1 numbers, needed pairs of from and to" in tiles.Status
 
 
+def test_no_cut_passes_through_what_is_kept_whole(hatch):
+    document, _, stages = hatch
+    tiles = stages["PrintTiles"]
+    plan = tiles.Proxy.kept(tiles).plan
+    axis = next(i for i in range(3) if plan.cuts[i])
+    x, y, z = (float(number) for number in plan.cuts[axis][0] * plan.axes[axis])
+    tiles.KeptWhole = [x, y, z, 4.0]
+    document.recompute()
+    assert tiles.Status == "up to date"
+    moved = tiles.Proxy.kept(tiles).plan
+    for way, cuts in zip(moved.axes, moved.cuts, strict=True):
+        assert all(abs(cut - way @ (x, y, z)) > 4.0 for cut in cuts)
+
+    tiles.KeptWhole = [x, y, z]
+    document.recompute()
+    assert "found 3 numbers, needed x, y, z and radius of each ball" in tiles.Status
+
+
 def test_marks_may_be_left_out_and_walls_be_thicker(hatch):
     document, _, stages = hatch
     tiles = stages["PrintTiles"]

@@ -16,6 +16,7 @@ __all__ = ["PrintTilesObject"]
 _TURN = "Turn of the grid about the pull (°); -1 leaves it to the search while no cut is set"
 _CUTS = "Cuts that are wanted across {0} of the grid (mm)"
 _FREE = "Stretches along {0} of the grid without a cut, each as from and to (mm)"
+_WHOLE = "Balls that no cut passes through, each as x, y, z of the part and radius (mm)"
 
 
 class PrintTilesObject(StageObject):
@@ -61,6 +62,7 @@ class PrintTilesObject(StageObject):
         Property("FreeX", "FloatList", _FREE.format("x")),
         Property("FreeY", "FloatList", _FREE.format("y")),
         Property("FreeZ", "FloatList", _FREE.format("z")),
+        Property("KeptWhole", "FloatList", _WHOLE),
         Property("SearchTime", "Float", "Most time for the search of the cuts (s)", 2.0),
         Property("ShownApart", "Length", "Gap between the tiles on the screen (mm)", "20 mm"),
     )
@@ -103,9 +105,10 @@ class PrintTilesObject(StageObject):
                 tuple(obj.PinnedX),
                 tuple(obj.PinnedY),
                 tuple(obj.PinnedZ),
-                _stretches(obj, "FreeX"),
-                _stretches(obj, "FreeY"),
-                _stretches(obj, "FreeZ"),
+                _rows(obj, "FreeX", 2, "pairs of from and to"),
+                _rows(obj, "FreeY", 2, "pairs of from and to"),
+                _rows(obj, "FreeZ", 2, "pairs of from and to"),
+                _rows(obj, "KeptWhole", 4, "x, y, z and radius of each ball"),
             ),
             plan_seconds=obj.SearchTime,
         )
@@ -149,11 +152,12 @@ class PrintTilesObject(StageObject):
                 obj.Mesh = bridge.mesh_from_solids(exploded(kept, obj.ShownApart.Value))
 
 
-def _stretches(obj, name):
-    ends = list(getattr(obj, name))
-    if len(ends) % 2:
-        raise InputError(name, f"{len(ends)} numbers", "pairs of from and to", "correct the list")
-    return tuple(zip(ends[::2], ends[1::2], strict=True))
+def _rows(obj, name, count, what):
+    """Return a list of numbers as rows of `count` each."""
+    numbers = list(getattr(obj, name))
+    if len(numbers) % count:
+        raise InputError(name, f"{len(numbers)} numbers", what, "correct the list")
+    return tuple(tuple(numbers[i : i + count]) for i in range(0, len(numbers), count))
 
 
 def _pose_line(tile):
