@@ -30,6 +30,7 @@ def test_a_printer_is_typed_with_its_units_and_kept(window, artefacts, tmp_path)
     try:
         usual = next(iter(preferences.printers().values()))
         form = PrinterWindow(usual, FreeCADGui.getMainWindow())
+        assert form.fields["infill_share"].text() == "20 %"
         form.fields["name"].setText("Mine")
         form.fields["volume"].setText("30 cm, 310 mm")
         form.keep()

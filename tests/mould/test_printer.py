@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from laywright import values
 from laywright.errors import FileError, LimitError, UnitError
-from laywright.mould.printer import Printer, load_printers, printer_of, save_printer
+from laywright.mould.printer import Printer, card_of, load_printers, printer_of, save_printer
 
 CARD = """
 name = "Mine"
@@ -69,6 +71,14 @@ def test_a_saved_printer_comes_back_the_same(tmp_path):
     path = save_printer(mine, tmp_path / "cards")
     assert path.suffix == ".toml"
     assert load_printers(tmp_path / "cards")[mine.name] == mine
+
+
+@given(st.integers(0, 10000))
+def test_a_card_says_its_infill_in_percent_and_keeps_it(parts):
+    mine = Printer("Mine", (200.0, 180.0, 210.0), infill_share=parts / 10000)
+    card = card_of(mine)
+    assert card["infill_share"] == f"{parts / 100:g} %"
+    assert printer_of(card, "the card") == mine
 
 
 def test_a_card_may_lean_on_another_printer():

@@ -177,7 +177,7 @@ def card_of(printer: Printer) -> dict[str, Any]:
         "border": f"{printer.border!r} mm",
         "nozzle": f"{printer.nozzle!r} mm",
         "layer_height": f"{printer.layer_height!r} mm",
-        "infill_share": repr(printer.infill_share),
+        "infill_share": f"{100.0 * printer.infill_share:.15g} %",
         "walls": str(printer.walls),
         "speed": f"{printer.speed!r} mm/s",
         "material": {
