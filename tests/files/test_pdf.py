@@ -51,6 +51,7 @@ def test_each_station_begins_a_page_and_every_page_carries_version_foot_and_numb
     assert texts[0].index("CAUTION") < texts[0].index("Stir it well.")
     assert "2. Cut" in texts[1]
     assert len(texts) == 4
+    assert ["2. Cut, continued" in text for text in texts] == [False, False, True, True]
     for number, text in enumerate(texts, start=1):
         words = " ".join(text.split())
         assert version_note(SHEET) in words

@@ -3,7 +3,7 @@ import dataclasses
 import pytest
 
 from job_sheet_demo import inputs, texts_on
-from laywright.files.page import Cards, Picture, Table
+from laywright.files.page import Cards, Picture, Steps, Table
 from laywright.shop.cloth_stations import cut_station, lay_up_station
 from laywright.shop.roll_summary import CutLine, LandingLine, RollLine
 from laywright.shop.traveller import make_sheet
@@ -85,9 +85,15 @@ def test_where_patterns_land_stands_beside_the_view_from_above():
     laminate = dataclasses.replace(given["laminate"], view=drawing, landings=(line,))
     station = lay_up_station(laminate, given["shop"].mix)
     (table,) = [b for b in station.blocks if isinstance(b, Table) and "land" in b.heading]
-    assert table.columns == ("Pattern", "Start point, mm", "Warp ahead, mm")
+    assert table.columns == (
+        "Pattern",
+        "Start point from rear | right edge",
+        "Warp ahead from the start",
+    )
     assert table.rows == (("ply 1, ply 3", "210 | 150", "210 | 0"),)
     assert any(isinstance(b, Picture) and "From above" in b.caption for b in station.blocks)
+    kinds = [type(b) for b in station.blocks]
+    assert kinds.index(Cards) < kinds.index(Steps) < station.blocks.index(table)
 
 
 def test_the_cut_list_has_a_box_for_every_piece():

@@ -42,13 +42,21 @@ __all__ = ["pdf_bytes"]
 _MARGIN = 12.0
 _HEAD = 7.0
 _FOOT = 20.0
+_CONTINUED = 9.0  # mm, for the title on a further page of a station
 _LEAST_TABLE = 35.0  # mm that must be left on a page for a table to begin there
 _LEAST_CARDS = 50.0  # mm, for the first row of cards and their heading
-_SCALES = (1.0, 0.95, 0.9)  # letters of ten points are still read at arm's length
+_SIZES = (
+    (1.0, 1.0),
+    (1.0, 0.85),
+    (1.0, 0.7),
+    (0.95, 0.7),
+    (0.91, 0.7),  # letters of ten points are still read at arm's length
+    (0.91, 0.55),
+)  # of letters, and of pictures besides
 _BLANK_CELL = 5.5  # mm, room to write by hand
 _BODY = ParagraphStyle("body", fontName=FONT, fontSize=12, leading=14.5, spaceAfter=4)
 _CELL = ParagraphStyle("cell", fontName=FONT, fontSize=11, leading=13)
-_CELL_HEAD = ParagraphStyle("cell head", fontName=FONT_BOLD, fontSize=10.5, leading=12.5)
+_CELL_HEAD = ParagraphStyle("cell head", fontName=FONT_BOLD, fontSize=11, leading=12.5)
 _TITLE = ParagraphStyle("title", fontName=FONT_BOLD, fontSize=22, leading=27, spaceAfter=6)
 _HEADING = ParagraphStyle(
     "heading", fontName=FONT_BOLD, fontSize=13, leading=16, spaceBefore=8, spaceAfter=4
@@ -74,8 +82,10 @@ def pdf_bytes(sheet: Sheet, paper: Paper | str = Paper.A4) -> bytes:
     Returns
     -------
     bytes
-        Each station begins on a page of its own; every page carries the title of its station,
-        its number among all pages, the version of the sheet and the sheet's foot.
+        Each station begins on a page of its own, its letters down to ten points and its
+        pictures down to about half of their size where that saves it a second one; a further
+        page begins with the station's title, "continued".  Every page carries the title of its
+        station, its number among all pages, the version of the sheet and the sheet's foot.
 
     Raises
     ------
@@ -102,32 +112,35 @@ def _build(sheet: Sheet, paper: Paper, pages: int) -> tuple[bytes, int]:
         invariant=1,
     )
     room = (width - 2.0 * _MARGIN * mm, height - (2.0 * _MARGIN + _HEAD + _FOOT - 10.0) * mm)
-    templates, story = [], []
+    templates: list[PageTemplate] = []
+    story: list[Flowable] = []
     for number, station in enumerate(sheet.stations, start=1):
-        frame = Frame(
-            _MARGIN * mm, (_MARGIN + _FOOT - 10.0) * mm, *room, 0, 0, 0, 0, id=f"frame {number}"
-        )
         title = f"{number}. {station.title}"
-        templates.append(PageTemplate(title, [frame], onPage=_furniture(sheet, title, pages)))
+        first, further = f"station {number}", f"station {number}, continued"
+        for name, high in ((first, room[1]), (further, room[1] - _CONTINUED * mm)):
+            frame = Frame(_MARGIN * mm, (_MARGIN + _FOOT - 10.0) * mm, room[0], high, 0, 0, 0, 0)
+            above = f"{title}, continued" if name == further else ""
+            painter = _furniture(sheet, title, above, pages)
+            templates.append(PageTemplate(name, [frame], onPage=painter))
         if number > 1:
-            story += [NextPageTemplate(title), PageBreak()]
-        story += _on_one_page(title, station, room)
+            story += [NextPageTemplate(first), PageBreak()]
+        story += [NextPageTemplate(further), *_on_one_page(title, station, room)]
     document.addPageTemplates(templates)
     document.build(story)
     return buffer.getvalue(), document.page
 
 
 def _on_one_page(title: str, station: Station, room: tuple[float, float]) -> list[Flowable]:
-    """Return a station, a little smaller where that saves it a second page."""
-    for scale in _SCALES:
-        wide = (room[0] / scale, room[1] / scale)
-        flowables = list(_station(title, station, wide))
+    """Return a station, its pictures and letters smaller where that saves it a second page."""
+    for letters, pictures in _SIZES:
+        wide = (room[0] / letters, room[1] / letters)
+        flowables = list(_station(title, station, wide, pictures))
         if stacked_height(flowables, wide[0]) <= wide[1]:
-            return flowables if scale == 1.0 else [Shrunk(flowables, scale)]
-    return list(_station(title, station, room))
+            return flowables if letters == 1.0 else [Shrunk(flowables, letters)]
+    return list(_station(title, station, room, 1.0))
 
 
-def _furniture(sheet: Sheet, station: str, pages: int) -> Any:
+def _furniture(sheet: Sheet, station: str, above: str, pages: int) -> Any:
     """Return the painter of what stands outside the frame of a station's pages."""
     foot = Paragraph(
         f"<b>{escape(latin(version_note(sheet)))}</b><br/>{escape(latin(sheet.foot))}", _FINE
@@ -144,6 +157,7 @@ def _furniture(sheet: Sheet, station: str, pages: int) -> Any:
         canvas.drawRightString(width - _MARGIN * mm, top * mm, line)
         canvas.setLineWidth(0.6)
         canvas.line(_MARGIN * mm, (top - 2.5) * mm, width - _MARGIN * mm, (top - 2.5) * mm)
+        write(canvas, above, _MARGIN, top - 10.0, 4.8, FONT_BOLD, inner / mm)
         canvas.line(_MARGIN * mm, rule * mm, width - _MARGIN * mm, rule * mm)
         _, taken = foot.wrap(inner - 25.0 * mm, 15.0 * mm)
         foot.drawOn(canvas, _MARGIN * mm, (rule - 1.5) * mm - taken)
@@ -166,7 +180,10 @@ class _Heading(Paragraph):  # type: ignore[misc]
         super().draw()
 
 
-def _station(title: str, station: Station, room: tuple[float, float]) -> Iterator[Flowable]:
+def _station(
+    title: str, station: Station, room: tuple[float, float], pictures: float
+) -> Iterator[Flowable]:
+    """Yield a station for a room in points, its pictures at a share of their size."""
     yield _Heading(escape(latin(title)), _TITLE)
     if station.cautions:
         yield _cautions(station.cautions, room[0])
@@ -178,7 +195,7 @@ def _station(title: str, station: Station, room: tuple[float, float]) -> Iterato
             yield _steps(block, room[0])
             yield Spacer(0, 6)
         elif isinstance(block, Picture):
-            height = min(block.height, room[1] / mm - 60.0)
+            height = min(pictures * block.height, room[1] / mm - 60.0)
             picture = Vectors(fitted(block.drawing, room[0] / mm, height))
             caption = f"{escape(latin(block.caption))} (picture not to scale)"
             yield Grid(
@@ -189,7 +206,7 @@ def _station(title: str, station: Station, room: tuple[float, float]) -> Iterato
         elif isinstance(block, Cards):
             yield CondPageBreak(_LEAST_CARDS * mm)
             yield Paragraph(escape(latin(block.heading)), _HEADING)
-            yield card_grid(block.cards, room[0])
+            yield card_grid(block.cards, room[0], pictures)
             yield Spacer(0, 6)
         else:
             yield from _table(block, room[0])

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Any
 from xml.sax.saxutils import escape
 
 from reportlab.lib import colors
 from reportlab.lib.styles import ParagraphStyle
+from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.platypus import Flowable, Paragraph
 from reportlab.platypus import Table as Grid
 
@@ -21,7 +23,7 @@ __all__ = ["Box", "Vectors", "card_grid"]
 _ACROSS = 2
 _PICTURE = (38.0, 33.0)  # mm
 _TITLE = ParagraphStyle("card title", fontName=FONT_BOLD, fontSize=13, leading=15)
-_LINE = ParagraphStyle("card line", fontName=FONT, fontSize=10.5, leading=12.5)
+_LINE = ParagraphStyle("card line", fontName=FONT, fontSize=11, leading=12.5)
 
 
 class Box(Flowable):  # type: ignore[misc]
@@ -52,22 +54,30 @@ class Vectors(Flowable):  # type: ignore[misc]
 
 
 class _Blank(Flowable):  # type: ignore[misc]
-    """A line to write on."""
+    """A line to write on, after what is asked for."""
 
-    def __init__(self, width: float) -> None:
+    def __init__(self, asked: str, width: float) -> None:
         super().__init__()
+        self.asked = asked
         self.width, self.height = width, 6.5 * mm
 
     def draw(self) -> None:
-        """Paint the line."""
+        """Paint both."""
+        style = _LINE.fontName, _LINE.fontSize
+        self.canv.setFont(*style)
+        self.canv.drawString(0, 1.0 * mm, self.asked)
         self.canv.setLineWidth(0.4)
-        self.canv.line(0, 0.5 * mm, self.width, 0.5 * mm)
+        start = stringWidth(self.asked, *style) + 1.0 * mm if self.asked else 0.0
+        self.canv.line(start, 0.5 * mm, self.width, 0.5 * mm)
 
 
-def card_grid(cards: tuple[Card, ...], width: float) -> Flowable:
-    """Return cards two in a row, within a width in points; a row is never torn apart."""
+def card_grid(cards: tuple[Card, ...], width: float, pictures: float = 1.0) -> Flowable:
+    """Return cards two in a row, within a width in points; a row is never torn apart.
+
+    Pictures are shown at a share of their size.
+    """
     column = width / _ACROSS
-    shown: list[Any] = [_card(card, column) for card in cards]
+    shown: list[Any] = [_card(card, column, pictures) for card in cards]
     shown += [""] * (-len(shown) % _ACROSS)
     rows = [shown[start : start + _ACROSS] for start in range(0, len(shown), _ACROSS)]
     return Grid(
@@ -84,13 +94,14 @@ def card_grid(cards: tuple[Card, ...], width: float) -> Flowable:
     )
 
 
-def _card(card: Card, width: float) -> Flowable:
+def _card(card: Card, width: float, pictures: float) -> Flowable:
+    wide, high = (pictures * side for side in _PICTURE)
     picture = (
-        Vectors(fitted(card.drawing, *_PICTURE))
+        Vectors(fitted(card.drawing, wide, high))
         if card.drawing is not None
         else Paragraph("", _LINE)
     )
-    across = _PICTURE[0] * mm + 8.0
+    across = wide * mm + 8.0
     text = width - across - 8.0
     head = Grid(
         [[Box(), Paragraph(escape(latin(card.title)), _TITLE)]],
@@ -102,12 +113,8 @@ def _card(card: Card, width: float) -> Flowable:
             ("BOTTOMPADDING", (0, 0), (-1, -1), 2),
         ],
     )
-    lines = [
-        Paragraph(escape(latin(line)), _LINE) if line.strip() else _Blank(text)
-        for line in card.lines
-    ]
     return Grid(
-        [[picture, [head, *lines]]],
+        [[picture, [head, *_lines(card.lines, text)]]],
         colWidths=[across, width - across],
         style=[
             ("VALIGN", (0, 0), (-1, -1), "MIDDLE"),
@@ -118,3 +125,22 @@ def _card(card: Card, width: float) -> Flowable:
             ("BOTTOMPADDING", (0, 0), (-1, -1), 3),
         ],
     )
+
+
+def _lines(lines: tuple[str, ...], width: float) -> Iterator[Flowable]:
+    """Yield the lines of a card; what ends in a colon stands on the line to write on below it."""
+    style = _LINE.fontName, _LINE.fontSize
+    asked = ""
+    for line in lines:
+        text = latin(line.strip())
+        if not text:
+            yield _Blank(asked, width)
+            asked = ""
+            continue
+        if asked:
+            yield Paragraph(escape(asked), _LINE)
+        asked = text if text.endswith(":") and stringWidth(text, *style) < 0.5 * width else ""
+        if not asked:
+            yield Paragraph(escape(text), _LINE)
+    if asked:
+        yield Paragraph(escape(asked), _LINE)

@@ -39,7 +39,7 @@ from laywright.surface.triangles import Surface
 __all__ = ["make_job_sheet"]
 
 
-@stage("Job Sheet", version=6)
+@stage("Job Sheet", version=7)
 def make_job_sheet(
     name: str,
     face: MouldedFace,

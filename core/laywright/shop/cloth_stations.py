@@ -95,8 +95,7 @@ def _cut_lists(rolls: tuple[RollLine, ...]) -> tuple[Table, ...]:
     """Return the pieces of every length of cloth, from its free end."""
     return tuple(
         Table(
-            f"{roll.cloth}, in the order of cutting from the free end; warp arrow ahead: away "
-            "from that end",
+            f"{roll.cloth}: order of cutting from the free end; arrow ahead: away from it",
             (
                 "No.",
                 "Piece",
@@ -230,25 +229,20 @@ def lay_up_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
                 "In the order of laying",
                 (*_coat_cards("seal", mix), *plies, *_coat_cards("fill", mix)),
             ),
-            *_landings(laminate),
             Steps(
                 (
                     "Brush a thin coat of mix onto the mould.",
-                    "Lay the ply with its centre mark on the start point and its arrow along the "
-                    "datum; work outwards from there.",
+                    "Centre mark on the start point, arrow along the datum; work outwards.",
                     "Wet it out from below, press it into every corner, take off what is surplus: "
                     "the cloth looks wet, not shiny. Look for bridges, dry spots and air.",
-                    "Tick the ply off before the next one is taken up. Keep laps away from the "
-                    "seams of the mould and from each other.",
+                    "Tick the ply off before the next. Keep laps off seams and off each other.",
                 )
             ),
+            *_landings(laminate),
             Table(
                 "Shop",
-                ("When", "Clock", "Temperature, °C", "Humidity, %"),
-                (
-                    ("First stir", BY_HAND, BY_HAND, BY_HAND),
-                    ("Last ply laid", BY_HAND, BY_HAND, BY_HAND),
-                ),
+                ("First stir at", "°C", "Humidity, %", "Last ply laid at", "°C", "Humidity, %"),
+                ((BY_HAND,) * 6,),
             ),
         ),
     )
@@ -261,15 +255,17 @@ def _landings(laminate: LaminateSummary) -> tuple[Block, ...]:
     words = list(dict.fromkeys(word for line in laminate.landings for word, _ in line.notches))
     return (
         Picture(
-            "From above, along the pull: start point from the rear and the right edge of the part; "
-            "dotted threads leave the part where the notches point",
+            "From above, along the pull; dotted threads leave the part where the notches point",
             laminate.view,
-            70.0,
+            50.0,
         ),
         Table(
-            "Where patterns land, along the arrow | to its left, measured level: the start point "
-            "from the rear and the right edge of the part, the threads from the start point",
-            ("Pattern", *(f"{word.capitalize()}, mm" for word in ("start point", *words))),
+            "Where patterns land, mm along the arrow | to its left, measured level",
+            (
+                "Pattern",
+                "Start point from rear | right edge",
+                *(f"{word.capitalize()} from the start" for word in words),
+            ),
             tuple(
                 (line.names, _pair(line.start), *(_pair(dict(line.notches).get(w)) for w in words))
                 for line in laminate.landings

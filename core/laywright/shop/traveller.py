@@ -62,7 +62,7 @@ _PRINTED = {
     "cm^3": "cm³",
 }
 _UNITS = re.compile("|".join(rf"\b{re.escape(unit)}(?![\w^])" for unit in _PRINTED))
-
+_ZEROS = re.compile(r"(?<![\w.])-(?=0(?:\.0+)?(?!\.?\w))")  # the sign of a zero
 _HELD = re.compile(r"(?<=\d) (?=(mm|g|m|h|min|g/m²|°C|%)\b)")  # a number stays with its unit
 
 
@@ -178,10 +178,12 @@ def make_sheet(
 
 
 def _spelled(station: Station) -> Station:
-    """Return a station with units as they are printed, in its pictures too."""
+    """Return a station with units as printed and no negative zero, in its pictures too."""
 
     def spelled(texts: Iterable[str]) -> tuple[str, ...]:
-        return tuple(_UNITS.sub(lambda found: _PRINTED[found[0]], text) for text in texts)
+        return tuple(
+            _ZEROS.sub("", _UNITS.sub(lambda found: _PRINTED[found[0]], text)) for text in texts
+        )
 
     def lettered(drawing: Drawing) -> Drawing:
         return replace(
