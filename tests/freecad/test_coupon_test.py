@@ -3,7 +3,12 @@
 import FreeCAD
 import pytest
 
-from freecad.laywright.objects.coupon_test import add_coupon, remove_coupon, take_measured
+from freecad.laywright.objects.coupon_test import (
+    add_coupon,
+    remove_coupon,
+    resize_coupon,
+    take_measured,
+)
 from freecad.laywright.objects.job import add_stage
 from laywright.errors import FileError, InputError, MaterialError
 from laywright.laminate.materials import load_materials
@@ -136,3 +141,16 @@ def test_only_what_broke_has_a_strength(test):
     assert test.Strength.Value > 0.0
     assert test.BBasis.Value == 0.0
     assert any("3 coupons are too few" in line for line in test.Remarks)
+
+
+def test_a_thickness_is_corrected_in_place(test):
+    """The stiffness of a strip grows with the cube of its thickness, its modulus falls so."""
+    add_coupon(test, hung(test), "B1", *size(test))
+    test.Document.recompute()
+    before, thick = modulus(test), size(test)[1]
+    resize_coupon(test, "B1", thickness=1.1 * thick)
+    test.Document.recompute()
+    assert modulus(test) == pytest.approx(before / 1.1**3, rel=5e-3)
+    with pytest.raises(InputError, match="coupon B1: width"):
+        resize_coupon(test, "B1", width=0.1)
+    assert test.Proxy.coupons(test).bent[0].thickness == pytest.approx(1.1 * thick)

@@ -124,6 +124,10 @@ def test_readings_of_a_coupon_are_asked_for_their_units(job, tmp_path, artefacts
     pump()
     assert table.rowCount() == 1
     assert test.Modulus.getValueAs("MPa").Value == pytest.approx(plan.modulus, rel=1e-3)
+    table.item(0, 1).setText(f"{1.1 * plan.width:.5f}".replace(".", ","))
+    pump()
+    assert table.rowCount() == 1
+    assert test.Modulus.getValueAs("MPa").Value == pytest.approx(plan.modulus / 1.1, rel=1e-3)
     form.window().grab().save(str(artefacts / f"panel CouponTest {FreeCAD.Version()[1]}.png"))
     press("Cancel")
     assert test.Proxy.coupons(test).names == ()

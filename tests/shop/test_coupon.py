@@ -46,3 +46,18 @@ def test_a_name_stands_for_one_coupon_of_the_set():
         both.with_coupon(bent)
     with pytest.raises(InputError, match="no name"):
         both.with_coupon(BendCoupon(" ", 15.0, 2.0, 64.0, RISING, RISING))
+
+
+def test_a_size_is_corrected_and_the_readings_stay():
+    bent = BendCoupon("A1", 15.0, 2.0, 64.0, RISING, RISING)
+    pulled = TensionCoupon("A2", 15.0, 2.0, RISING, RISING)
+    before = CouponSet((bent,), (pulled,))
+    after = before.resized("A1", thickness=2.1).resized("A2", width=14.5)
+    (first,), (second,) = after.bent, after.pulled
+    assert (first.width, first.thickness, first.span) == (15.0, 2.1, 64.0)
+    assert (second.width, second.thickness) == (14.5, 2.0)
+    assert first.force is bent.force
+    with pytest.raises(InputError, match="A3"):
+        before.resized("A3", width=14.0)
+    with pytest.raises(InputError, match="coupon A1: width"):
+        before.resized("A1", width=0.5)

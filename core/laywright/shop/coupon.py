@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
+from typing import TypeVar
 
 import numpy as np
 
@@ -82,6 +83,9 @@ class TensionCoupon:
         _check_record(self.name, "strain", self.strain, self.force)
 
 
+_Record = TypeVar("_Record", BendCoupon, TensionCoupon)
+
+
 @dataclass(frozen=True, eq=False)
 class CouponSet:
     """All records of a coupon test; a name stands for one coupon.
@@ -129,6 +133,33 @@ class CouponSet:
         return CouponSet(
             tuple(coupon for coupon in self.bent if coupon.name != name),
             tuple(coupon for coupon in self.pulled if coupon.name != name),
+        )
+
+    def resized(
+        self, name: str, width: float | None = None, thickness: float | None = None
+    ) -> CouponSet:
+        """Return the set with another width or thickness, mm, of the record of that name.
+
+        Raises
+        ------
+        InputError
+            If there is no such record, or the size is none of a coupon.
+        """
+        if name not in self.names:
+            raise InputError("coupon", f"no {name}", "the name of a record", "choose one")
+
+        def corrected(coupon: _Record) -> _Record:
+            if coupon.name != name:
+                return coupon
+            return replace(
+                coupon,
+                width=coupon.width if width is None else width,
+                thickness=coupon.thickness if thickness is None else thickness,
+            )
+
+        return CouponSet(
+            tuple(corrected(coupon) for coupon in self.bent),
+            tuple(corrected(coupon) for coupon in self.pulled),
         )
 
 

@@ -16,7 +16,7 @@ from laywright.shop.coupon_cards import with_fibre_modulus, with_tension_strengt
 from laywright.shop.coupon_plan import CouponSettings, SpanRule
 from laywright.shop.coupon_records import ReadingColumns, bend_coupon, tension_coupon
 
-__all__ = ["CouponTestObject", "add_coupon", "remove_coupon", "take_measured"]
+__all__ = ["CouponTestObject", "add_coupon", "remove_coupon", "resize_coupon", "take_measured"]
 
 _BY_HEADING = ReadingColumns()
 _WINDOWS = {
@@ -159,6 +159,11 @@ def add_coupon(
 def remove_coupon(obj, name):
     """Take the record of one coupon out of a Coupon Test."""
     store_value(obj, "Coupons", obj.Proxy.coupons(obj).without(name))
+
+
+def resize_coupon(obj, name, width=None, thickness=None):
+    """Correct the width or the thickness, mm, of one coupon; its readings stay."""
+    store_value(obj, "Coupons", obj.Proxy.coupons(obj).resized(name, width, thickness))
 
 
 def take_measured(obj, folder, what):

@@ -1,13 +1,16 @@
 """The task panel of a Coupon Test: its coupons in a table, their values onto a card."""
 
 from freecad.laywright import preferences
-from freecad.laywright.objects.coupon_test import remove_coupon, take_measured
+from freecad.laywright.objects.coupon_test import remove_coupon, resize_coupon, take_measured
 from freecad.laywright.panels.coupon_reader import CouponReader
 from freecad.laywright.panels.stage_panel import StagePanel
+from freecad.laywright.panels.typed import number
 from freecad.laywright.qt import QtCore, QtWidgets, translate
 from laywright.errors import LaywrightError
 
 __all__ = ["CouponPanel"]
+
+_SIZES = {1: "width", 2: "thickness"}  # columns that can be corrected in place
 
 
 class CouponPanel(StagePanel):
@@ -25,7 +28,7 @@ class CouponPanel(StagePanel):
         )
         self.table.horizontalHeader().setSectionResizeMode(QtWidgets.QHeaderView.Stretch)
         self.table.setSelectionBehavior(QtWidgets.QAbstractItemView.SelectRows)
-        self.table.setEditTriggers(QtWidgets.QAbstractItemView.NoEditTriggers)
+        self.table.itemChanged.connect(self.correct)
         self.table.setMinimumHeight(110)
         self.grid.addRow(self.table)
         row = QtWidgets.QGridLayout()
@@ -52,11 +55,27 @@ class CouponPanel(StagePanel):
             *((c.name, c.width, c.thickness, f"{c.span:g}") for c in coupons.bent),
             *((c.name, c.width, c.thickness, "-") for c in coupons.pulled),
         ]
+        self.table.blockSignals(True)
         self.table.setRowCount(len(rows))
         for line, cells in enumerate(rows):
             for place, cell in enumerate(cells):
                 text = cell if isinstance(cell, str) else f"{cell:.4g}"
-                self.table.setItem(line, place, QtWidgets.QTableWidgetItem(text))
+                item = QtWidgets.QTableWidgetItem(text)
+                if place not in _SIZES:
+                    item.setFlags(item.flags() & ~QtCore.Qt.ItemIsEditable)
+                self.table.setItem(line, place, item)
+        self.table.blockSignals(False)
+
+    def correct(self, item):
+        """Take a width or thickness that was typed over; what cannot be one is put back."""
+        name, size = self.table.item(item.row(), 0).text(), _SIZES[item.column()]
+        try:
+            resize_coupon(self.obj, name, **{size: number(item.text(), size, "mm")})
+        except LaywrightError as problem:
+            self.fill()
+            QtWidgets.QMessageBox.warning(self.form, self.obj.Label, str(problem))
+            return
+        self._changed_coupons()
 
     def add(self, _):
         """Ask for the readings of one more coupon."""
