@@ -121,3 +121,13 @@ def test_broken_input_is_refused():
     bow = np.array([[0, 0, 0], [1, 0, 0], [0, 1, 0], [-1, 0, 0], [0, -1, 0]], float)
     with pytest.raises(GeometryError, match="touches itself"):
         _ = Surface.single(bow, np.array([[0, 1, 2], [0, 3, 4]])).boundary_loops
+
+
+@given(st.lists(st.booleans(), min_size=12, max_size=12))
+def test_a_part_keeps_its_triangles_in_place_and_only_their_points(kept):
+    box = shapes.box(3.0, 4.0, 5.0)
+    mask = np.array(kept)
+    part = box.part(mask)
+    np.testing.assert_array_equal(part.corners, box.corners[mask])
+    np.testing.assert_array_equal(part.vertices, box.vertices[np.unique(box.triangles[mask])])
+    np.testing.assert_array_equal(part.patches, box.patches[mask])

@@ -90,10 +90,13 @@ def _without_specks(surface: Surface) -> Surface:
     Files keep coordinates in single precision: points closer than that would become one in
     whatever reads them, and leave triangles without area behind.
     """
-    corners = surface.vertices[surface.triangles]
-    near = [
-        ((corners[:, i] - corners[:, (i + 1) % 3]) ** 2).sum(axis=1) < _SPECK**2 for i in range(3)
-    ]
+    corners = np.ascontiguousarray(surface.triangles.T)
+    squares = [np.zeros(len(surface.triangles)) for _ in range(3)]
+    for along in surface.vertices.T:
+        a, b, c = np.ascontiguousarray(along)[corners]
+        for square, run in zip(squares, (a - b, b - c, c - a), strict=True):
+            np.add(square, run * run, out=square)
+    near = [square < _SPECK**2 for square in squares]
     if not any(side.any() for side in near):
         return surface
     short = np.concatenate(

@@ -56,7 +56,7 @@ def volumes_below(solid: Surface, axis: int, places: FloatArray) -> FloatArray:
     )
     first = np.minimum(np.minimum(x[:, 0], x[:, 1]), x[:, 2])
     last = np.maximum(np.maximum(x[:, 0], x[:, 1]), x[:, 2])
-    total = x.sum(axis=1)
+    total = x[:, 0] + x[:, 1] + x[:, 2]
     found = np.empty(len(places))
     for index, place in enumerate(places.tolist()):
         under = last <= place

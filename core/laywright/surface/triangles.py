@@ -291,10 +291,10 @@ class Surface:
     def part(self, mask: Array) -> Surface:
         """Return the triangles where `mask` (m,) is true, with the points they use."""
         triangles = self.triangles[mask]
-        used, index = np.unique(triangles, return_inverse=True)
-        return Surface(
-            self.vertices[used], index.reshape(-1, 3), self.patches[mask], self.patch_names
-        )
+        used = np.zeros(len(self.vertices), dtype=bool)
+        used[triangles] = True
+        index = np.cumsum(used) - 1
+        return Surface(self.vertices[used], index[triangles], self.patches[mask], self.patch_names)
 
 
 def _from_lowest(loop: IntArray) -> IntArray:
