@@ -97,23 +97,24 @@ def install(names):
 
 def offer(names):
     """Ask whether the missing packages shall be installed; print the command if that fails."""
-    from freecad.laywright.qt import QtWidgets
+    from freecad.laywright.qt import QtWidgets, translate
 
-    words = ", ".join(names)
-    answer = QtWidgets.QMessageBox.question(
-        None,
+    asked = translate(
         "Laywright",
-        f"Laywright needs Python packages that FreeCAD does not bring: {words}.\n\n"
-        f"Install them into {folder()}?",
+        "Laywright needs Python packages that FreeCAD does not bring: {0}.\n\n"
+        "Install them into {1}?",
     )
+    answer = QtWidgets.QMessageBox.question(
+        None, "Laywright", asked.format(", ".join(names), folder())
+    )
+    by_hand = " ".join(command(names))
     if answer == QtWidgets.QMessageBox.Yes:
         problem = install(names)
         if problem:
-            QtWidgets.QMessageBox.warning(
-                None,
+            words = translate(
                 "Laywright",
-                f"The packages were not installed: {problem}\n\nTo do it by hand run:\n"
-                + " ".join(command(names)),
+                "The packages were not installed: {0}\n\nTo do it by hand run:\n{1}",
             )
+            QtWidgets.QMessageBox.warning(None, "Laywright", words.format(problem, by_hand))
             return
-    FreeCAD.Console.PrintMessage("Laywright: " + " ".join(command(names)) + "\n")
+    FreeCAD.Console.PrintMessage(f"Laywright: {by_hand}\n")

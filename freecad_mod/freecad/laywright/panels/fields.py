@@ -1,6 +1,7 @@
 """One field for each type of property: with its unit, read as `typed` reads what people type."""
 
 import html
+import math
 import re
 
 from freecad.laywright import bridge
@@ -10,8 +11,7 @@ from freecad.laywright.qt import QtWidgets, translate
 
 __all__ = ["Field", "field_for", "named", "shown_value", "spoken", "words_of"]
 
-_LIST_HEIGHT = 84  # pixels
-_NUMBERS_HEIGHT = 46
+_LINES = 4.5  # of a list that are seen at once; with just 4 the last one scrolls
 _FEWEST, _MOST = 8, 26  # characters of a choice that are seen at least
 _UNIT = re.compile(r"\(([^()]*)\)\s*$")
 
@@ -124,16 +124,23 @@ def _vector(obj, prop, value):
 
 
 def _words(obj, prop, value):
-    widget = QtWidgets.QPlainTextEdit("\n".join(value))
-    widget.setMaximumHeight(_LIST_HEIGHT)
+    widget = _list_of(value)
     return Field(widget, lambda: _lines_of(widget))
 
 
 def _numbers(obj, prop, value):
-    widget = QtWidgets.QPlainTextEdit("\n".join(f"{item:g}" for item in value))
-    widget.setMaximumHeight(_NUMBERS_HEIGHT)
+    widget = _list_of(f"{item:g}" for item in value)
     name = spoken(prop.name)
     return Field(widget, lambda: [typed.number(line, name) for line in _lines_of(widget)])
+
+
+def _list_of(lines):
+    """Return a widget with one line for each item, of a height that its font asks for."""
+    widget = QtWidgets.QPlainTextEdit("\n".join(lines))
+    widget.ensurePolished()
+    around = widget.frameWidth() + widget.document().documentMargin()
+    widget.setFixedHeight(math.ceil(_LINES * widget.fontMetrics().lineSpacing() + 2 * around))
+    return widget
 
 
 def _lines_of(widget):

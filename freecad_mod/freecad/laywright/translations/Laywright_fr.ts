@@ -49,7 +49,7 @@
   </message>
   <message>
    <source>A3</source>
-   <translation type="unfinished" />
+   <translation>A3</translation>
   </message>
   <message>
    <source>A4</source>
@@ -150,6 +150,10 @@
   <message>
    <source>Bag closed</source>
    <translation>Sac fermé</translation>
+  </message>
+  <message>
+   <source>Balls that no cut passes through, each as x, y, z of the part and radius (mm)</source>
+   <translation>Boules qu’aucune coupe ne traverse, chacune par x, y, z de la pièce et rayon (mm)</translation>
   </message>
   <message>
    <source>Barcol 934</source>
@@ -273,7 +277,7 @@
   </message>
   <message>
    <source>Cloth to buy, all rolls together (mm)</source>
-   <translation type="unfinished" />
+   <translation>Tissu à acheter, tous rouleaux ensemble (mm)</translation>
   </message>
   <message>
    <source>Cloths</source>
@@ -373,7 +377,7 @@
   </message>
   <message>
    <source>Cut list</source>
-   <translation type="unfinished" />
+   <translation>Liste de coupe</translation>
   </message>
   <message>
    <source>Cuts</source>
@@ -381,11 +385,11 @@
   </message>
   <message>
    <source>Cuts that are made, points in mm</source>
-   <translation type="unfinished" />
+   <translation>Coupes qui sont faites, points en mm</translation>
   </message>
   <message>
    <source>Cuts that are proposed, points in mm</source>
-   <translation type="unfinished" />
+   <translation>Coupes qui sont proposées, points en mm</translation>
   </message>
   <message>
    <source>Cuts that are wanted across x of the grid (mm)</source>
@@ -401,7 +405,7 @@
   </message>
   <message>
    <source>Cuts to make, each as in ProposedCuts; add 'refused' to one that you do not want</source>
-   <translation type="unfinished" />
+   <translation>Coupes à faire, chacune comme dans ProposedCuts ; ajouter 'refused' à celle dont vous ne voulez pas</translation>
   </message>
   <message>
    <source>Date</source>
@@ -441,7 +445,7 @@
   </message>
   <message>
    <source>Density of the glue (g/cm³)</source>
-   <translation type="unfinished" />
+   <translation>Masse volumique de la colle (g/cm³)</translation>
   </message>
   <message>
    <source>Depth of layer lines or texture across the pull (mm)</source>
@@ -449,11 +453,11 @@
   </message>
   <message>
    <source>Depth of the dowel hole in each tile (mm)</source>
-   <translation type="unfinished" />
+   <translation>Profondeur du trou de goujon dans chaque tuile (mm)</translation>
   </message>
   <message>
    <source>Depth of the engraved marks, 0 for none (mm)</source>
-   <translation type="unfinished" />
+   <translation>Profondeur des repères gravés, 0 pour aucun (mm)</translation>
   </message>
   <message>
    <source>Depth of the scribed trim line (mm)</source>
@@ -481,7 +485,7 @@
   </message>
   <message>
    <source>Diameter of the feet (mm)</source>
-   <translation type="unfinished" />
+   <translation>Diamètre des pieds (mm)</translation>
   </message>
   <message>
    <source>Diameter of the holes for bolts (mm)</source>
@@ -497,11 +501,11 @@
   </message>
   <message>
    <source>Direction of the datum arrow there</source>
-   <translation type="unfinished" />
+   <translation>Direction de la flèche à cet endroit</translation>
   </message>
   <message>
    <source>Distance kept by cuts of plies near by (mm)</source>
-   <translation type="unfinished" />
+   <translation>Distance que gardent les coupes des plis voisins (mm)</translation>
   </message>
   <message>
    <source>Distance of the supports</source>
@@ -513,7 +517,7 @@
   </message>
   <message>
    <source>Dowel depth</source>
-   <translation type="unfinished" />
+   <translation>Profondeur de goujon</translation>
   </message>
   <message>
    <source>Dowel diameter</source>
@@ -553,15 +557,15 @@
   </message>
   <message>
    <source>Ear height</source>
-   <translation type="unfinished" />
+   <translation>Hauteur des oreilles</translation>
   </message>
   <message>
    <source>Ear reach</source>
-   <translation type="unfinished" />
+   <translation>Saillie des oreilles</translation>
   </message>
   <message>
    <source>Ear thickness</source>
-   <translation type="unfinished" />
+   <translation>Épaisseur des oreilles</translation>
   </message>
   <message>
    <source>Edge</source>
@@ -569,11 +573,11 @@
   </message>
   <message>
    <source>Edge tape</source>
-   <translation type="unfinished" />
+   <translation>Ruban de bord</translation>
   </message>
   <message>
    <source>Edge tape along the cut lines (m)</source>
-   <translation type="unfinished" />
+   <translation>Ruban de bord le long des lignes de coupe (m)</translation>
   </message>
   <message>
    <source>Every piece of cloth takes besides (min)</source>
@@ -593,7 +597,7 @@
   </message>
   <message>
    <source>Face down</source>
-   <translation type="unfinished" />
+   <translation>Face dessous</translation>
   </message>
   <message>
    <source>Faces</source>
@@ -605,11 +609,11 @@
   </message>
   <message>
    <source>Faults</source>
-   <translation type="unfinished" />
+   <translation>Défauts</translation>
   </message>
   <message>
    <source>Feet</source>
-   <translation type="unfinished" />
+   <translation>Pieds</translation>
   </message>
   <message>
    <source>Fibre by mass</source>
@@ -685,11 +689,11 @@
   </message>
   <message>
    <source>Foot diameter</source>
-   <translation type="unfinished" />
+   <translation>Diamètre des pieds</translation>
   </message>
   <message>
    <source>Foot height</source>
-   <translation type="unfinished" />
+   <translation>Hauteur des pieds</translation>
   </message>
   <message>
    <source>Force per width that presses it along the datum arrow, under which it may buckle (N/mm)</source>
@@ -761,7 +765,7 @@
   </message>
   <message>
    <source>Glue density</source>
-   <translation type="unfinished" />
+   <translation>Masse volumique de la colle</translation>
   </message>
   <message>
    <source>Glue gap</source>
@@ -825,11 +829,11 @@
   </message>
   <message>
    <source>Height of an ear at most (mm)</source>
-   <translation type="unfinished" />
+   <translation>Hauteur d’une oreille, au plus (mm)</translation>
   </message>
   <message>
    <source>Height of the feet (mm)</source>
-   <translation type="unfinished" />
+   <translation>Hauteur des pieds (mm)</translation>
   </message>
   <message>
    <source>How all its edges are held</source>
@@ -841,7 +845,7 @@
   </message>
   <message>
    <source>How far clamp ears stand out (mm)</source>
-   <translation type="unfinished" />
+   <translation>Saillie des oreilles de serrage (mm)</translation>
   </message>
   <message>
    <source>How it is laid up</source>
@@ -893,7 +897,11 @@
   </message>
   <message>
    <source>Joint wall</source>
-   <translation type="unfinished" />
+   <translation>Paroi d’assemblage</translation>
+  </message>
+  <message>
+   <source>Kept whole</source>
+   <translation>Gardé entier</translation>
   </message>
   <message>
    <source>Known faces</source>
@@ -909,7 +917,7 @@
   </message>
   <message>
    <source>Lap</source>
-   <translation type="unfinished" />
+   <translation>Recouvrement</translation>
   </message>
   <message>
    <source>Largest chord</source>
@@ -941,7 +949,7 @@
   </message>
   <message>
    <source>Largest rectangles that remain (mm)</source>
-   <translation type="unfinished" />
+   <translation>Plus grands rectangles qui restent (mm)</translation>
   </message>
   <message>
    <source>Largest shear</source>
@@ -1009,11 +1017,11 @@
   </message>
   <message>
    <source>Length to cut and to buy (m), share used, of each cloth</source>
-   <translation type="unfinished" />
+   <translation>Longueur à couper et à acheter (m), part utilisée, pour chaque tissu</translation>
   </message>
   <message>
    <source>Lengths that cloth is sold by (mm)</source>
-   <translation type="unfinished" />
+   <translation>Pas de longueur auquel le tissu est vendu (mm)</translation>
   </message>
   <message>
    <source>Letter</source>
@@ -1073,7 +1081,7 @@
   </message>
   <message>
    <source>Made cuts</source>
-   <translation type="unfinished" />
+   <translation>Coupes faites</translation>
   </message>
   <message>
    <source>Margin</source>
@@ -1081,11 +1089,11 @@
   </message>
   <message>
    <source>Margin of a side where it differs, seen along the datum arrow, such as ahead: 40 mm; also left, behind, right and holes</source>
-   <translation type="unfinished" />
+   <translation>Marge d’un côté où elle diffère, vue le long de la flèche, comme ahead: 40 mm ; aussi left, behind, right et holes</translation>
   </message>
   <message>
    <source>Mark depth</source>
-   <translation type="unfinished" />
+   <translation>Profondeur des repères</translation>
   </message>
   <message>
    <source>Mass of the laminate (g/m²)</source>
@@ -1097,7 +1105,7 @@
   </message>
   <message>
    <source>Material left around a hole or groove (mm)</source>
-   <translation type="unfinished" />
+   <translation>Matière laissée autour d’un trou ou d’une rainure (mm)</translation>
   </message>
   <message>
    <source>Mean modulus</source>
@@ -1109,7 +1117,7 @@
   </message>
   <message>
    <source>Mirrored parts</source>
-   <translation type="unfinished" />
+   <translation>Pièces symétriques</translation>
   </message>
   <message>
    <source>Mix cure</source>
@@ -1157,11 +1165,11 @@
   </message>
   <message>
    <source>More seam cost</source>
-   <translation type="unfinished" />
+   <translation>Surcoût des joints</translation>
   </message>
   <message>
    <source>More tiles</source>
-   <translation type="unfinished" />
+   <translation>Tuiles en plus</translation>
   </message>
   <message>
    <source>Most pieces</source>
@@ -1217,15 +1225,15 @@
   </message>
   <message>
    <source>Number of feet below the base: 0, 3 or 4</source>
-   <translation type="unfinished" />
+   <translation>Nombre de pieds sous le socle : 0, 3 ou 4</translation>
   </message>
   <message>
    <source>Number of mirrored parts that are cut besides</source>
-   <translation type="unfinished" />
+   <translation>Nombre de pièces symétriques coupées en plus</translation>
   </message>
   <message>
    <source>Number of parts that are cut at once</source>
-   <translation type="unfinished" />
+   <translation>Nombre de pièces coupées à la fois</translation>
   </message>
   <message>
    <source>Number of parts that share what is paid once</source>
@@ -1253,11 +1261,11 @@
   </message>
   <message>
    <source>Offcuts</source>
-   <translation type="unfinished" />
+   <translation>Chutes de tissu</translation>
   </message>
   <message>
    <source>Offcuts that are used first: cloth: length x width in mm</source>
-   <translation type="unfinished" />
+   <translation>Chutes utilisées en premier : tissu: longueur x largeur en mm</translation>
   </message>
   <message>
    <source>Panel edges</source>
@@ -1333,7 +1341,7 @@
   </message>
   <message>
    <source>Pieces in the order of cutting</source>
-   <translation type="unfinished" />
+   <translation>Morceaux dans l’ordre de coupe</translation>
   </message>
   <message>
    <source>Pinned x</source>
@@ -1349,7 +1357,7 @@
   </message>
   <message>
    <source>Places on a roll that are left out: cloth: 1200 mm to 1230 mm, across 0 mm to 80 mm</source>
-   <translation type="unfinished" />
+   <translation>Endroits d’un rouleau laissés de côté : tissu: 1200 mm to 1230 mm, across 0 mm to 80 mm</translation>
   </message>
   <message>
    <source>Plan</source>
@@ -1453,7 +1461,7 @@
   </message>
   <message>
    <source>Proposed cuts</source>
-   <translation type="unfinished" />
+   <translation>Coupes proposées</translation>
   </message>
   <message>
    <source>Pry pockets</source>
@@ -1677,7 +1685,7 @@
   </message>
   <message>
    <source>Side margins</source>
-   <translation type="unfinished" />
+   <translation>Marges des côtés</translation>
   </message>
   <message>
    <source>Side of the CAD face on which the laminate lies</source>
@@ -1705,7 +1713,7 @@
   </message>
   <message>
    <source>Sold by</source>
-   <translation type="unfinished" />
+   <translation>Vendu par</translation>
   </message>
   <message>
    <source>Span</source>
@@ -1713,15 +1721,15 @@
   </message>
   <message>
    <source>Stagger</source>
-   <translation type="unfinished" />
+   <translation>Décalage</translation>
   </message>
   <message>
    <source>Start direction</source>
-   <translation type="unfinished" />
+   <translation>Direction de départ</translation>
   </message>
   <message>
    <source>Start point</source>
-   <translation type="unfinished" />
+   <translation>Point de départ</translation>
   </message>
   <message>
    <source>Stiffness across</source>
@@ -1893,7 +1901,7 @@
   </message>
   <message>
    <source>Thickness of an ear along the clamp (mm)</source>
-   <translation type="unfinished" />
+   <translation>Épaisseur d’une oreille le long du serre-joint (mm)</translation>
   </message>
   <message>
    <source>Thickness of the core (mm)</source>
@@ -1929,7 +1937,7 @@
   </message>
   <message>
    <source>Tiles more because of pinned and forbidden cuts</source>
-   <translation type="unfinished" />
+   <translation>Tuiles en plus à cause des coupes fixées et interdites</translation>
   </message>
   <message>
    <source>Time rule</source>
@@ -1949,7 +1957,7 @@
   </message>
   <message>
    <source>To buy</source>
-   <translation type="unfinished" />
+   <translation>À acheter</translation>
   </message>
   <message>
    <source>Tongue clearance</source>
@@ -2057,7 +2065,7 @@
   </message>
   <message>
    <source>Weighted seams more because of these cuts (mm)</source>
-   <translation type="unfinished" />
+   <translation>Joints pondérés en plus à cause de ces coupes (mm)</translation>
   </message>
   <message>
    <source>What begins when</source>
@@ -2081,7 +2089,7 @@
   </message>
   <message>
    <source>What happens to a pattern that is wider than its roll</source>
-   <translation type="unfinished" />
+   <translation>Ce qui arrive à un patron plus large que son rouleau</translation>
   </message>
   <message>
    <source>What holds the part during the post-cure</source>
@@ -2117,7 +2125,7 @@
   </message>
   <message>
    <source>What to do where the cloth would shear or stretch past its limits</source>
-   <translation type="unfinished" />
+   <translation>Que faire là où le tissu serait cisaillé ou étiré au-delà de ses limites</translation>
   </message>
   <message>
    <source>What to know about this layup</source>
@@ -2125,7 +2133,7 @@
   </message>
   <message>
    <source>What to know about this plan</source>
-   <translation type="unfinished" />
+   <translation>Ce qu’il faut savoir de ce plan</translation>
   </message>
   <message>
    <source>What to know before going on</source>
@@ -2157,11 +2165,11 @@
   </message>
   <message>
    <source>Where past limits</source>
-   <translation type="unfinished" />
+   <translation>Au-delà des limites</translation>
   </message>
   <message>
    <source>Where the cloth is laid first (mm)</source>
-   <translation type="unfinished" />
+   <translation>Où le tissu est posé en premier (mm)</translation>
   </message>
   <message>
    <source>Where the cloth will not lie down by itself</source>
@@ -2189,7 +2197,7 @@
   </message>
   <message>
    <source>Whether pieces may be cut with the cloth face down</source>
-   <translation type="unfinished" />
+   <translation>Si des morceaux peuvent être coupés face du tissu dessous</translation>
   </message>
   <message>
    <source>Whether the part was taken as good; accepted ones teach the next plan</source>
@@ -2201,11 +2209,11 @@
   </message>
   <message>
    <source>Wide patterns</source>
-   <translation type="unfinished" />
+   <translation>Patrons larges</translation>
   </message>
   <message>
    <source>Width of a lap along a cut (mm)</source>
-   <translation type="unfinished" />
+   <translation>Largeur du recouvrement le long d’une coupe (mm)</translation>
   </message>
   <message>
    <source>Width of a level flange around the run-off (mm)</source>
@@ -2213,7 +2221,7 @@
   </message>
   <message>
    <source>Width of a roll where it is not the card's: cloth: 1.27 m</source>
-   <translation type="unfinished" />
+   <translation>Largeur d’un rouleau si ce n’est pas celle de la fiche : tissu: 1.27 m</translation>
   </message>
   <message>
    <source>Width of release tape (mm)</source>
@@ -2229,7 +2237,7 @@
   </message>
   <message>
    <source>Widths</source>
-   <translation type="unfinished" />
+   <translation>Largeurs</translation>
   </message>
   <message>
    <source>Work</source>
@@ -2361,7 +2369,7 @@
   </message>
   <message>
    <source>never</source>
-   <translation type="unfinished" />
+   <translation>jamais</translation>
   </message>
   <message>
    <source>new or refinished</source>
@@ -2381,7 +2389,7 @@
   </message>
   <message>
    <source>nothing is proposed</source>
-   <translation type="unfinished" />
+   <translation>rien n’est proposé</translation>
   </message>
   <message>
    <source>on the flange</source>
@@ -2409,11 +2417,11 @@
   </message>
   <message>
    <source>proposed cuts are made</source>
-   <translation type="unfinished" />
+   <translation>les coupes proposées sont faites</translation>
   </message>
   <message>
    <source>proposed cuts are shown</source>
-   <translation type="unfinished" />
+   <translation>les coupes proposées sont montrées</translation>
   </message>
   <message>
    <source>pulled along their length</source>
@@ -2421,7 +2429,7 @@
   </message>
   <message>
    <source>refused, with a split proposed</source>
-   <translation type="unfinished" />
+   <translation>refusé, avec une division proposée</translation>
   </message>
   <message>
    <source>rejected</source>
@@ -2457,7 +2465,7 @@
   </message>
   <message>
    <source>split along the warp</source>
-   <translation type="unfinished" />
+   <translation>divisé le long de la chaîne</translation>
   </message>
   <message>
    <source>strains 0.05 to 0.25 % (ISO 527)</source>
@@ -2485,11 +2493,11 @@
   </message>
   <message>
    <source>where both faces of the cloth are alike</source>
-   <translation type="unfinished" />
+   <translation>où les deux faces du tissu sont pareilles</translation>
   </message>
   <message>
    <source>where the cloth shears least</source>
-   <translation type="unfinished" />
+   <translation>où le tissu se cisaille le moins</translation>
   </message>
  </context>
  <context>
@@ -2652,7 +2660,7 @@
   </message>
   <message>
    <source>Keep the card in your folder, for all jobs</source>
-   <translation type="unfinished" />
+   <translation>Garder la fiche dans votre dossier, pour tous les travaux</translation>
   </message>
   <message>
    <source>Keep the card in your folder; jobs made with the old one stay what they are</source>
@@ -2665,6 +2673,14 @@
   <message>
    <source>Lay all plies once more in reverse: symmetric</source>
    <translation>Reprendre tous les plis à l’envers : symétrique</translation>
+  </message>
+  <message>
+   <source>Laywright needs Python packages that FreeCAD does not bring: {0}.
+
+Install them into {1}?</source>
+   <translation>Laywright a besoin de paquets Python que FreeCAD n’apporte pas : {0}.
+
+Les installer dans {1} ?</translation>
   </message>
   <message>
    <source>Load</source>
@@ -2748,11 +2764,11 @@
   </message>
   <message>
    <source>Printer of your own</source>
-   <translation type="unfinished" />
+   <translation>Votre imprimante</translation>
   </message>
   <message>
    <source>Printer of your own …</source>
-   <translation type="unfinished" />
+   <translation>Votre imprimante …</translation>
   </message>
   <message>
    <source>Pull a number to move its ply</source>
@@ -2891,6 +2907,16 @@
    <translation>Le dernier pli devient celui du milieu : symétrique</translation>
   </message>
   <message>
+   <source>The packages were not installed: {0}
+
+To do it by hand run:
+{1}</source>
+   <translation>Les paquets n’ont pas été installés : {0}
+
+Pour le faire à la main, lancer :
+{1}</translation>
+  </message>
+  <message>
    <source>There is no accepted record of this process yet: weigh a part, accept it, and keep its record.</source>
    <translation>Il n’y a pas encore de relevé accepté de ce procédé : peser une pièce, l’accepter et garder son relevé.</translation>
   </message>
@@ -2987,6 +3013,10 @@
    <translation>aucun</translation>
   </message>
   <message>
+   <source>off the part {0}</source>
+   <translation>écart à la pièce {0}</translation>
+  </message>
+  <message>
    <source>pull ({0}, {1}, {2}), {3} cm² moulded</source>
    <translation>démoulage ({0}, {1}, {2}), {3} cm² moulés</translation>
   </message>
@@ -3017,10 +3047,6 @@
   <message>
    <source>{0} of {1} symmetric and balanced layups fulfil the wish.</source>
    <translation>{0} empilements symétriques et équilibrés sur {1} répondent au souhait.</translation>
-  </message>
-  <message>
-   <source>{0} off the part</source>
-   <translation>{0} de la pièce</translation>
   </message>
   <message>
    <source>{0} tiles, {1} cm² to glue, {2} g of glue</source>

@@ -175,7 +175,7 @@ class MouldView(FacetView):
         scale, _ = self._steps(body)
         away = abs(body.from_cad[body.working.triangles]).mean(axis=1)
         rows = scale.rows(away, body.working.areas)
-        words = translate("Laywright", "{0} off the part")
+        words = translate("Laywright", "off the part {0}")
         return tuple(((*colour, 0.0), words.format(text)) for colour, text in rows)
 
 
