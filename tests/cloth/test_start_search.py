@@ -1,6 +1,5 @@
 """The start with the least shear: never worse than the middle, and better where that is known."""
 
-
 import numpy as np
 import pytest
 

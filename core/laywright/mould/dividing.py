@@ -44,6 +44,7 @@ Group = tuple[int, ...]
 
 _CRUMB = 1e-7
 _CRUMB_SHARE = 0.01
+_LOOSE = 1.0
 _SPECK = 1e-6
 _SLIVER = 0.02
 _FLAT_FROM = 0.75
@@ -270,8 +271,8 @@ def _without_crumbs(low: Manifold, high: Manifold, where: str) -> tuple[Manifold
 
 
 def _whole(solid: Manifold) -> Manifold:
-    """Return a solid without the specks that drilling leaves behind."""
-    parts = [part for part in solid.decompose() if part.volume() > _CRUMB]
+    """Return a solid without loose specks below 1 mm^3: no printer lays so little by itself."""
+    parts = [part for part in solid.decompose() if part.volume() > _LOOSE]
     return parts[0] if len(parts) == 1 else Manifold.compose(parts)
 
 
