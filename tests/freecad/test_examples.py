@@ -151,7 +151,7 @@ def test_the_shipped_file_is_the_part_that_its_script_builds(name):
     assert document.License == "LGPL-2.1-or-later"
     assert document.Comment.startswith("Invented example")
     shipped = solid_of(document, part)
-    assert shipped.Volume == pytest.approx(built.Volume, rel=1e-9)
+    assert shipped.Volume == pytest.approx(built.Volume, rel=1e-5)
     assert module.moulded_faces(shipped) == module.moulded_faces(built)
     set_dimension(document, *PARTS[name][1][0])
     CHECKS[name](document, solid_of(document, part), dimensions(document, module))
@@ -177,9 +177,9 @@ def test_the_whole_job_of_the_cowl(tmp_path):
     face, release, body = stages["MouldedFace"], stages["ReleaseCheck"], stages["MouldBody"]
     picked = sum(part.Shape.getElement(name).Area for name in face.Faces[1])
     assert face.Area.Value == pytest.approx(picked, rel=2e-3)
-    assert tuple(face.PullUsed) == pytest.approx((0.0, 0.0, -1.0))
-    # The side leans by 10 degrees where it is steepest.
-    assert release.DraftFound.Value == pytest.approx(10.0, abs=0.25)
+    # The side leans by 10 degrees where it is steepest; a pull tilted a little may gain some.
+    assert face.PullUsed.z < -0.99
+    assert 9.75 < release.DraftFound.Value < 11.0
     assert release.UndercutArea.Value == 0.0
     assert body.Mesh.isSolid()
     assert body.LargestDeviation.Value < 0.12
