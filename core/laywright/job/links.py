@@ -56,14 +56,12 @@ def with_mould_of(settings: ShopSettings, printer: Printer) -> ShopSettings:
 def with_closing(settings: MouldSettings, laminate: Laminate, cure: CureSettings) -> MouldSettings:
     """Return the settings with the share by which bends close, where they name none.
 
-    The resin sets at the temperature of the shop, or of the post-cure where there is one.  The
-    share is rounded to 1e-9, so that another layup that closes bends alike leaves the mould
-    up to date.
+    The resin sets at the temperature of the shop, or of the post-cure where there is one.
     """
     if settings.allowances.closing != 0.0:
         return settings
     hottest = max(cure.temperature_c, cure.post_cure_c or cure.temperature_c)
-    closing = round(closing_share(laminate, cure.temperature_c - hottest), 9)
+    closing = closing_share(laminate, cure.temperature_c - hottest)
     return dataclasses.replace(
         settings, allowances=dataclasses.replace(settings.allowances, closing=closing)
     )

@@ -192,9 +192,15 @@ def closing_share(laminate: Laminate, temperature_change: float) -> float:
     laminate : Laminate
     temperature_change : float, K
         From the temperature at which the resin set to that of use; negative on cooling.
+
+    Returns
+    -------
+    float
+        Rounded to 1e-9: layups that close bends alike give the same share, and a mould made for
+        one of them stays up to date for the other.
     """
     thermal, cure = thermal_strain(laminate), cure_strain(laminate)
-    return spring_in(
+    closing = spring_in(
         1.0,
         0.5 * (thermal.in_plane[0] + thermal.in_plane[1]),
         thermal.through,
@@ -202,6 +208,7 @@ def closing_share(laminate: Laminate, temperature_change: float) -> float:
         0.5 * (cure.in_plane[0] + cure.in_plane[1]),
         cure.through,
     ).total
+    return round(closing, 9)
 
 
 def corner_spring_in(
