@@ -10,6 +10,7 @@ import pytest
 
 import hostile
 from job_demo import hatch
+from laywright.cloth.pattern import PatternSettings
 from laywright.errors import LaywrightError
 from laywright.job import run
 from laywright.mould.printer import load_printers
@@ -18,6 +19,7 @@ from laywright.shop.plan import ShopSettings
 
 _SECONDS = 300
 PRINTER = load_printers()["Extra large, 420 x 420 x 480 mm"]
+COARSE = PatternSettings(triangles=1500)
 FINE = ShopSettings(mix=MixSettings(scale_resolution_g=0.01))
 
 
@@ -52,7 +54,7 @@ def outcome(name):
     """Return the surface of that name and its whole job, or the error that came of it."""
     try:
         surface = hostile.made(name)
-        return surface, run(hatch(surface=surface, printer=PRINTER, shop=FINE))
+        return surface, run(hatch(surface=surface, printer=PRINTER, shop=FINE, patterns=COARSE))
     except LaywrightError as problem:
         return None, problem
 
