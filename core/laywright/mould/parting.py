@@ -24,6 +24,7 @@ from laywright.mould.parting_lines import PartingLine, parting_lines, sharp_edge
 from laywright.mould.plane_split import split_along
 from laywright.mould.pull import find_pull
 from laywright.mould.visibility import STANDING
+from laywright.mould.wanted_draft import check_wanted_draft
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
 from laywright.surface.cap import smallest_cap
@@ -61,13 +62,7 @@ class PartingSettings:
     def __post_init__(self) -> None:
         if not 2 <= self.most_pieces <= 4:
             raise LimitError("most pieces", str(self.most_pieces), "2 to 4", "set 2, 3 or 4")
-        if not 0.0 <= self.least_draft < math.pi / 2:
-            raise LimitError(
-                "wanted draft",
-                f"{three_figures(math.degrees(self.least_draft))} deg",
-                "0 to 90 deg",
-                "set an angle such as 2 deg",
-            )
+        check_wanted_draft(self.least_draft)
 
 
 @dataclass(frozen=True, eq=False)

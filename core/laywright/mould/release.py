@@ -14,11 +14,12 @@ from dataclasses import dataclass
 import numpy as np
 
 from laywright.arrays import Array, FloatArray, IntArray, Vector, floats, ints, unit_vector
-from laywright.errors import GeometryError, LimitError
+from laywright.errors import GeometryError
 from laywright.mould.pull import PullFound, find_pull
 from laywright.mould.regions import UndercutRegion, regions_of
 from laywright.mould.smooth import corner_tilt, share_below
 from laywright.mould.visibility import STANDING, hidden_share
+from laywright.mould.wanted_draft import check_wanted_draft
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
 from laywright.surface.cap import smallest_cap
@@ -63,13 +64,7 @@ class ReleaseSettings:
     reason: str = ""
 
     def __post_init__(self) -> None:
-        if not 0.0 <= self.least_draft < math.pi / 2:
-            raise LimitError(
-                "wanted draft",
-                f"{three_figures(math.degrees(self.least_draft))} deg",
-                "0 to 90 deg",
-                "set an angle such as 2 deg",
-            )
+        check_wanted_draft(self.least_draft)
 
 
 @dataclass(frozen=True, eq=False)

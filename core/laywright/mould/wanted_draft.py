@@ -13,7 +13,7 @@ from enum import Enum
 from laywright.errors import LimitError
 from laywright.wording import three_figures
 
-__all__ = ["LAYER_RIDGE", "MouldFinish", "WantedDraft", "wanted_draft"]
+__all__ = ["LAYER_RIDGE", "MouldFinish", "WantedDraft", "check_wanted_draft", "wanted_draft"]
 
 LAYER_RIDGE = 0.05
 """Depth of the ridges between printed layers that are not sanded, mm (common practice)."""
@@ -45,6 +45,22 @@ class WantedDraft:
 
     angle: float
     reason: str
+
+
+def check_wanted_draft(angle: float) -> None:
+    """Refuse a wanted draft, radians, that is no angle from 0 to less than 90 degrees.
+
+    Raises
+    ------
+    LimitError
+    """
+    if not 0.0 <= angle < math.pi / 2:
+        raise LimitError(
+            "wanted draft",
+            f"{three_figures(math.degrees(angle))} deg",
+            "0 to 90 deg",
+            "set an angle such as 2 deg",
+        )
 
 
 def wanted_draft(finish: MouldFinish, depth: float | None = None) -> WantedDraft:
