@@ -2,13 +2,15 @@
 
 from pivy import coin
 
+from freecad.laywright.views.overlay import Overlay
+
 __all__ = ["Places"]
 
 _COLOUR = (0.30, 0.08, 0.42)
 _SIZE = 11
 
 
-class Places:
+class Places(Overlay):
     """Points over the scene of a view provider.
 
     Parameters
@@ -18,22 +20,13 @@ class Places:
     """
 
     def __init__(self, vobj):
-        self._switch = coin.SoSwitch()
         self._points = coin.SoCoordinate3()
-        over = coin.SoAnnotation()
         colour, style = coin.SoBaseColor(), coin.SoDrawStyle()
         colour.rgb.setValue(*_COLOUR)
         style.pointSize = _SIZE
-        for node in (colour, style, self._points, coin.SoPointSet()):
-            over.addChild(node)
-        self._switch.addChild(over)
-        vobj.RootNode.addChild(self._switch)
+        super().__init__(vobj, (colour, style, self._points, coin.SoPointSet()))
 
     def write(self, points):
         """Set the points (x, y, z)."""
         self._points.point.deleteValues(0)
         self._points.point.setValues(0, len(points), points)
-
-    def show(self, visible):
-        """Show or hide them."""
-        self._switch.whichChild = coin.SO_SWITCH_ALL if visible else coin.SO_SWITCH_NONE

@@ -2,13 +2,15 @@
 
 from pivy import coin
 
+from freecad.laywright.views.overlay import Overlay
+
 __all__ = ["Signs"]
 
 _INK = (0.10, 0.10, 0.12)
 _SIZE = 16
 
 
-class Signs:
+class Signs(Overlay):
     """Short texts over the scene of a view provider.
 
     Parameters
@@ -18,19 +20,14 @@ class Signs:
     """
 
     def __init__(self, vobj):
-        self._switch = coin.SoSwitch()
         self._signs = coin.SoSeparator()
-        over = coin.SoAnnotation()
         ink, font, light = coin.SoBaseColor(), coin.SoFont(), coin.SoLightModel()
         ink.rgb.setValue(*_INK)
         font.size = _SIZE
         light.model = coin.SoLightModel.BASE_COLOR
         unpickable = coin.SoPickStyle()
         unpickable.style = coin.SoPickStyle.UNPICKABLE
-        for node in (light, unpickable, ink, font, self._signs):
-            over.addChild(node)
-        self._switch.addChild(over)
-        vobj.RootNode.addChild(self._switch)
+        super().__init__(vobj, (light, unpickable, ink, font, self._signs))
         self.texts = ()
 
     def write(self, signs):
@@ -45,7 +42,3 @@ class Signs:
                 sign.addChild(node)
             self._signs.addChild(sign)
         self.texts = tuple(text for text, _ in signs)
-
-    def show(self, visible):
-        """Show or hide them."""
-        self._switch.whichChild = coin.SO_SWITCH_ALL if visible else coin.SO_SWITCH_NONE
