@@ -31,15 +31,18 @@ def main(arguments: list[str] | None = None) -> int:
     job.add_argument("--paper", choices=[paper.value for paper in Paper], default=Paper.A4.value)
     job.add_argument("--materials", type=Path, help="folder with material cards of your own")
     chosen = parser.parse_args(arguments)
+    stopped = "Stopped; nothing was written."
     try:
         result = run(read_job(chosen.description, chosen.materials), progress=_say)
+        files = files_of(result, Paper(chosen.paper))
         out = chosen.out or chosen.description.parent / f"{chosen.description.stem} files"
-        written = write_files(files_of(result, Paper(chosen.paper)), out)
+        stopped = f"Stopped while writing; run it again, for {out} may hold files of two runs."
+        written = write_files(files, out)
     except LaywrightError as problem:
         print(f"\n{problem}", file=sys.stderr)
         return 1
     except KeyboardInterrupt:
-        print("\nStopped; nothing was written.", file=sys.stderr)
+        print(f"\n{stopped}", file=sys.stderr)
         return 1
     print("\n" + summary(result))
     print(f"{len(written)} files are in {out}")

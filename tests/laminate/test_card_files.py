@@ -135,5 +135,5 @@ def test_a_weighed_value_replaces_the_written_one_and_wins(tmp_path):
 
 def test_a_folder_that_is_not_there(tmp_path):
     (card, *_) = read_cards(SHIPPED)
-    with pytest.raises(FileError, match="writable folder"):
+    with pytest.raises(FileError, match="no such folder"):
         write_card(card, tmp_path / "nowhere")

@@ -7,11 +7,11 @@ from laywright.cloth.pattern import Pattern
 from laywright.cloth.pattern_drawing import pattern_drawing
 from laywright.cloth.roll_drawing import roll_drawing
 from laywright.cloth.roll_layout import RollPlan
+from laywright.file_names import safe_names
 from laywright.files.drawing import Drawing
 from laywright.files.dxf import dxf_bytes
 from laywright.files.paper import Paper
 from laywright.files.plotter import fits_a_sheet, whole_sheets
-from laywright.files.saving import safe_names
 from laywright.files.svg import svg_bytes
 from laywright.files.true_scale import drawing_pages
 from laywright.job.job import JobResult

@@ -14,10 +14,10 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from laywright.errors import FileError
+from laywright.file_names import safe_name
 from laywright.files.html import html_bytes
 from laywright.files.paper import Paper
 from laywright.files.pdf import pdf_bytes
-from laywright.files.saving import safe_name, write_beside
 from laywright.files.shell_deck import shell_deck
 from laywright.files.stl import stl_bytes
 from laywright.files.true_scale import drawing_pages
@@ -27,6 +27,7 @@ from laywright.job.job import JobResult
 from laywright.job.tables import table_files
 from laywright.job.tile_files import tile_files
 from laywright.job.trim_guide import trim_paper, trim_ring
+from laywright.saving import made_folder, write_all, write_beside
 from laywright.shop.bench import TrimGuide
 
 __all__ = ["files_of", "freshness", "write_files"]
@@ -114,10 +115,11 @@ def _analysis_files(result: JobResult) -> dict[str, bytes]:
 
 
 def write_files(files: Mapping[str, bytes], folder: Path) -> list[Path]:
-    """Write files below a folder, each beside its place and then renamed into it.
+    """Write files below a folder: all of them lie there whole before the first takes its place.
 
     Files that an earlier job wrote there and this one does not (tile 9 of 9, when there are 6
-    now) are taken away, unless somebody has changed them since.
+    now) are taken away, unless somebody has changed them since.  While files take their places,
+    ``job.json`` says of every stage that its files are out of date.
 
     Parameters
     ----------
@@ -134,38 +136,52 @@ def write_files(files: Mapping[str, bytes], folder: Path) -> list[Path]:
     Raises
     ------
     FileError
-        If a file cannot be written; those not reached yet stay as they were.
+        If a file cannot be written.  Where the disk is full or may not be written to, every
+        old file is still there.
     """
     earlier = _earlier_files(folder)
-    written = []
-    for name, content in files.items():
-        path = folder / name
-        if not path.resolve().is_relative_to(folder.resolve()):
+    record = [(folder / name, content) for name, content in files.items() if name == _RECORD]
+    others = [(folder / name, content) for name, content in files.items() if name != _RECORD]
+    for name in files:
+        if not _is_inside(folder / name, folder):
             raise FileError(
                 name, "a place outside the folder", f"a place inside {folder}", "rename"
             )
-        try:
-            path.parent.mkdir(parents=True, exist_ok=True)
-        except OSError as problem:
-            raise FileError(
-                str(path.parent), str(problem.strerror), "a folder to write to", "choose another"
-            ) from problem
-        write_beside(path, content)
-        written.append(path)
-    for name, digest in earlier.items():
+    for path in dict.fromkeys(path.parent for path, _ in (*others, *record)):
+        made_folder(path)
+    write_all([*((path, _between(files, earlier)) for path, _ in record), *others])
+    for name, digests in earlier.items():
         path = folder / name
-        if name not in files and path.resolve().is_relative_to(folder.resolve()):
+        if name not in files and _is_inside(path, folder):
             with contextlib.suppress(OSError):
-                if hashlib.sha256(path.read_bytes()).hexdigest() == digest:
+                if hashlib.sha256(path.read_bytes()).hexdigest() in digests:
                     path.unlink()
-    return written
+    for path, content in record:
+        write_beside(path, content)
+    return [path for path, _ in (*others, *record)]
 
 
-def _earlier_files(folder: Path) -> dict[str, str]:
-    """Return what an earlier job wrote into a folder: digest by path."""
+def _is_inside(path: Path, folder: Path) -> bool:
+    return path.resolve().is_relative_to(folder.resolve())
+
+
+def _between(files: Mapping[str, bytes], earlier: Mapping[str, set[str]]) -> bytes:
+    """Return the record that stands while files take their places: any may be old or new."""
+    here = {name: sorted(digests) for name, digests in earlier.items()}
+    for name, content in files.items():
+        if name != _RECORD:
+            here[name] = [*here.get(name, ()), hashlib.sha256(content).hexdigest()]
+    return (json.dumps({"stages": {}, "files": here}, indent=1) + "\n").encode()
+
+
+def _earlier_files(folder: Path) -> dict[str, set[str]]:
+    """Return what an earlier job wrote into a folder: by path the digests that it may have."""
     try:
         files = json.loads((folder / _RECORD).read_text(encoding="utf-8"))["files"]
-        return {str(name): str(digest) for name, digest in files.items()}
+        return {
+            str(name): {digests} if isinstance(digests, str) else {str(each) for each in digests}
+            for name, digests in files.items()
+        }
     except (OSError, ValueError, KeyError, AttributeError, TypeError):
         return {}
 

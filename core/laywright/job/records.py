@@ -14,7 +14,8 @@ from pathlib import Path
 
 from laywright import values
 from laywright.errors import FileError, InputError
-from laywright.files.saving import safe_name, write_beside
+from laywright.file_names import safe_name
+from laywright.saving import made_folder, own_place, write_beside
 from laywright.shop.mix import PlyCloth
 from laywright.shop.record import ClothReading, Readings, Record
 
@@ -29,7 +30,6 @@ __all__ = [
 
 _FORMAT = "laywright record 1"
 _PREFIX = "weigh-in"
-_MOST = 999
 
 
 class Acceptance(Enum):
@@ -88,22 +88,10 @@ def write_record(entry: RecordFile, folder: Path) -> Path:
     text = json.dumps({"format": _FORMAT, **tree}, indent=1, ensure_ascii=False) + "\n"
     content = text.encode("utf-8")
     stem = safe_name(f"{_PREFIX} {entry.record.date or 'undated'} {entry.job}")
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-        for number in range(1, _MOST + 1):
-            path = folder / (f"{stem}.json" if number == 1 else f"{stem} {number}.json")
-            if not path.exists():
-                write_beside(path, content)
-                return path
-            if path.read_bytes() == content:
-                return path
-    except OSError as problem:
-        if isinstance(problem, FileError):
-            raise
-        raise FileError(
-            str(folder), str(problem.strerror), "a folder to write to", "choose another"
-        ) from problem
-    raise FileError(str(folder), f"{_MOST} records of one name", "room for one more", "tidy it up")
+    path = own_place(made_folder(folder), stem, ".json", lambda kept: kept == content)
+    if not path.exists():
+        write_beside(path, content)
+    return path
 
 
 def read_records(folder: Path) -> tuple[RecordFile, ...]:

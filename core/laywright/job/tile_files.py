@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from laywright.file_names import safe_name
 from laywright.files.csv import Cell, csv_bytes
-from laywright.files.saving import safe_name
 from laywright.files.solid import Solid
 from laywright.files.stl import stl_bytes
 from laywright.files.threemf import three_mf_bytes

@@ -28,11 +28,13 @@ import tomllib
 from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum
+from functools import partial
 from pathlib import Path
 from typing import Any
 
-from laywright.errors import FileError, LaywrightError, MaterialError
+from laywright.errors import LaywrightError, MaterialError
 from laywright.quantities import magnitude
+from laywright.saving import own_place, write_beside
 
 __all__ = [
     "Card",
@@ -47,6 +49,7 @@ __all__ = [
 ]
 
 _KEYS = {"value", "unit", "low", "high", "source", "kind"}
+_LONGEST_STEM = 120
 
 
 class Knowledge(Enum):
@@ -270,11 +273,14 @@ def write_card(card: Card, folder: Path) -> Path:
         If the folder cannot be written to.
     """
     stem = re.sub(r"[^a-z0-9]+", "_", f"{card.card} {card.name}".casefold()).strip("_")
-    path = folder / f"{stem}.toml"
-    try:
-        path.write_text(card_text(card), encoding="utf-8")
-    except OSError as problem:
-        raise FileError(
-            str(path), f"no way to write it ({problem})", "a writable folder", "choose another"
-        ) from problem
+    path = own_place(folder, stem[:_LONGEST_STEM], ".toml", partial(_is_of, card.name))
+    write_beside(path, card_text(card).encode())
     return path
+
+
+def _is_of(name: str, content: bytes) -> bool:
+    """Return whether a content is the card of that name."""
+    try:
+        return bool(tomllib.loads(content.decode()).get("name") == name)
+    except (UnicodeDecodeError, tomllib.TOMLDecodeError):
+        return False

@@ -20,6 +20,7 @@ from laywright.laminate.card_files import (
     write_card,
 )
 from laywright.laminate.materials import Materials, gather_cards, materials_of
+from laywright.saving import made_folder, take_away, write_beside
 
 __all__ = ["card_value", "changed_card", "checked", "drop_card", "keep_card", "open_card"]
 
@@ -125,17 +126,11 @@ def keep_card(card: Card, folder: Path, library: Materials) -> Path:
         If the folder cannot be written to.
     """
     checked(card, library)
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-    except OSError as problem:
-        raise FileError(
-            str(folder), str(problem.strerror), "a folder to write to", "choose another"
-        ) from problem
-    older = gather_cards(folder).get(card.name)
-    path = write_card(card, folder)
-    if older is not None and older.file != path.name:
-        (folder / older.file).unlink(missing_ok=True)
-    return path
+    older = gather_cards(made_folder(folder)).get(card.name)
+    if older is None:
+        return write_card(card, folder)
+    write_beside(folder / older.file, card_text(card).encode())
+    return folder / older.file
 
 
 def drop_card(name: str, folder: Path) -> None:
@@ -145,13 +140,15 @@ def drop_card(name: str, folder: Path) -> None:
     ------
     MaterialError
         If the folder holds no card of this name.
+    FileError
+        If the folder may not be written to.
     """
     own = gather_cards(folder)
     if name not in own:
         raise MaterialError(
             name, "a card that comes along", "a card of your own", "leave it: it does no harm"
         )
-    (folder / own[name].file).unlink(missing_ok=True)
+    take_away(folder / own[name].file)
 
 
 def open_card(path: Path) -> Card:

@@ -23,12 +23,15 @@ import json
 import re
 import tomllib
 from collections.abc import Mapping
+from functools import partial
 from pathlib import Path
 from typing import Any
 
 from laywright.errors import FileError
+from laywright.file_names import safe_name
 from laywright.mould.machine import Printer
 from laywright.quantities import magnitude
+from laywright.saving import made_folder, own_place, write_beside
 
 __all__ = ["CARD_KEYS", "Printer", "card_of", "load_printers", "printer_of", "save_printer"]
 
@@ -94,15 +97,18 @@ def save_printer(printer: Printer, folder: Path) -> Path:
     lines += ["", "[material]"]
     lines += [f"{key} = {json.dumps(value, ensure_ascii=False)}" for key, value in material.items()]
     card = "\n".join(lines) + "\n"
-    path = folder / f"{_file_stem(printer.name)}.toml"
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-        path.write_text(card, encoding="utf-8")
-    except OSError as problem:
-        raise FileError(
-            str(path), str(problem.strerror), "a folder to write to", "choose another"
-        ) from problem
+    stem = safe_name(re.sub(r"[^\w.-]+", "_", printer.name).strip("._") or "printer")
+    path = own_place(made_folder(folder), stem, ".toml", partial(_is_of, printer.name))
+    write_beside(path, card.encode())
     return path
+
+
+def _is_of(name: str, content: bytes) -> bool:
+    """Return whether a content is the card of the printer of that name."""
+    try:
+        return bool(tomllib.loads(content.decode()).get("name") == name)
+    except (UnicodeDecodeError, tomllib.TOMLDecodeError):
+        return False
 
 
 def printer_of(card: Mapping[str, Any], where: str, usual: Printer | None = None) -> Printer:
@@ -199,10 +205,6 @@ def _read(path: Path) -> Printer:
             "correct the file",
         ) from problem
     return printer_of(card, path.name)
-
-
-def _file_stem(name: str) -> str:
-    return re.sub(r"[^\w.-]+", "_", name).strip("._") or "printer"
 
 
 def _number(table: Mapping[str, Any], key: str, unit: str, where: str) -> float:

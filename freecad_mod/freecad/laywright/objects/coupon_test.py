@@ -8,7 +8,7 @@ from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from freecad.laywright.objects.kept_value import read_value, store_value
 from laywright.errors import InputError
 from laywright.files.number_table import read_number_table
-from laywright.laminate.card_files import write_card
+from laywright.laminate.own_cards import keep_card
 from laywright.shop.bending import ChordWindow
 from laywright.shop.coupon import CouponSet, Ending
 from laywright.shop.coupon_assessment import CouponLoading, CouponTest, assess_coupons
@@ -199,5 +199,4 @@ def take_measured(obj, folder, what):
             "one in tension",
             "cards hold strengths in tension, compression and shear: pull coupons as well",
         )
-    Path(folder).mkdir(parents=True, exist_ok=True)
-    return write_card(card, Path(folder))
+    return keep_card(card, Path(folder), materials)

@@ -6,10 +6,10 @@ from freecad.laywright import preferences
 from freecad.laywright.panels.card_table import CardTable
 from freecad.laywright.qt import QtCore, QtWidgets, translate
 from laywright.errors import LaywrightError
-from laywright.files.saving import write_beside
 from laywright.laminate.card_files import card_text
 from laywright.laminate.materials import gather_cards
 from laywright.laminate.own_cards import changed_card, drop_card, keep_card, open_card
+from laywright.saving import write_beside
 
 __all__ = ["CardWindow"]
 

@@ -1,14 +1,13 @@
 import errno
 import os
 import stat
+import time
 
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 
+from laywright import saving
 from laywright.errors import FileError
-from laywright.files import saving
-from laywright.files.saving import place_inside, safe_name, safe_names, write_beside
+from laywright.saving import made_folder, own_place, take_away, write_all, write_beside
 
 
 def test_writes_and_replaces_whole_files_and_leaves_nothing_beside(tmp_path):
@@ -50,6 +49,7 @@ def _failing(number):
         (errno.ENOSPC, "full disk"),
         (errno.EACCES, "may not be written"),
         (errno.EROFS, "may not be written"),
+        (errno.EFBIG, "larger than this disk takes"),
         (errno.EIO, "failure while writing"),
     ],
 )
@@ -100,26 +100,46 @@ def test_a_missing_folder_and_a_folder_as_target_are_named(tmp_path):
     (tmp_path / "file").write_bytes(b"")
     with pytest.raises(FileError, match="no such folder"):
         write_beside(tmp_path / "file" / "tile.stl", b"")
+    with pytest.raises(FileError, match="a file of that name"):
+        made_folder(tmp_path / "file")
+    with pytest.raises(FileError, match="too long"):
+        write_beside(tmp_path / ("x" * 400), b"")
 
 
-@given(st.text(max_size=120))
-def test_a_safe_name_is_one_plain_name(text):
-    name = safe_name(text)
-    assert name
-    assert len(name.encode()) <= 255 + 80
-    assert not set(name) & set('/\\:*?"<>|\0\n\r\t')
-    assert name == name.strip(" .")
-    assert name.split(".")[0].casefold() not in {"con", "prn", "aux", "nul", "com1", "lpt1"}
-    assert safe_name(name) == name
+def test_what_a_killed_program_left_goes_after_an_hour_and_nothing_else_does(tmp_path):
+    names = [".tile.stl.0123456789ab.laywright-part", ".x\ny.0123456789ab.laywright-part"]
+    others = [".tile.stl.0123456789ab.part", "tile.stl.0123456789ab.laywright-part", ".hidden"]
+    for name in (*names, *others):
+        (tmp_path / name).write_bytes(b"half")
+    write_beside(tmp_path / "tile.stl", b"whole")
+    assert len(list(tmp_path.iterdir())) == 6
+    for path in tmp_path.iterdir():
+        os.utime(path, (time.time() - 3700.0,) * 2)
+    write_beside(tmp_path / "tile.stl", b"whole")
+    assert {path.name for path in tmp_path.iterdir()} == {*others, "tile.stl"}
 
 
-@given(st.lists(st.text(alphabet="aA/:-1 ", max_size=5), max_size=12))
-def test_safe_names_never_meet(texts):
-    names = safe_names(texts)
-    assert len({name.casefold() for name in names}) == len(texts)
+def test_of_several_files_none_is_replaced_before_all_are_written(tmp_path):
+    old = {tmp_path / f"{i}": b"old" for i in range(3)}
+    write_all(old.items())
+    with pytest.raises(FileError, match="no such folder"):
+        write_all([*((path, b"new") for path in old), (tmp_path / "nowhere" / "x", b"new")])
+    assert {path: path.read_bytes() for path in tmp_path.iterdir()} == old
 
 
-@given(st.text(max_size=60))
-def test_an_export_stays_in_its_folder(text):
-    path = place_inside("/chosen/folder", text, ".svg")
-    assert os.path.dirname(os.path.normpath(path)) == os.path.normpath("/chosen/folder")
+def test_the_place_of_a_file_of_ones_own_is_no_place_of_another(tmp_path):
+    path = own_place(tmp_path, "cloth", ".toml", lambda kept: kept == b"mine")
+    path.write_bytes(b"of another")
+    second = own_place(tmp_path, "cloth", ".toml", lambda kept: kept == b"mine")
+    assert (path.name, second.name) == ("cloth.toml", "cloth 2.toml")
+    second.write_bytes(b"mine")
+    assert own_place(tmp_path, "cloth", ".toml", lambda kept: kept == b"mine") == second
+
+
+def test_a_file_is_taken_away_once_and_a_second_time_does_no_harm(tmp_path):
+    (tmp_path / "card.toml").write_bytes(b"")
+    take_away(tmp_path / "card.toml")
+    take_away(tmp_path / "card.toml")
+    assert list(tmp_path.iterdir()) == []
+    with pytest.raises(FileError):
+        take_away(tmp_path)
