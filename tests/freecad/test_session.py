@@ -83,6 +83,38 @@ def test_messages_use_the_label_that_the_person_gave(hatch):
     assert next(obj.Label for obj in stale(stages.values())) == "Three thin plies"
 
 
+class Broken:
+    """An object of somebody else whose program has a fault."""
+
+    def __init__(self, obj):
+        obj.Proxy = self
+
+    def execute(self, obj):
+        raise ZeroDivisionError("a fault of the program")
+
+
+@pytest.mark.parametrize("what", ["document", "object"])
+def test_a_mistake_is_one_sentence_where_a_fault_is_a_traceback(hatch, what, capfd):
+    document, _, stages = hatch
+    layup = stages["Layup"]
+    layup.Resin = "none such"
+    capfd.readouterr()
+    (document if what == "document" else layup).recompute()
+    said = "".join(capfd.readouterr())
+    assert "Laywright: Layup, resin: found 'none such', which" in said
+    assert "Traceback" not in said
+    assert layup.getStatusString().startswith("Layup, resin: found 'none such', which")
+
+    broken = document.addObject("App::FeaturePython", "Broken")
+    Broken(broken)
+    broken.touch()
+    document.recompute([broken])
+    said = "".join(capfd.readouterr())
+    assert "Traceback (most recent call last)" in said
+    assert "in execute" in said
+    assert "a fault of the program" in said
+
+
 def test_inputs_follow_expressions_and_the_users_units(hatch):
     document, _, stages = hatch
     body = stages["MouldBody"]

@@ -2,6 +2,8 @@
 
 import FreeCAD
 
+from freecad.laywright.sentence import speak_freely
+
 FreeCAD.__unit_test__ += ["freecad.laywright.selftest"]
 
 
@@ -15,8 +17,13 @@ class _Documents:
 
             adopt(document)
 
+    def slotRecomputedObject(self, obj):
+        """Let tracebacks be seen again once a failed object has said its sentence."""
+        speak_freely()
+
     def slotRecomputedDocument(self, document):
         """Say in the tree which results are out of date."""
+        speak_freely()
         if any(_ours(obj) for obj in document.Objects):
             from freecad.laywright.staleness import mark
 

@@ -12,7 +12,8 @@ from dataclasses import dataclass
 import FreeCAD
 
 from freecad.laywright import bridge, host
-from laywright.errors import Cancelled, InputError, LaywrightError
+from freecad.laywright.sentence import tell
+from laywright.errors import InputError, LaywrightError
 
 __all__ = [
     "SCHEMA",
@@ -177,11 +178,7 @@ class StageObject:
         except LaywrightError as problem:
             self.problem = problem
             obj.Status = f"out of date: {problem}"
-            if isinstance(problem, Cancelled):
-                raise
-            raise type(problem)(
-                f"{obj.Label}, {problem.where}", problem.found, problem.needed, problem.remedy
-            ) from None
+            tell(f"{obj.Label}, {problem}")
         except Exception as problem:
             obj.Status = f"out of date: {type(problem).__name__}: {problem}"
             raise

@@ -2,6 +2,8 @@
 
 from pivy import coin
 
+from freecad.laywright.views.overlay import Overlay
+
 __all__ = ["Arrow"]
 
 _HEAD = 0.25  # share of the length
@@ -9,7 +11,7 @@ _SLIM = 0.12
 _WIDTH = 3.0
 
 
-class Arrow:
+class Arrow(Overlay):
     """A line with a cone on its end.
 
     Parameters
@@ -21,21 +23,9 @@ class Arrow:
     """
 
     def __init__(self, vobj, colour):
-        self._switch = coin.SoSwitch()
         self._content = coin.SoSeparator()
         self._colour = colour
-        self._switch.addChild(self._content)
-        vobj.RootNode.addChild(self._switch)
-        self.show(False)
-
-    def show(self, visible):
-        """Show or hide it."""
-        self._switch.whichChild = coin.SO_SWITCH_ALL if visible else coin.SO_SWITCH_NONE
-
-    @property
-    def is_shown(self):
-        """Whether it is shown."""
-        return self._switch.whichChild.getValue() == coin.SO_SWITCH_ALL
+        super().__init__(vobj, (self._content,), coin.SoSeparator)
 
     def draw(self, start, end):
         """Draw it from one point to another (FreeCAD vectors, mm)."""

@@ -2,10 +2,12 @@
 
 from pivy import coin
 
+from freecad.laywright.views.overlay import Overlay
+
 __all__ = ["ColouredSurface"]
 
 
-class ColouredSurface:
+class ColouredSurface(Overlay):
     """Triangles with one colour each.
 
     Parameters
@@ -15,15 +17,8 @@ class ColouredSurface:
     """
 
     def __init__(self, vobj):
-        self._switch = coin.SoSwitch()
         self._content = coin.SoSeparator()
-        self._switch.addChild(self._content)
-        vobj.RootNode.addChild(self._switch)
-        self.show(False)
-
-    def show(self, visible):
-        """Show or hide it."""
-        self._switch.whichChild = coin.SO_SWITCH_ALL if visible else coin.SO_SWITCH_NONE
+        super().__init__(vobj, (self._content,), coin.SoSeparator)
 
     def write(self, points, triangles, colours):
         """Set points (x, y, z), triangles (three point numbers) and colours (r, g, b)."""

@@ -2,6 +2,8 @@
 
 from pivy import coin
 
+from freecad.laywright.views.overlay import Overlay
+
 __all__ = ["Legend", "place_legends"]
 
 _LEFT, _LOW = -0.96, -0.94
@@ -9,7 +11,7 @@ _STEP, _SIDE = 0.075, 0.045
 _BETWEEN = 0.5  # rows
 
 
-class Legend:
+class Legend(Overlay):
     """Squares with text, drawn over the scene, shown while its object is shown.
 
     Parameters
@@ -19,11 +21,8 @@ class Legend:
     """
 
     def __init__(self, vobj):
-        self._switch = coin.SoSwitch()
         self._rows = coin.SoSeparator()
         self._place = coin.SoTranslation()
-        outside = coin.SoType.fromName("SoSkipBoundingGroup")
-        group = outside.createInstance() if not outside.isBad() else coin.SoSeparator()
         overlay = coin.SoAnnotation()
         camera = coin.SoOrthographicCamera()
         camera.viewportMapping = coin.SoCamera.LEAVE_ALONE
@@ -36,18 +35,12 @@ class Legend:
         unpickable.style = coin.SoPickStyle.UNPICKABLE
         for node in (camera, light, unpickable, self._place, self._rows):
             overlay.addChild(node)
-        group.addChild(overlay)
-        self._switch.addChild(group)
-        vobj.RootNode.addChild(self._switch)
-
-    def show(self, visible):
-        """Show or hide the legend."""
-        self._switch.whichChild = coin.SO_SWITCH_ALL if visible else coin.SO_SWITCH_NONE
+        super().__init__(vobj, (overlay,), _outside)
 
     @property
     def is_shown(self):
         """Whether it is shown and has anything to say."""
-        return self._switch.whichChild.getValue() == coin.SO_SWITCH_ALL and bool(self.texts)
+        return super().is_shown and bool(self.texts)
 
     def raise_by(self, rows):
         """Leave room for so many rows below; return the number of rows that are now taken."""
@@ -88,6 +81,12 @@ def place_legends(document):
         legend = getattr(getattr(obj.ViewObject, "Proxy", None), "legend", None)
         if legend is not None and legend.is_shown:
             taken = legend.raise_by(taken)
+
+
+def _outside():
+    """Return a group that is left out when the view is fitted to what it shows."""
+    kind = coin.SoType.fromName("SoSkipBoundingGroup")
+    return coin.SoSeparator() if kind.isBad() else kind.createInstance()
 
 
 def _square(colour, low):

@@ -2,11 +2,13 @@
 
 from pivy import coin
 
+from freecad.laywright.views.overlay import Overlay
+
 __all__ = ["SceneLines"]
 
 
-class SceneLines:
-    """Lines of one colour.
+class SceneLines(Overlay):
+    """Lines of one colour, shown as soon as there are any.
 
     Parameters
     ----------
@@ -17,22 +19,16 @@ class SceneLines:
     width : float
         In pixels.
     holder : class of node
-        `coin.SoAnnotation` to be seen through surfaces, `coin.SoSeparator` to be hidden by them.
+        See `Overlay`.
     """
 
     def __init__(self, vobj, colour, width, holder):
-        self._switch = coin.SoSwitch()
         self._place = coin.SoCoordinate3()
         self._lines = coin.SoLineSet()
-        content = holder()
         paint, style = coin.SoBaseColor(), coin.SoDrawStyle()
         paint.rgb.setValue(*colour)
         style.lineWidth = width
-        for node in (paint, style, self._place, self._lines):
-            content.addChild(node)
-        self._switch.addChild(content)
-        vobj.RootNode.addChild(self._switch)
-        self.write([])
+        super().__init__(vobj, (paint, style, self._place, self._lines), holder)
 
     def write(self, lines):
         """Set the lines, each a list of points (x, y, z); none hides them."""
@@ -43,4 +39,4 @@ class SceneLines:
         if points:
             self._place.point.setValues(0, len(points), points)
             self._lines.numVertices.setValues(0, len(counts), counts)
-        self._switch.whichChild = coin.SO_SWITCH_ALL if points else coin.SO_SWITCH_NONE
+        self.show(bool(points))
