@@ -13,27 +13,10 @@ import numpy as np
 
 from laywright.arrays import Array, FloatArray, IntArray, floats, ints
 from laywright.errors import GeometryError
+from laywright.surface.edge_table import EdgeTable, edge_table
 from laywright.tolerances import TOLERANCES
 
-__all__ = ["EdgeTable", "Surface"]
-
-
-@dataclass(frozen=True, eq=False)
-class EdgeTable:
-    """Every edge of a surface once.
-
-    Attributes
-    ----------
-    ends : (e, 2) int
-        Vertex indices, the smaller first.
-    left, right : (e,) int
-        The triangle that runs along the edge from its first to its second end, and the one
-        that runs against it; -1 where there is none.
-    """
-
-    ends: IntArray
-    left: IntArray
-    right: IntArray
+__all__ = ["Surface"]
 
 
 @dataclass(frozen=True, eq=False)
@@ -178,31 +161,7 @@ class Surface:
         GeometryError
             If an edge has more than two triangles, or two that run the same way.
         """
-        start = self.triangles.ravel()
-        end = np.roll(self.triangles, -1, axis=1).ravel()
-        owner = np.repeat(np.arange(len(self.triangles)), 3)
-        forward = start < end
-        low, high = np.minimum(start, end), np.maximum(start, end)
-        key = low * len(self.vertices) + high
-        unique, index = np.unique(key, return_inverse=True)
-        sides = []
-        for along in (forward, ~forward):
-            side = np.full(len(unique), -1, dtype=np.int64)
-            side[index[along]] = owner[along]
-            if (side >= 0).sum() != along.sum():
-                count = np.bincount(index[along], minlength=len(unique))
-                worst = int(np.argmax(count))
-                x, y, z = self.vertices[unique[worst] // len(self.vertices)]
-                raise GeometryError(
-                    ", ".join(self.patch_names),
-                    f"{int((count > 1).sum())} edges with more than two triangles or triangles "
-                    f"turned against each other, one at ({x:.2f}, {y:.2f}, {z:.2f}) mm",
-                    "at most two triangles along an edge, turned the same way",
-                    "repair the mesh or pick faces that do not touch along an edge",
-                )
-            sides.append(side)
-        ends = np.stack([unique // len(self.vertices), unique % len(self.vertices)], axis=1)
-        return EdgeTable(ints(ends, -1, 2), ints(sides[0], -1), ints(sides[1], -1))
+        return edge_table(self.vertices, self.triangles, ", ".join(self.patch_names))
 
     @cached_property
     def boundary_loops(self) -> tuple[IntArray, ...]:

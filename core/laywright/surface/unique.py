@@ -9,10 +9,11 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import numpy as np
+from scipy.sparse import csr_matrix
 
 from laywright.arrays import Array, IntArray, ints
 
-__all__ = ["unique_keys", "unique_rows"]
+__all__ = ["order_of", "unique_keys", "unique_rows"]
 
 # Odd numbers that scatter bits (the golden ratio and two primes; any odd numbers would do).
 _MIX = (0x9E3779B97F4A7C15, 0xC2B2AE3D27D4EB4F, 0x165667B19E3779F9)
@@ -76,6 +77,28 @@ def unique_keys(keys: Array) -> tuple[IntArray, IntArray]:
     """
     bits = np.ascontiguousarray(keys, dtype=np.int64).view(np.uint64)
     return _settled(bits, lambda one, other: np.asarray(bits[one] == bits[other]))
+
+
+def order_of(numbers: IntArray, below: int) -> Array:
+    """Return the places of small numbers in their order, equal ones as they stood: (k,) int.
+
+    Sorted by counting, in a time that does not depend on how they are mixed.
+
+    Parameters
+    ----------
+    numbers : (k,) int
+        From 0 to `below` - 1.
+    below : int
+        What all are smaller than.
+
+    Examples
+    --------
+    >>> order_of(np.array([2, 0, 2, 1]), 3).tolist()
+    [1, 3, 0, 2]
+    """
+    count = len(numbers)
+    table = (np.ones(count, dtype=bool), numbers, np.arange(count + 1))
+    return np.asarray(csr_matrix(table, shape=(count, below)).tocsc().indices)
 
 
 def _settled(key: Array, same: Callable[[Array, Array], Array]) -> tuple[IntArray, IntArray]:
