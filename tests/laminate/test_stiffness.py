@@ -143,10 +143,33 @@ def test_many_laminates_in_one_call():
     )
 
 
-def test_moduli_of_an_even_plate_are_those_of_its_material():
+def test_one_laminate_under_many_loads_and_many_laminates_under_their_own():
+    rng = np.random.default_rng(6)
+    angles, thicknesses = rng.uniform(-3, 3, (5, 3)), rng.uniform(0.1, 1.0, (5, 3))
+    many = laminate_stiffness(np.stack([STIFF, SOFT, STIFF]), angles, thicknesses)
+    force, moment = rng.normal(size=(5, 3)), rng.normal(size=(5, 3))
+    one = laminate_stiffness(np.stack([STIFF, SOFT, STIFF]), angles[1], thicknesses[1])
+    for stiffness in (many, one):
+        strain, curvature = response(stiffness, force, moment)
+        a, b, d = (np.broadcast_to(m, (5, 3, 3)) for m in (stiffness.a, stiffness.b, stiffness.d))
+        carried = np.einsum("nij,nj->ni", a, strain) + np.einsum("nij,nj->ni", b, curvature)
+        turned = np.einsum("nij,nj->ni", b, strain) + np.einsum("nij,nj->ni", d, curvature)
+        assert np.allclose(carried, force, rtol=1e-9)
+        assert np.allclose(turned, moment, rtol=1e-9)
+
+
+def test_whole_numbers_are_taken_as_numbers():
+    strain, curvature = response(laminate_stiffness([SOFT, SOFT], [0, 1], [1, 2]), [3, 0, 0])
+    real = response(laminate_stiffness([SOFT, SOFT], [0.0, 1.0], [1.0, 2.0]), [3.0, 0.0, 0.0])
+    assert np.array_equal(np.stack([strain, curvature]), np.stack(real))
+
+
+@pytest.mark.parametrize("thickness", [1.0, 2.5])
+def test_moduli_of_an_even_plate_are_those_of_its_material(thickness):
     lamina = Lamina(30e3, 20e3, 0.2, 6e3)
-    whole = laminate_stiffness([reduced_stiffness(lamina)] * 3, [0.0] * 3, [0.2, 0.5, 0.3])
-    for moduli in (in_plane_moduli(whole, 1.0), bending_moduli(whole, 1.0)):
+    shares = np.array([0.2, 0.5, 0.3])
+    whole = laminate_stiffness([reduced_stiffness(lamina)] * 3, [0.0] * 3, shares * thickness)
+    for moduli in (in_plane_moduli(whole, thickness), bending_moduli(whole, thickness)):
         assert moduli.e_x == pytest.approx(30e3, rel=1e-12)
         assert moduli.e_y == pytest.approx(20e3, rel=1e-12)
         assert moduli.g_xy == pytest.approx(6e3, rel=1e-12)

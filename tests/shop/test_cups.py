@@ -75,8 +75,36 @@ def test_a_cup_that_gels_before_it_is_mixed_is_refused():
     fast = load_materials().resin("Laminating epoxy, fast hardener")
     assert pot_life(fast, 36.0) > 8.0 > pot_life(fast, 37.0)
     fill_cups(plies({1: 50.0}), fast, 100.0, 0.1, 36.0)
-    with pytest.raises(InputError, match="8 minutes that mixing takes"):
+    with pytest.raises(InputError) as caught:
         fill_cups(plies({1: 50.0}), fast, 100.0, 0.1, 37.0)
+    assert caught.value.where == f"pot life of {fast.name}"
+    assert caught.value.found == "8 minutes at 37 degC"
+    assert caught.value.needed == "more than the 8 minutes that mixing takes"
+    assert caught.value.remedy == "take a slower hardener or a cooler shop"
+
+
+def test_a_scale_that_is_just_fine_enough_is_taken():
+    """Ten percent is allowed: one step of 1 g off by half of it and 5 g or more to weigh."""
+    ratio = RESIN.hardener_ratio / 100.0
+    edge = 1.0 / 0.10 * (1.0 + 1.0 / ratio)
+    (cup,) = fill_cups(plies({1: edge * 1.01}), RESIN, 100.0, 1.0, 21.0)
+    assert cup.hardener_error <= 0.10
+    with pytest.raises(InputError) as caught:
+        fill_cups(plies({1: 8.0, 2: 4.0}), RESIN, 100.0, 1.0, 21.0)
+    assert caught.value.where == "scale for the cup of ply 1 and ply 2"
+    assert "an error of 10% at most" in caught.value.needed
+
+
+def test_a_cup_never_goes_past_its_limit_by_the_steps_of_the_scale():
+    for mass in range(90, 101):
+        for step in (0.1, 0.5, 1.0):
+            cups = fill_cups(plies({1: float(mass)}), RESIN, 100.0, step, 21.0)
+            assert max(cup.scale_after_hardener for cup in cups) <= 100.0
+            held = sum(cup.scale_after_hardener for cup in cups)
+            assert mass - 1e-9 <= held <= mass + 2.0 * step * len(cups)
+            assert [cup.number for cup in cups] == list(range(1, len(cups) + 1))
+    (one,) = fill_cups(plies({1: 96.0}), RESIN, 100.0, 1.0, 21.0)
+    assert one.scale_after_hardener == 96.0
 
 
 @given(

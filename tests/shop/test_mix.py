@@ -236,6 +236,76 @@ def test_bad_input_is_named(call, where):
     assert caught.value.where == where
 
 
+@pytest.mark.parametrize(
+    ("call", "sentence"),
+    [
+        (
+            lambda: plan_mix((), RESIN, 0.5, EXACT),
+            "mixing plan: found no ply, needed at least one; add plies to the layup",
+        ),
+        (
+            lambda: plan_mix((PlyCloth(3, "c", 0.9, 200.0),), RESIN, 0.5, EXACT),
+            "ply 3: area: found 0.9 mm^2, needed",
+        ),
+        (
+            lambda: plan_mix((PlyCloth(1, "c", 1e5, 4.9),), RESIN, 0.5, EXACT),
+            "ply 1: areal weight: found 4.9 g/m^2, needed",
+        ),
+        (
+            lambda: plan_mix((PlyCloth(2, "c", 1e5, 200.0, None, 1.6e5),), RESIN, 0.5, EXACT),
+            "ply 2: covered area: found 160000 mm^2, needed",
+        ),
+        (
+            lambda: plan_mix((PlyCloth(1, "c", 1e5, 200.0, 0.96),), RESIN, 0.5, EXACT),
+            "ply 1: resin share: found 0.96, needed",
+        ),
+        (
+            lambda: plan_mix(cloth(60.0), RESIN, 0.5, EXACT, coupon_g=10000.5),
+            "mix for coupons: found 10000.5 g, needed",
+        ),
+    ],
+)
+def test_bad_input_is_said_in_one_sentence(call, sentence):
+    with pytest.raises(InputError) as caught:
+        call()
+    assert str(caught.value).startswith(sentence)
+
+
+@pytest.mark.parametrize(
+    "ply",
+    [
+        PlyCloth(1, "c", 1.0, 200.0),
+        PlyCloth(1, "c", 1e5, 5.0),
+        PlyCloth(1, "c", 1e5, 3000.0),
+        PlyCloth(1, "c", 1e5, 200.0, None, 0.0),
+        PlyCloth(1, "c", 1e5, 200.0, None, 1.5e5),
+        PlyCloth(1, "c", 1e5, 200.0, 0.05),
+        PlyCloth(1, "c", 1e5, 200.0, 0.95),
+    ],
+)
+def test_the_ends_of_what_is_allowed_are_allowed(ply):
+    fine = dataclasses.replace(EXACT, scale_resolution_g=1e-3, cup_limit_g=1000.0)
+    own = 0.5 if ply.resin_share is None else ply.resin_share
+    plies = (dataclasses.replace(ply, ply=2), *cloth(60.0))
+    assert plan_mix(plies, RESIN, 0.5, fine).ply_resin_g[1] == pytest.approx(
+        ply.area_mm2 * ply.areal_weight * 1e-6 * own / (1.0 - own)
+    )
+
+
+def test_a_coat_takes_half_the_time_of_a_ply_and_is_numbered_where_there_are_several():
+    """0.5 m^2 at 20 minutes for a square metre: 10 minutes for a ply, 5 for a coat."""
+    pieces = (PlyCloth(1, "c", 5e5, 200.0, None, 5e5), PlyCloth(2, "c", 5e5, 200.0, None, 5e5))
+    settings = dataclasses.replace(
+        EXACT, square_metre_minutes=20.0, seal_coats=1, fill_coats=1, cup_limit_g=400.0
+    )
+    plan = plan_mix(pieces, RESIN, 0.5, settings)
+    assert [cup.uses[0] for cup in plan.cups] == ["seal coat", "fill coat"]
+    assert plan.cups[0].stir_at_minutes == 0.0
+    assert plan.cups[0].hands_minutes == pytest.approx(8.0 + 5.0 + 10.0 + 10.0)
+    assert plan.cups[1].hands_minutes == pytest.approx(8.0 + 5.0)
+    assert plan.laying_minutes == pytest.approx(plan.cups[0].hands_minutes)
+
+
 def test_a_plate_of_coupons_shares_the_cups_of_the_plies():
     """What the plies and the plate hold adds up to what the cups hold, ply by ply."""
     settings = MixSettings(extra_share=0.0, scale_resolution_g=0.01, fill_coats=1)
