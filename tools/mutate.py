@@ -22,22 +22,21 @@ ROOT = Path(__file__).resolve().parent.parent
 KERNELS = {
     "draft": (
         ("mould/release.py", "mould/regions.py", "mould/wanted_draft.py", "mould/visibility.py"),
-        ("mould/test_release.py", "mould/test_regions.py", "mould/test_wanted_draft.py")
-        + ("mould/test_visibility.py", "checks/test_draft.py", "checks/test_undercut.py"),
+        "mould/test_release.py mould/test_regions.py mould/test_wanted_draft.py "
+        "mould/test_visibility.py checks/test_draft.py checks/test_undercut.py",
     ),
     "drape": (
         ("cloth/energy.py", "cloth/strain.py", "cloth/descent.py"),
-        ("cloth/test_energy.py", "cloth/test_strain.py", "cloth/test_descent.py")
-        + ("cloth/test_solver.py",),
+        "cloth/test_energy.py cloth/test_strain.py cloth/test_descent.py cloth/test_solver.py",
     ),
     "stiffness": (
         ("laminate/stiffness.py", "laminate/rotation.py"),
-        ("laminate/test_stiffness.py", "laminate/test_rotation.py", "laminate/test_laminate.py")
-        + ("checks/test_laminate_clt.py",),
+        "laminate/test_stiffness.py laminate/test_rotation.py laminate/test_laminate.py "
+        "checks/test_laminate_clt.py",
     ),
     "mix": (
         ("shop/mix.py", "shop/cups.py"),
-        ("shop/test_mix.py", "shop/test_cups.py", "checks/test_weight.py"),
+        "shop/test_mix.py shop/test_cups.py checks/test_weight.py",
     ),
 }
 
@@ -45,7 +44,7 @@ KERNELS = {
 DECORATED = re.compile(r"^(@stage\([^)]*\))\n(def (\w+)\()", re.MULTILINE)
 
 
-def prepared(folder: Path, files: tuple[str, ...], tests: tuple[str, ...]) -> None:
+def prepared(folder: Path, files: tuple[str, ...], tests: str) -> None:
     """Copy the checkout into `folder` as mutmut wants it."""
     shutil.copytree(ROOT / "core", folder / "src", ignore=shutil.ignore_patterns("__pycache__"))
     # The tests find the checkout's other folders from their own place.
@@ -61,7 +60,7 @@ def prepared(folder: Path, files: tuple[str, ...], tests: tuple[str, ...]) -> No
         "[tool.mutmut]\n"
         'source_paths = ["src"]\n'
         f"only_mutate = {json.dumps([f'src/laywright/{name}' for name in files])}\n"
-        f"pytest_add_cli_args_test_selection = {json.dumps([f'tests/{name}' for name in tests])}\n"
+        f"pytest_add_cli_args_test_selection = {json.dumps([f'tests/{name}' for name in tests.split()])}\n"
         'pytest_add_cli_args = ["-p", "no:cacheprovider"]\n'
         'also_copy = ["examples", "docs", "icons", "freecad_mod", "tools"]\n'
         "mutate_only_covered_lines = true\n"
