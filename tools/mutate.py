@@ -56,11 +56,12 @@ def prepared(folder: Path, files: tuple[str, ...], tests: str) -> None:
         for decorator, _, function in DECORATED.findall(text):
             text += f"\n\n{function} = {decorator[1:]}({function})\n"
         path.write_text(DECORATED.sub(r"\2", text), encoding="utf-8")
+    chosen = [f"tests/{name}" for name in tests.split()]
     (folder / "pyproject.toml").write_text(
         "[tool.mutmut]\n"
         'source_paths = ["src"]\n'
         f"only_mutate = {json.dumps([f'src/laywright/{name}' for name in files])}\n"
-        f"pytest_add_cli_args_test_selection = {json.dumps([f'tests/{name}' for name in tests.split()])}\n"
+        f"pytest_add_cli_args_test_selection = {json.dumps(chosen)}\n"
         'pytest_add_cli_args = ["-p", "no:cacheprovider"]\n'
         'also_copy = ["examples", "docs", "icons", "freecad_mod", "tools"]\n'
         "mutate_only_covered_lines = true\n"
