@@ -1,21 +1,19 @@
 """Stiffness of very many laminates: all in one call, against a plain loop over numpy arrays.
 
-    PYTHONPATH=core python benchmarks/laminate.py
+    python benchmarks/laminate.py [LAMINATES ...]
 
-Prints for each row what was done, our time, the peer's time and their ratio.  Both give the same
-A, B and D, which is checked before anything is timed.
+Both give the same A, B and D, which is checked.
 """
 
 from __future__ import annotations
 
-import time
-
 import numpy as np
+from rows import Case, Found, Kernel, main, ratio_within
 
 from laywright.laminate.lamina import Lamina, reduced_stiffness
 from laywright.laminate.stiffness import laminate_stiffness
 
-LAMINATES, PLIES = 10_000, 16
+PLIES = 16
 KINDS = (
     Lamina(140e3, 9e3, 0.3, 5e3),
     Lamina(45e3, 12e3, 0.28, 4.5e3),
@@ -56,30 +54,30 @@ def plain_loop(matrices, angles, thicknesses):
     return result
 
 
-def fastest(call, times):
-    """Return the least of several times, s."""
-    found = []
-    for _ in range(times):
-        start = time.perf_counter()
-        call()
-        found.append(time.perf_counter() - start)
-    return min(found)
+def laminates(count):
+    given = stacks(count)
+
+    def compare(ours, peer):
+        for power, matrix in enumerate((ours.a, ours.b, ours.d)):
+            assert np.allclose(matrix, peer[:, power], rtol=1e-9, atol=1e-9 * np.abs(peer).max())
+        return Found("the same A, B and D")
+
+    return Case(count, lambda _: laminate_stiffness(*given), lambda _: plain_loop(*given), compare)
 
 
-def main():
-    few = stacks(50)
-    ours, peer = laminate_stiffness(*few), plain_loop(*few)
-    for power, matrix in enumerate((ours.a, ours.b, ours.d)):
-        assert np.allclose(matrix, peer[:, power], rtol=1e-9, atol=1e-9 * np.abs(peer).max())
-    many = stacks(LAMINATES)
-    mine = fastest(lambda: laminate_stiffness(*many), 5)
-    # The loop takes the same time for each laminate: a tenth of them is timed.
-    loop = fastest(lambda: plain_loop(*(part[: LAMINATES // 10] for part in many)), 2) * 10.0
-    print(
-        f"{LAMINATES} laminates of {PLIES} plies: ours {mine:.3f} s, plain loop {loop:.2f} s, "
-        f"ratio {loop / mine:.0f}"
-    )
-
+KERNELS = (
+    Kernel(
+        "laminates",
+        f"Stiffness of laminates of {PLIES} plies",
+        "a loop over numpy arrays, ply by ply, as the textbook writes it",
+        "at most a twentieth of the peer's time",
+        "laminates",
+        (100, 1_000, 10_000),
+        (100,),
+        laminates,
+        ratio_within(0.05),
+    ),
+)
 
 if __name__ == "__main__":
-    main()
+    main(KERNELS)

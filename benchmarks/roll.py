@@ -1,21 +1,19 @@
 """Cloth used by the roll plan, against plain bottom-left and the packing library alone.
 
-    PYTHONPATH=core python benchmarks/roll.py [seconds]
+    python benchmarks/roll.py [PIECES ...]
 
-Prints for each set of pieces how much of the roll's usable width becomes pieces: by the simple
-packing alone, by the roll plan, by bottom-left on a grid with pieces in the order of their
-length, and by the packing library with the same pieces, gap, time and worker.  The pieces are
-invented.  All plans are checked for gaps and edges before they are counted.
+Compared is how much of the roll's usable width becomes pieces: by the simple packing alone, by
+the roll plan, by bottom-left on a grid with pieces in the order of their length, and by the
+packing library with the same pieces, gap, time and worker.  The pieces are invented.  All plans
+are checked for gaps and edges before they are counted.
 """
 
 from __future__ import annotations
 
-import sys
-import time
-
 import numpy as np
 import shapely
 import spyrrow
+from rows import Case, Found, Kernel, main
 from scipy.signal import fftconvolve
 from shapely.geometry import Polygon
 
@@ -28,7 +26,9 @@ from laywright.laminate.materials import Weave
 
 WIDTH, EDGE, GAP, GRID = 1000.0, 10.0, 5.0, 5.0
 USABLE = WIDTH - 2.0 * EDGE
-SETS = ((20, 150.0), (60, 120.0), (400, 80.0))
+SIZES = {20: 150.0, 60: 120.0, 400: 80.0}
+SECONDS = 10
+FEW = 20  # fewer pieces are a trial of this file: 1 s
 
 
 def outlines(count, size):
@@ -125,37 +125,60 @@ def library(shapes, seconds):
     return spots
 
 
-def main(seconds=10):
-    print(f"share of {USABLE:.0f} mm usable width x length that becomes pieces, {seconds} s each")
-    for count, size in SETS:
-        shapes = outlines(count, size)
-        area = sum(Polygon(shape).area for shape in shapes)
-        found = {}
-        for name, weave, budget in (
-            ("simple", Weave.TWILL, 0.0),
-            ("roll plan", Weave.TWILL, float(seconds)),
-            ("roll plan, like faces", Weave.PLAIN, float(seconds)),
-        ):
-            settings = RollSettings(edge=EDGE, gap=GAP, seconds=budget)
-            start = time.perf_counter()
-            (roll,) = plan_roll(patterns(shapes, weave), settings).rolls
-            found[name] = (roll.length, time.perf_counter() - start)
-        for name, call in (
-            ("bottom-left", lambda shapes=shapes: bottom_left(shapes)),
-            ("library alone", lambda shapes=shapes: library(shapes, seconds)),
-        ):
-            start = time.perf_counter()
-            spots = call()
-            spent = time.perf_counter() - start
-            assert fits(shapes, spots, USABLE, GAP) or name == "library alone"
-            found[name] = (end_of(shapes, spots), spent)
-        print(f"{count} pieces:")
-        for name, (length, spent) in found.items():
-            print(
-                f"    {name:22} {area / (length * USABLE):6.1%}   {length / 1000.0:7.3f} m   "
-                f"{spent:5.1f} s"
-            )
+def planned(shapes, weave, seconds):
+    """Return the length that the roll plan needs, mm."""
+    settings = RollSettings(edge=EDGE, gap=GAP, seconds=float(seconds))
+    (roll,) = plan_roll(patterns(shapes, weave), settings).rolls
+    return roll.length
 
+
+def packed(count):
+    size = SIZES.get(count, 80.0)
+    seconds = SECONDS if count >= FEW else 1
+    shapes = outlines(count, size)
+    area = sum(Polygon(shape).area for shape in shapes)
+
+    def share(length):
+        return area / (length * USABLE)
+
+    def compare(length, spots):
+        # The library keeps the gap to its own accuracy, ours to the last digit.
+        assert fits(shapes, spots, USABLE, GAP - 0.01)
+        low = bottom_left(shapes)
+        assert fits(shapes, low, USABLE, GAP)
+        ours, peer = share(length), share(end_of(shapes, spots))
+        others = {
+            "bottom-left": end_of(shapes, low),
+            "without a search": planned(shapes, Weave.TWILL, 0.0),
+            "faces alike": planned(shapes, Weave.PLAIN, seconds),
+        }
+        told = ", ".join(f"{name} {share(length):.1%}" for name, length in others.items())
+        return Found(
+            f"used {ours:.1%}, peer {peer:.1%}; {told}",
+            {"ours": ours, "peer": peer, "bottom-left": share(others["bottom-left"])},
+        )
+
+    return Case(
+        count,
+        lambda _: planned(shapes, Weave.TWILL, seconds),
+        lambda _: library(shapes, seconds),
+        compare,
+    )
+
+
+KERNELS = (
+    Kernel(
+        "roll",
+        f"Pack a roll, {SECONDS} s each",
+        "the packing library alone (spyrrow), one worker, the same pieces and gap",
+        "at least the share of cloth that the peer uses in the same time",
+        "pieces",
+        tuple(SIZES),
+        (8,),
+        packed,
+        lambda row: row.figures["ours"] >= row.figures["peer"],
+    ),
+)
 
 if __name__ == "__main__":
-    main(*(int(argument) for argument in sys.argv[1:2]))
+    main(KERNELS)

@@ -145,7 +145,7 @@ def measure(kernel: Kernel, size: int, seconds: float = 3.0) -> Row:
     """Time ours and the peer in turn, in this process, and compare what they give.
 
     They take turns for that many seconds, three times at least and 25 times at most; where one
-    turn takes ten times as long, once.
+    turn takes five times as long, once.
     """
     case = kernel.case(size)
     calls = [call for call in (case.ours, case.peer) if call is not None]
@@ -167,7 +167,7 @@ def measure(kernel: Kernel, size: int, seconds: float = 3.0) -> Row:
 
 def _runs(done: int, spent: float, seconds: float) -> int:
     """Return how many turns there are to be."""
-    if done and spent / done > 10.0 * seconds:
+    if done and spent / done > 5.0 * seconds:
         return 1
     return 25 if spent < seconds else 3
 

@@ -1,37 +1,38 @@
-"""Print tiles against a bare cut: python benchmarks/tiles.py
+"""Print tiles against bare cuts: python benchmarks/tiles.py [NAME] [TRIANGLES ...]
 
-The peer is manifold3d alone, which cuts the same body into the same boxes and hands back
-triangles: no search of the cuts, no joints, marks, poses, checks.  The body is an invented
-crowned hatch on its mould; the finest ones are halved from a coarser one.  Times are seconds of
-the processor, so that other work on the machine counts little, and the best of a few runs.
+Tiles: the peer is manifold3d alone, which cuts the same body into the same boxes and hands back
+triangles: no joints, marks, poses, checks.  The search of the cuts is timed by itself.  Dowels:
+the peer takes all holes off the body in one batch boolean before it cuts.  The body is an
+invented crowned hatch on its mould; fine ones are halved from a coarser one.
 """
 
 from __future__ import annotations
 
 import dataclasses
+import math
 import sys
 import time
-from pathlib import Path
 
 import numpy as np
+from manifold3d import Manifold, OpType
+from rows import Case, Found, Kernel, main, ratio_within
 
-ROOT = Path(__file__).parent.parent
-sys.path[:0] = [str(ROOT / "core"), str(ROOT / "tests")]
-
-import shapes  # noqa: E402
-from laywright.mould.body import MouldBody, build_body  # noqa: E402
-from laywright.mould.cells import cell_block, places  # noqa: E402
-from laywright.mould.cut_search import plan_cuts  # noqa: E402
-from laywright.mould.cuts import PrintPose  # noqa: E402
-from laywright.mould.printer import Printer  # noqa: E402
-from laywright.mould.solid import to_manifold  # noqa: E402
-from laywright.mould.tile import TileSettings  # noqa: E402
-from laywright.mould.tiles import cut_tiles  # noqa: E402
-from laywright.surface.face import MouldSide, take_face  # noqa: E402
-from laywright.surface.triangles import Surface  # noqa: E402
+import shapes
+from laywright.mould.body import MouldBody, build_body
+from laywright.mould.cells import cell_block, cells_of, places
+from laywright.mould.cut_search import plan_cuts
+from laywright.mould.printer import Printer
+from laywright.mould.seam_joints import joints_for
+from laywright.mould.solid import joined, to_manifold
+from laywright.mould.tile import TileSettings
+from laywright.mould.tiles import cut_tiles
+from laywright.surface.face import MouldSide, take_face
+from laywright.surface.triangles import Surface
 
 SETTINGS = TileSettings(plan_seconds=60.0)
-FLAT = dataclasses.replace(SETTINGS, pose=PrintPose.BASE_DOWN, least_tile=28.0)
+NINE = Printer("three by three", (172.0, 130.0, 130.0))
+MANY = Printer("four by four", (134.0, 104.0, 110.0))
+COARSE = 80_000
 
 
 def halved(surface: Surface) -> Surface:
@@ -47,7 +48,10 @@ def halved(surface: Surface) -> Surface:
     return Surface(points, triangles, np.tile(surface.patches, 4), surface.patch_names)
 
 
-def body_of(spacing: float, times: int) -> MouldBody:
+def body_of(triangles: int) -> MouldBody:
+    """Return the body of a hatch in about so many triangles."""
+    times = max(0, math.ceil(math.log(triangles / COARSE, 4.0)))
+    spacing = math.sqrt(420.0 * 300.0 * 3.8 * 4.0**times / triangles)
     face = take_face(shapes.hatch(spacing=spacing), (0, 0, 1), mould_side=MouldSide.INSIDE)
     body = build_body(face, 1.0)
     solid, working = body.solid, body.working
@@ -56,16 +60,7 @@ def body_of(spacing: float, times: int) -> MouldBody:
     return dataclasses.replace(body, solid=solid, working=working)
 
 
-def best(function, runs):
-    times = []
-    for _ in range(runs):
-        start = time.process_time()
-        result = function()
-        times.append(time.process_time() - start)
-    return min(times), result
-
-
-def fresh(body: MouldBody) -> MouldBody:
+def anew(body: MouldBody) -> MouldBody:
     """The same body without anything that an earlier run has kept on it."""
     return dataclasses.replace(
         body,
@@ -74,45 +69,102 @@ def fresh(body: MouldBody) -> MouldBody:
     )
 
 
-def bare(body: MouldBody, plan) -> int:
-    solid = to_manifold(body.solid.moved(body.solid.vertices @ plan.axes.T), "the body")
-    return sum(
-        len(np.asarray((solid ^ cell_block(plan, place, 0.0, 0)).to_mesh64().tri_verts))
-        for place in places(plan)
+def searched(body: MouldBody, printer: Printer):
+    """Return the grid of cuts and the seconds that its search took."""
+    start = time.perf_counter()
+    limits = SETTINGS.limits(printer.usable)
+    plan = plan_cuts(
+        body.solid, body.working, body.trim_line, body.pull, limits, seconds=SETTINGS.plan_seconds
     )
+    return plan, time.perf_counter() - start
 
 
-def search(body: MouldBody, printer: Printer, settings: TileSettings):
-    limits = settings.limits(printer.usable)
-    return plan_cuts(
-        body.solid, body.working, body.trim_line, body.pull, limits, seconds=settings.plan_seconds
-    )
+def gridded(body: MouldBody, plan) -> Manifold:
+    return to_manifold(body.solid.moved(body.solid.vertices @ plan.axes.T), "the body")
 
 
-def main() -> None:
-    small = Printer("Small", (110.0, 110.0, 110.0))
-    medium = Printer("Medium", (220.0, 220.0, 250.0))
-    flat = Printer("Flat", (89.0, 69.0, 43.0))
-    head = ("facets", "tiles", "ours s", "search s", "peer s", "(ours - search) / peer")
-    print(("{:>9} {:>6} {:>8} {:>9} {:>8} {:>23}").format(*head))
-    for spacing, times, printer, runs in (
-        (1.8, 0, medium, 3),
-        (1.8, 0, small, 3),
-        (2.25, 2, medium, 1),
-        (2.25, 2, small, 1),
-        (2.25, 2, flat, 1),
-    ):
-        body = body_of(spacing, times)
-        kept = FLAT if printer is flat else SETTINGS
-        ours, tiles = best(lambda b=body, p=printer, s=kept: cut_tiles(fresh(b), p, s), runs)
-        searched, _ = best(lambda b=body, p=printer, s=kept: search(fresh(b), p, s), runs)
-        peer, _ = best(lambda b=body, t=tiles: bare(b, t.plan), runs)
-        print(
-            f"{len(body.solid.triangles):9d} {len(tiles.tiles):6d} {ours:8.2f} {searched:9.2f} "
-            f"{peer:8.2f} {(ours - searched) / peer:23.2f}",
-            flush=True,
+def tiles(triangles: int) -> Case:
+    body = body_of(triangles)
+    plan, seconds = searched(anew(body), NINE)
+    # The stage takes the grid that was found; its search is not timed here.
+    sys.modules[cut_tiles.__module__].plan_cuts = lambda *_, **__: plan
+
+    def bare(given):
+        solid = gridded(given, plan)
+        cells = [solid ^ cell_block(plan, place, 0.0, 0) for place in places(plan)]
+        return [(np.asarray(cell.to_mesh64().tri_verts), cell.volume()) for cell in cells]
+
+    def compare(found, cells):
+        volume = sum(volume for _, volume in cells)
+        assert abs(volume / body.solid.volume - 1.0) < 1e-9
+        assert all(tile.solid.is_closed for tile in found.tiles)
+        assert abs(found.volume_error) < 1e-6
+        assert len(found.tiles) == sum(len(mesh) > 0 for mesh, _ in cells)
+        return Found(
+            f"{len(found.tiles)} closed tiles, {len(found.joints)} joints; "
+            f"cuts searched in {seconds:.2f} s before"
         )
 
+    return Case(
+        len(body.solid.triangles),
+        lambda given: cut_tiles(given, NINE, SETTINGS),
+        bare,
+        compare,
+        lambda: anew(body),
+    )
+
+
+def dowels(triangles: int) -> Case:
+    body = body_of(triangles)
+    plan, _ = searched(anew(body), MANY)
+    joints = joints_for(gridded(body, plan), plan, SETTINGS, 0)
+    holes = [hole for cut in joints.holes.values() for hole in cut.decompose()]
+
+    def ours(solid):
+        cutters = {}
+        for place in places(plan):
+            block = cell_block(plan, place, 0.0, 0)
+            cutters[place] = block - joints.holes[place] if place in joints.holes else block
+        return [cell.volume() for _, cell in cells_of(solid, plan, cutters)]
+
+    def batch(solid):
+        drilled = Manifold.batch_boolean([solid, *holes], OpType.Subtract)
+        cells = [drilled ^ cell_block(plan, place, 0.0, 0) for place in places(plan)]
+        return [volume for volume in (cell.volume() for cell in cells) if volume > 1e-6]
+
+    def compare(one, other):
+        assert len(one) == len(other)
+        assert np.allclose(sorted(one), sorted(other), rtol=1e-6)
+        lost = joined(holes).volume() / 1000.0
+        return Found(f"{len(joints.joints)} joints, {len(holes)} holes, {lost:.1f} cm3 drilled")
+
+    return Case(len(body.solid.triangles), ours, batch, compare, lambda: gridded(anew(body), plan))
+
+
+KERNELS = (
+    Kernel(
+        "tiles",
+        "Cut into three by three tiles",
+        "manifold3d alone: the same boxes, handed back as triangles",
+        "at most 1.5 times the peer's time, joints and checks included",
+        "triangles of the body",
+        (10_000, 100_000, 1_000_000),
+        (10_000,),
+        tiles,
+        ratio_within(1.5),
+    ),
+    Kernel(
+        "dowels",
+        "About 50 dowels in four by four tiles",
+        "manifold3d alone: all holes in one batch boolean, then the same boxes",
+        "the peer's time",
+        "triangles of the body",
+        (10_000, 100_000),
+        (10_000,),
+        dowels,
+        ratio_within(1.0),
+    ),
+)
 
 if __name__ == "__main__":
-    main()
+    main(KERNELS)
