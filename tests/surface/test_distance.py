@@ -8,7 +8,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import shapes
-from laywright.surface.distance import distances, largest_distance, triangle_distances
+from laywright.surface.distance import (
+    distances,
+    largest_distance,
+    nearest_triangles,
+    triangle_distances,
+)
 from laywright.surface.triangles import Surface
 
 
@@ -71,3 +76,12 @@ def test_an_empty_surface_is_refused():
     empty = shapes.box(1, 1, 1).part(np.zeros(12, dtype=bool))
     with pytest.raises(ValueError, match="without triangles"):
         distances(np.zeros((1, 3)), empty)
+
+
+def test_the_nearest_triangle_is_named():
+    rng = np.random.default_rng(3)
+    solid, points = shapes.sphere(40.0, 10), rng.normal(size=(300, 3)) * 30.0
+    triangle, away = nearest_triangles(points, solid)
+    np.testing.assert_allclose(away, brute(points, solid), atol=1e-12)
+    own = triangle_distances(points, solid.corners[triangle])
+    np.testing.assert_array_equal(own, away)

@@ -18,7 +18,7 @@ from laywright.arrays import Array, FloatArray, IntArray, Vector
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 
-__all__ = ["Bend", "bends_of"]
+__all__ = ["Bend", "bends_of", "turn_of"]
 
 _LARGEST_RADIUS = 30.0
 _LEAST_TURN = math.radians(15.0)
@@ -42,6 +42,8 @@ class Bend:
         Of the line.
     point : tuple of 3 float, mm
         A point on it.
+    edges : tuple of int
+        Edges of the surface's table whose folds make the turn.
     """
 
     where: str
@@ -49,6 +51,7 @@ class Bend:
     radius: float
     length: float
     point: Vector
+    edges: tuple[int, ...] = ()
 
 
 def bends_of(
@@ -74,12 +77,9 @@ def bends_of(
     [(90, 90.0)]
     """
     table = surface.edges
-    span = surface.vertices[table.ends[:, 1]] - surface.vertices[table.ends[:, 0]]
-    length = np.linalg.norm(span, axis=1)
     left, right = table.left, table.right
     outer = (left < 0) | (right < 0)
-    cosine = np.einsum("ij,ij->i", surface.normals[left], surface.normals[right])
-    fold = np.where(outer, 0.0, np.arccos(np.clip(cosine, -1.0, 1.0)))
+    fold, length = _folds(surface)
     width = 2.0 * np.stack([surface.areas[left], surface.areas[right]]) / length
     sharp = fold > TOLERANCES.sharp_edge
     curved = ~sharp & (fold * largest_radius > width.min(axis=0))
@@ -97,6 +97,24 @@ def bends_of(
         surface, np.flatnonzero(sharp), table.ends, fold, length, (left, right), least_turn
     )
     return tuple(sorted(found, key=lambda bend: -bend.length))
+
+
+def turn_of(bend: Bend, surface: Surface) -> float:
+    """Return the turn of a bend on a surface of the same triangles, its points moved, radians."""
+    fold, length = _folds(surface)
+    own = list(bend.edges)
+    return float(fold[own] @ length[own]) / bend.length
+
+
+def _folds(surface: Surface) -> tuple[FloatArray, FloatArray]:
+    """Return fold and length of every edge of the table; the outline has no fold."""
+    table = surface.edges
+    span = surface.vertices[table.ends[:, 1]] - surface.vertices[table.ends[:, 0]]
+    one, other = surface.normals[table.left], surface.normals[table.right]
+    sine = np.linalg.norm(np.cross(one, other), axis=1)
+    fold = np.arctan2(sine, np.einsum("ij,ij->i", one, other))
+    outer = (table.left < 0) | (table.right < 0)
+    return np.where(outer, 0.0, fold), np.linalg.norm(span, axis=1)
 
 
 def _strips(
@@ -135,6 +153,7 @@ def _strips(
                 float(area[place] / total[place]),
                 float(line[place]),
                 _point(surface.centroids[nearest]),
+                tuple(np.flatnonzero(near & (turning > 0.0) & (owner == place)).tolist()),
             )
         )
     return found
@@ -180,7 +199,8 @@ def _edges(
             if turn < least_turn:
                 continue
             place = surface.vertices[ends[own[len(own) // 2]]].mean(axis=0)
-            found.append(Bend(_named(names), turn, 0.0, line, _point(place)))
+            edges = tuple(own.tolist())
+            found.append(Bend(_named(names), turn, 0.0, line, _point(place), edges))
     return found
 
 

@@ -43,6 +43,24 @@ def distances(points: FloatArray, surface: Surface) -> FloatArray:
     >>> distances(np.array([[1.0, 1.0, 3.0], [-2.0, 1.0, 0.0]]), flat).tolist()
     [3.0, 2.0]
     """
+    return nearest_triangles(points, surface)[1]
+
+
+def nearest_triangles(points: FloatArray, surface: Surface) -> tuple[IntArray, FloatArray]:
+    """Return the triangle nearest to each point, one of them where several are, and its distance.
+
+    Parameters
+    ----------
+    points : (k, 3) float, mm
+        Points.
+    surface : Surface
+        As for `distances`.
+
+    Returns
+    -------
+    triangle : (k,) int
+    distance : (k,) float, mm
+    """
     if len(surface.triangles) == 0:
         raise ValueError("a surface without triangles has no distance")
     points = np.asarray(points, dtype=np.float64)
@@ -51,38 +69,17 @@ def distances(points: FloatArray, surface: Surface) -> FloatArray:
     number = min(_FIRST, len(centres))
     _, near = cKDTree(centres).query(points, k=number)
     near = np.asarray(near).reshape(len(points), number)
-    bound = np.full(len(points), np.inf)
+    bound, best = np.full(len(points), np.inf), near[:, 0].astype(np.int64)
     for place in range(number):
-        np.minimum(bound, triangle_distances(points, corners[near[:, place]]), out=bound)
+        away = triangle_distances(points, corners[near[:, place]])
+        nearer = away < bound
+        bound[nearer], best[nearer] = away[nearer], near[nearer, place]
     radius = np.linalg.norm(corners - centres[:, None], axis=2).max(axis=1)
     size_class = np.ceil(np.log2(np.maximum(radius, 1e-9))).astype(np.int64)
     for number in np.unique(size_class):
         members = np.flatnonzero(size_class == number)
-        _refine(points, corners, centres, members, float(radius[members].max()), bound)
-    return bound
-
-
-def nearest_triangles(points: FloatArray, surface: Surface) -> tuple[IntArray, FloatArray]:
-    """Return the triangle nearest to each of a few points, and its distance.
-
-    Parameters
-    ----------
-    points : (k, 3) float, mm
-        Points; every one is measured against every triangle.
-    surface : Surface
-        With at least one triangle.
-
-    Returns
-    -------
-    triangle : (k,) int
-    distance : (k,) float, mm
-    """
-    corners = surface.corners
-    away = np.stack(
-        [triangle_distances(np.broadcast_to(p, (len(corners), 3)), corners) for p in points]
-    )
-    best = away.argmin(axis=1)
-    return best, away[np.arange(len(points)), best]
+        _refine(points, corners, centres, members, float(radius[members].max()), bound, best)
+    return best, bound
 
 
 def largest_distance(one: Surface, other: Surface) -> float:
@@ -121,8 +118,9 @@ def _refine(
     members: IntArray,
     radius: float,
     bound: FloatArray,
+    best: IntArray,
 ) -> None:
-    """Lower `bound` by all triangles of one size class that can be nearer."""
+    """Lower `bound`, and name in `best`, by all triangles of one size class that can be nearer."""
     tree = cKDTree(centres[members])
     nearest, _ = tree.query(points)
     asked = np.flatnonzero((bound > _TOUCHING) & (nearest < bound + radius))
@@ -134,7 +132,12 @@ def _refine(
             continue
         point = np.repeat(some, count)
         triangle = members[np.concatenate([np.asarray(item, dtype=np.int64) for item in found])]
-        np.minimum.at(bound, point, triangle_distances(points[point], corners[triangle]))
+        away = triangle_distances(points[point], corners[triangle])
+        order = np.lexsort((away, point))
+        point, triangle, away = point[order], triangle[order], away[order]
+        first = np.concatenate([[True], point[1:] != point[:-1]])
+        first &= away < bound[point]
+        bound[point[first]], best[point[first]] = away[first], triangle[first]
 
 
 def triangle_distances(points: FloatArray, triangles: FloatArray) -> FloatArray:
