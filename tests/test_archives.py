@@ -56,6 +56,13 @@ def test_a_link_is_refused():
         archive_entries(packed((link, b"/etc/passwd")), "it")
 
 
+def test_an_encrypted_entry_is_refused():
+    data = packed(("a.txt", b"secret"))
+    place = data.index(b"PK\x01\x02") + 8
+    with pytest.raises(FileError, match="an encrypted entry"):
+        archive_entries(data[:place] + b"\x01" + data[place + 1 :], "it")
+
+
 def test_a_bomb_is_refused_before_it_is_unpacked():
     with pytest.raises(FileError, match="unpacks to 257 MiB"):
         archive_entries(packed(("a", bytes(257 << 20))), "it")

@@ -61,6 +61,19 @@ def test_settings_out_of_range_are_refused(kind, wrong):
     assert CutSettings(lap=12.7, shear_limit=math.pi / 2).lap == 12.7
 
 
+@pytest.mark.parametrize(
+    ("ply", "points", "words"),
+    [
+        (-1, ((0.0, 0.0, 0.0), (1.0, 0.0, 0.0)), "cut in ply -1: found a number below 0"),
+        (0, ((0.0, 0.0, 0.0),), "cut in every ply: found 1 points, needed at least 2"),
+        (2, ((0.0, 0.0, 0.0), (1.0, math.nan, 0.0)), "cut in ply 2: found a point that is no"),
+    ],
+)
+def test_a_cut_that_is_none_is_refused(ply, points, words):
+    with pytest.raises(InputError, match=words):
+        Cut(ply, points)
+
+
 def test_which_cuts_a_ply_takes():
     points = ((0.0, 0.0, 0.0), (1.0, 1.0, 1.0))
     every, one = Cut(0, points), Cut(2, points)

@@ -45,6 +45,8 @@ def test_a_cloth_brings_its_own_locking_angle():
         {"shear": math.nan},
         {"locking_angle": 2.0},
         {"locked": -1.0},
+        {"warp_limit": 0.0},
+        {"weft_limit": math.inf},
     ],
 )
 def test_impossible_stiffnesses_are_refused(wrong):

@@ -269,6 +269,32 @@ def test_a_missing_description_is_one_sentence(tmp_path, capsys):
     assert "cannot be read" in capsys.readouterr().err
 
 
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ('datum = "left"\n', "[datum]: found 'left', needed a section with point and direction"),
+        ("#" * 1_000_000 + "\n", "bytes, needed a job description"),
+    ],
+)
+def test_what_is_no_description_is_one_sentence(tmp_path, capsys, text, words):
+    path = write_description(tmp_path, text + DESCRIPTION)
+    assert main(["run", str(path)]) == 1
+    said = capsys.readouterr().err.strip()
+    assert words in said
+    assert "\n" not in said
+
+
+def test_stopping_by_hand_writes_nothing(tmp_path, capsys, monkeypatch):
+    def stopped(*_, **__):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr("laywright.__main__.run", stopped)
+    path = write_description(tmp_path)
+    assert main(["run", str(path)]) == 1
+    assert capsys.readouterr().err.strip() == "Stopped; nothing was written."
+    assert sorted(p.name for p in tmp_path.iterdir()) == ["hatch.stl", "job.toml"]
+
+
 def test_metres_taken_for_millimetres_are_noticed(tmp_path):
     path = write_description(tmp_path, DESCRIPTION.replace('unit = "mm"', 'unit = "m"'))
     with pytest.raises(LaywrightError):

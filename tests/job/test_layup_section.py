@@ -44,6 +44,7 @@ def test_a_layup_with_a_core():
         ({"core": CORE | {"angle": "0 deg"}}, "the key 'angle'"),
         ({"core": CORE | {"sheet": "PVC"}}, "Closed-cell PVC foam 80 kg/m^3"),
         ({"plies": []}, "no ply"),
+        ({"plies": ["glass"]}, "[layup] ply 1: found 'glass', needed cloth and angle"),
     ],
 )
 def test_a_wrong_core_is_refused_by_key(change, words):

@@ -62,6 +62,17 @@ def test_a_panel_and_strains_are_told_with_their_limits(laminate):
     assert "The panel bends by" in load_words(laminate, loading)
 
 
+def test_a_panel_that_is_pressed_in_its_plane_says_when_it_buckles(laminate):
+    pressed = Plate(300.0, 200.0, force=(-0.1, 0.0, 0.0))
+    rows = dict(load_page(laminate, Loading(plate=pressed)).tables[-1].rows)
+    assert rows["Buckles at"].endswith("times the in-plane forces")
+    twice = Plate(300.0, 200.0, force=(-0.2, 0.0, 0.0))
+    half = dict(load_page(laminate, Loading(plate=twice)).tables[-1].rows)["Buckles at"]
+    assert float(half.split()[0]) == pytest.approx(
+        float(rows["Buckles at"].split()[0]) / 2, rel=0.02
+    )
+
+
 def test_a_core_is_judged_beside_the_plies():
     core = NamedCore("Closed-cell PVC foam 80 kg/m^3", 8.0, 1)
     layup = layup_of(MATERIALS, [NamedPly(TWILL, 0.0)] * 2, RESIN, core=core)

@@ -67,9 +67,10 @@ def test_damage_is_named(tmp_path):
     path.write_text(path.read_text().replace('"part_g"', '"part"'))
     with pytest.raises(FileError, match="weigh-in 2026-11-25 Hatch cover"):
         read_records(tmp_path)
-    path.write_text("{}")
-    with pytest.raises(FileError, match="take it out of the folder"):
-        read_records(tmp_path)
+    for other in ("{}", '{"format": "something else"}', "[1]", "half of {"):
+        path.write_text(other)
+        with pytest.raises(FileError, match="take it out of the folder"):
+            read_records(tmp_path)
 
 
 def test_a_folder_that_is_a_file_is_refused(tmp_path):

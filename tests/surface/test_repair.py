@@ -54,6 +54,13 @@ def test_scraps_and_third_sheets_are_taken_off_and_told():
     assert [defect.kind for defect in mended.left] == ["open edges"]
 
 
+def test_a_share_or_a_hole_out_of_range_is_refused():
+    with pytest.raises(LimitError, match="scraps: found 1, needed a share from 0 to 1"):
+        RepairSettings(scrap=1.0)
+    with pytest.raises(LimitError, match="holes: found -1 mm, needed 0 to 100000 mm"):
+        RepairSettings(hole=-1.0)
+
+
 def test_the_outline_is_never_closed_and_large_holes_stay():
     square = np.array([[-60, -60], [60, -60], [60, 60], [-60, 60]], float)
     turn = 2 * np.pi * np.arange(12) / 12
