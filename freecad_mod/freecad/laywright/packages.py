@@ -6,13 +6,12 @@ the numpy and scipy that FreeCAD brings held as they are, for those belong to th
 
 import importlib
 import shutil
-import subprocess
 import sys
 from pathlib import Path
 
 import FreeCAD
 
-__all__ = ["NEEDED", "command", "folder", "install", "missing", "offer"]
+__all__ = ["NEEDED", "by_hand", "command", "folder", "held", "missing"]
 
 # import name: name to install
 NEEDED = {
@@ -54,67 +53,39 @@ def folder():
     return base
 
 
-def command(names):
-    """Return the command that installs the packages, as a list of words."""
-    python = shutil.which("python3") or shutil.which("python") or sys.executable
+def held():
+    """Return the packages that the host brings and that stay as they are: name to version."""
+    return {name: importlib.import_module(name).__version__ for name in _HELD if _loads(name)}
+
+
+def command(names, target):
+    """Return the command that installs packages into a folder, as a list of words.
+
+    The versions that are held are written into a file that the command names.
+    """
+    versions = Path(FreeCAD.getUserAppDataDir()) / "Laywright" / "held.txt"
+    versions.parent.mkdir(parents=True, exist_ok=True)
+    lines = [f"{name}=={version}\n" for name, version in held().items()]
+    versions.write_text("".join(lines), encoding="utf-8")
     return [
-        python,
+        shutil.which("python3") or shutil.which("python") or sys.executable,
         "-m",
         "pip",
         "install",
+        "--disable-pip-version-check",
         "--target",
-        str(folder()),
+        str(target),
         "--python-version",
         f"{sys.version_info.major}.{sys.version_info.minor}",
         "--only-binary=:all:",
         "--constraint",
-        str(folder() / "held.txt"),
+        str(versions),
         *names,
     ]
 
 
-def install(names):
-    """Install packages into FreeCAD's folder, the host's own numpy and scipy held.
-
-    Returns
-    -------
-    str
-        Empty when all went well; otherwise what pip said last.
-    """
-    target = folder()
-    target.mkdir(parents=True, exist_ok=True)
-    held = []
-    for name in _HELD:
-        if _loads(name):
-            held.append(f"{name}=={importlib.import_module(name).__version__}")
-    (target / "held.txt").write_text("\n".join(held) + "\n", encoding="utf-8")
-    done = subprocess.run(command(names), capture_output=True, text=True, check=False)
-    importlib.invalidate_caches()
-    if str(target) not in sys.path:
-        sys.path.append(str(target))
-    return "" if done.returncode == 0 else done.stderr.strip()[-600:]
-
-
-def offer(names):
-    """Ask whether the missing packages shall be installed; print the command if that fails."""
-    from freecad.laywright.qt import QtWidgets, translate
-
-    asked = translate(
-        "Laywright",
-        "Laywright needs Python packages that FreeCAD does not bring: {0}.\n\n"
-        "Install them into {1}?",
+def by_hand(names):
+    """Return the very line to type where the packages cannot be installed from here."""
+    return " ".join(
+        f'"{word}"' if " " in word or not word else word for word in command(names, folder())
     )
-    answer = QtWidgets.QMessageBox.question(
-        None, "Laywright", asked.format(", ".join(names), folder())
-    )
-    by_hand = " ".join(command(names))
-    if answer == QtWidgets.QMessageBox.Yes:
-        problem = install(names)
-        if problem:
-            words = translate(
-                "Laywright",
-                "The packages were not installed: {0}\n\nTo do it by hand run:\n{1}",
-            )
-            QtWidgets.QMessageBox.warning(None, "Laywright", words.format(problem, by_hand))
-            return
-    FreeCAD.Console.PrintMessage(f"Laywright: {by_hand}\n")

@@ -45,6 +45,10 @@ class StageView:
         if name == "Visibility" or name in [toggle.name for toggle in self.toggles]:
             self.refresh_soon()
 
+    def finishRestoring(self):
+        """Draw when all of a document is there again, whatever came first."""
+        self.refresh_soon()
+
     def setupContextMenu(self, vobj, menu):
         """Offer what can be shown and hidden in the tree's context menu."""
         for toggle in self.toggles:
