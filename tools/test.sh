@@ -32,7 +32,21 @@ done
 bash tools/setup.sh "$mode" </dev/null
 mkdir -p "$LAYWRIGHT_RESULTS"
 
-outcomes=()
+screen() {
+    xvfb-run -a -s "-screen 0 1400x900x24 -ac" "$@"
+}
+
+tested() { # PART: runs its tests
+    case $1 in
+        core | freecad) bash tools/part.sh "$1" ;;
+        core10 | freecad10) bash tools/trixie.sh run bash tools/part.sh "$1" ;;
+        gui) screen bash tools/part.sh gui ;;
+        gui10) screen bash tools/trixie.sh run bash tools/part.sh gui10 ;;
+    esac
+}
+
+notes=$(mktemp -d)
+trap 'rm -rf "$notes"' EXIT
 run() { # PART COMMAND...: runs it and notes its exit code and seconds
     local part=$1 code=0 start=$SECONDS
     shift
@@ -40,26 +54,39 @@ run() { # PART COMMAND...: runs it and notes its exit code and seconds
     printf '\n==== %s\n' "$part"
     "$@" </dev/null || code=$?
     [ $code -eq 0 ] || echo "---- $part ended with exit code $code"
-    outcomes+=("$part:$code:$((SECONDS - start))")
+    echo "$part:$code:$((SECONDS - start))" >"$notes/$part"
 }
 
-screen() {
-    xvfb-run -a -s "-screen 0 1400x900x24 -ac" "$@"
-}
-
+order=()
+slow=()
 for part in "${parts[@]}"; do
-    case $part in
-        style)
-            run style-ruff .venv/bin/ruff check .
-            run style-format .venv/bin/ruff format --check .
-            run style-mypy .venv/bin/mypy
-            run style-imports env PYTHONPATH=core .venv/bin/lint-imports
-            ;;
-        core | freecad) run "$part" bash tools/part.sh "$part" ;;
-        core10 | freecad10) run "$part" bash tools/trixie.sh run bash tools/part.sh "$part" ;;
-        gui) run gui screen bash tools/part.sh gui ;;
-        gui10) run gui10 screen bash tools/trixie.sh run bash tools/part.sh gui10 ;;
-    esac
+    if [ "$part" = style ]; then
+        run style-ruff .venv/bin/ruff check .
+        run style-format .venv/bin/ruff format --check .
+        run style-mypy .venv/bin/mypy
+        run style-imports env PYTHONPATH=core .venv/bin/lint-imports
+        order+=(style-ruff style-format style-mypy style-imports)
+    else
+        slow+=("$part")
+        order+=("$part")
+    fi
 done
 
+# Two parts at a time, as one is bound to one core; what they print is shown when they end.
+if [ ${#slow[@]} -eq 1 ]; then
+    run "${slow[0]}" tested "${slow[0]}"
+else
+    for part in "${slow[@]}"; do
+        while [ "$(jobs -rp | wc -l)" -ge 2 ]; do wait -n; done
+        echo "$part has begun"
+        (
+            run "$part" tested "$part" >"$notes/$part.log" 2>&1
+            cat "$notes/$part.log"
+        ) &
+    done
+    wait
+fi
+
+outcomes=()
+for part in "${order[@]}"; do outcomes+=("$(cat "$notes/$part")"); done
 .venv/bin/python tools/summary.py "$LAYWRIGHT_RESULTS" "${outcomes[@]}"
