@@ -7,7 +7,7 @@ import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from laywright.mould.clipping import overlaps, signed_areas, union_area
+from laywright.mould.clipping import apart, overlaps, signed_areas, union_area
 
 
 def upwards(triangles: np.ndarray) -> np.ndarray:
@@ -24,6 +24,29 @@ def test_areas_and_polygons(seed):
     np.testing.assert_allclose(areas, wanted, atol=1e-12)
     some = areas > 1e-9
     np.testing.assert_allclose(shapely.area(shapely.polygons(polygons[some])), areas[some])
+
+
+@settings(max_examples=25, deadline=None)
+@given(st.integers(0, 10**6), st.sampled_from([2, 3]), st.floats(0.0, 0.5))
+def test_apart_by_more_than_a_distance(seed, corners, by):
+    rng = np.random.default_rng(seed)
+    one = rng.normal(size=(200, corners, 2))
+    other = upwards(rng.normal(size=(200, 3, 2)))
+    first = shapely.linestrings(one) if corners == 2 else shapely.polygons(one)
+    gap = shapely.distance(first, shapely.polygons(other))
+    found = apart(one, other, by)
+    assert not found[gap < by - 1e-12].any()
+    np.testing.assert_array_equal(apart(one, other, 0.0), gap > 0.0)
+    if corners == 3:
+        area = shapely.area(shapely.intersection(first, shapely.polygons(other)))
+        assert (area[apart(one, other, -by)] <= 4.0 * by * shapely.length(first).max()).all()
+
+
+def test_neighbours_are_apart_but_for_rounding():
+    one = np.array([[[0.0, 0.0], [3.0, 0.0], [0.0, 4.0]]])
+    beside = np.array([[[3.0, 0.0], [3.0, 4.0], [0.0, 4.0]]])
+    assert not apart(one, beside, 0.0)[0]
+    assert apart(one, beside, -1e-9)[0]
 
 
 def test_a_triangle_with_itself_and_with_a_neighbour():

@@ -9,7 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 import shapes
-from laywright.mould.smooth import corner_tilt, share_below
+from laywright.arrays import unit_vector
+from laywright.mould.smooth import corner_tilt, share_below, shares_below
 
 
 @given(st.tuples(*[st.floats(-3.0, 3.0)] * 3), st.floats(-3.0, 3.0))
@@ -44,3 +45,14 @@ def test_corners_of_a_sphere_have_the_spheres_tilt():
     tilt = corner_tilt(surface, (0.0, 0.0, 1.0))
     wanted = surface.vertices[surface.triangles][:, :, 2] / 50.0
     assert np.abs(tilt - wanted).max() < math.radians(0.2)
+
+
+@given(st.integers(0, 10**6))
+def test_shares_are_those_of_averaging_everywhere(seed):
+    rng = np.random.default_rng(seed)
+    pull = unit_vector(rng.normal(size=3))
+    surface = (shapes.torus(40.0, 12.0, 24, 12), shapes.mushroom(16))[seed % 2]
+    levels = (-1e-5, 0.05)
+    corners = corner_tilt(surface, pull)
+    for found, level in zip(shares_below(surface, pull, levels), levels, strict=True):
+        np.testing.assert_allclose(found, share_below(corners, level), atol=1e-12)

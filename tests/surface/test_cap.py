@@ -64,6 +64,29 @@ def test_wall_of_a_cylinder_has_zero_draft_along_its_axis():
     assert cap.least_draft == pytest.approx(0.0, abs=1e-9)
 
 
+@settings(max_examples=15, deadline=None)
+@given(st.integers(0, 10**6), st.floats(20.0, 85.0))
+def test_of_many_normals_around_a_hole_no_sampled_direction_beats_it(seed, hole):
+    """Normals everywhere but in a cap of a known angle: the pull is against the cap's middle."""
+    rng = np.random.default_rng(seed)
+    middle = unit(rng.normal(size=(1, 3)))[0]
+    normals = unit(rng.normal(size=(20_000, 3)))
+    normals = normals[normals @ middle < math.cos(math.radians(hole))]
+    cap = smallest_cap(normals)
+    axis = np.array(cap.axis)
+    assert math.sin(cap.least_draft) == pytest.approx((normals @ axis).min(), abs=1e-12)
+    assert math.sin(cap.least_draft) >= best_sampled(normals, axis, seed) - 1e-9
+    assert -math.degrees(cap.least_draft) == pytest.approx(90.0 - hole, abs=1.0)
+    assert math.degrees(math.acos(axis @ -middle)) < 2.0
+
+
+def test_where_normals_lie_all_around_the_draft_given_is_that_of_the_pull_given():
+    normals = shapes.sphere(50.0, 60).normals
+    cap = smallest_cap(normals)
+    assert math.sin(cap.least_draft) == pytest.approx((normals @ np.array(cap.axis)).min())
+    assert math.degrees(cap.least_draft) < -75.0
+
+
 def test_turning_the_part_turns_the_pull():
     normals = shapes.hatch(spacing=20.0).normals
     turn = np.linalg.qr(np.random.default_rng(3).normal(size=(3, 3)))[0]

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import functools
+
 import numpy as np
 
-from laywright.arrays import FloatArray
+from laywright.arrays import Array, FloatArray
 
-__all__ = ["overlaps", "signed_areas", "union_area"]
+__all__ = ["apart", "overlaps", "signed_areas", "union_area"]
 
 _FEW = 24
 _CLEARLY = 0.75
@@ -18,6 +20,44 @@ def signed_areas(triangles: FloatArray) -> FloatArray:
     a = triangles[:, 1] - triangles[:, 0]
     b = triangles[:, 2] - triangles[:, 0]
     return np.asarray(0.5 * (a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]), dtype=np.float64)
+
+
+def apart(one: FloatArray, other: FloatArray, by: float) -> Array:
+    """Return which pairs of convex shapes lie farther apart than a distance: (p,) bool.
+
+    Parameters
+    ----------
+    one, other : (p, c, 2) float, mm
+        Segments or triangles.
+    by : float, mm
+        The distance; a negative one finds also those that overlap by less.
+
+    Notes
+    -----
+    Convex shapes are apart if they are so seen along a side of one of them.
+    """
+    left = np.arange(len(one))
+    shapes = [np.ascontiguousarray(one.T), np.ascontiguousarray(other.T)]
+    for which in range(2):
+        corners = shapes[which].shape[1]
+        for corner in range(corners if corners > 2 else 1):
+            run, rise = shapes[which][:, corner - 1] - shapes[which][:, corner]
+            (low, high), (other_low, other_high) = (
+                _reach([rise * x - run * y for x, y in zip(*shape, strict=True)])
+                for shape in shapes
+            )
+            gap = np.maximum(low - other_high, other_low - high)
+            close = gap <= by * np.sqrt(run * run + rise * rise)
+            left = left[close]
+            shapes = [shape[:, :, close] for shape in shapes]
+    found = np.ones(len(one), dtype=bool)
+    found[left] = False
+    return found
+
+
+def _reach(rows: list[FloatArray]) -> tuple[FloatArray, FloatArray]:
+    """Return the least and the largest of numbers that stand in rows."""
+    return functools.reduce(np.minimum, rows), functools.reduce(np.maximum, rows)
 
 
 def overlaps(subjects: FloatArray, clips: FloatArray) -> tuple[FloatArray, FloatArray]:

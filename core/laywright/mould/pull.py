@@ -89,7 +89,7 @@ class PullFound:
         return self.undercut_area == 0.0
 
 
-@stage("Best Pull", version=2)
+@stage("Best Pull", version=3)
 def find_pull(
     surface: Surface,
     resolution: float = math.radians(1.0),

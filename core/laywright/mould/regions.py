@@ -59,25 +59,30 @@ def regions_of(
     """
     table = surface.edges
     held = (undercut > _TRACE) & (surface.areas > 0.0)
-    inner = (table.left >= 0) & (table.right >= 0)
-    left, right = table.left[inner], table.right[inner]
-    joined = held[left] & held[right]
-    size = len(held)
-    graph = coo_matrix((np.ones(joined.sum()), (left[joined], right[joined])), (size, size))
+    facets = np.flatnonzero(held)
+    if len(facets) == 0:
+        return ()
+    place = np.full(len(held), -1)
+    place[facets] = np.arange(len(facets))
+    left = np.where(table.left >= 0, place[table.left], -1)
+    right = np.where(table.right >= 0, place[table.right], -1)
+    joined = (left >= 0) & (right >= 0)
+    links = (left[joined], right[joined])
+    graph = coo_matrix((np.ones(len(links[0]), dtype=bool), links), (len(facets), len(facets)))
     label = connected_components(graph, directed=False)[1]
-    height = surface.corners @ np.array(pull)
+    order = np.argsort(label, kind="stable")
+    height = surface.vertices @ np.array(pull)
     regions = []
-    for number in np.unique(label[held]):
-        facets = np.flatnonzero(held & (label == number))
-        area = surface.areas[facets] * undercut[facets]
-        by_patch = np.bincount(surface.patches[facets], weights=area)
-        worst = int(facets[np.argmin(draft[facets])])
+    for some in np.split(facets[order], np.flatnonzero(np.diff(label[order])) + 1):
+        area = surface.areas[some] * undercut[some]
+        by_patch = np.bincount(surface.patches[some], weights=area)
+        worst = int(some[np.argmin(draft[some])])
         x, y, z = surface.centroids[worst].tolist()
         regions.append(
             UndercutRegion(
                 surface.patch_names[int(np.argmax(by_patch))],
                 float(area.sum()),
-                float(np.ptp(height[facets])),
+                float(np.ptp(height[surface.triangles[some]])),
                 float(draft[worst]),
                 (x, y, z),
             )

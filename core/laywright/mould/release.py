@@ -17,7 +17,7 @@ from laywright.arrays import Array, FloatArray, IntArray, Vector, floats, ints, 
 from laywright.errors import GeometryError
 from laywright.mould.pull import PullFound, find_pull
 from laywright.mould.regions import UndercutRegion, regions_of
-from laywright.mould.smooth import corner_tilt, share_below
+from laywright.mould.smooth import shares_below
 from laywright.mould.visibility import STANDING, hidden_share
 from laywright.mould.wanted_draft import check_wanted_draft
 from laywright.progress import Progress, part_of, silent
@@ -128,7 +128,7 @@ class ReleaseReport:
         return ints(np.where(self.undercut_share > 0.5, 0, steep), -1)
 
 
-@stage("Release Check", version=3)
+@stage("Release Check", version=4)
 def check_release(
     face: MouldedFace,
     settings: ReleaseSettings = ReleaseSettings(),
@@ -199,14 +199,13 @@ def release_of(
     progress(0.2, "looking along the pull")
     hidden = hidden_share(surface, direction)
     progress(0.7, "adding up areas")
-    corners = corner_tilt(surface, direction)
-    away_share = share_below(corners, -STANDING)
+    levels = (-STANDING, math.sin(settings.least_draft) - STANDING)
+    away_share, steep_share = shares_below(surface, direction, levels)
     facing = tilt > STANDING
     turning = ~facing & (away_share > 0.0) & (away_share < 1.0)
     hanging = _from_beside(surface, hidden, turning, facing)
     undercut = np.clip(away_share + np.minimum(hanging, 1.0 - away_share), 0.0, 1.0)
-    steep = share_below(corners, math.sin(settings.least_draft) - STANDING) - away_share
-    below = np.minimum(steep * (1.0 - hanging), 1.0 - undercut)
+    below = np.minimum((steep_share - away_share) * (1.0 - hanging), 1.0 - undercut)
     areas = surface.areas
     by_class = (
         (UNDERCUT, float(areas @ undercut)),
@@ -238,6 +237,7 @@ def _from_beside(surface: Surface, share: FloatArray, unknown: Array, known: Arr
     """Return the shares with the unknown ones taken from known neighbours, step by step."""
     table = surface.edges
     inner = (table.left >= 0) & (table.right >= 0)
+    inner &= unknown[table.left] | unknown[table.right]
     here = np.concatenate([table.left[inner], table.right[inner]])
     there = np.concatenate([table.right[inner], table.left[inner]])
     share, known, size = share.copy(), known.copy(), len(share)

@@ -3,7 +3,8 @@
 A facet's own normal is constant and jumps to the next facet's; the true surface turns
 gradually in between.  Inside a patch, where facets meet at less than a sharp edge, the corner
 normals are averages of the facets around, and the draft runs linearly between the corners:
-the line where it crosses a limit then cuts facets instead of jumping from edge to edge.
+the line where it crosses a limit then cuts facets instead of jumping from edge to edge.  Where
+all facets around lie clearly on one side of the limit, so does the facet, and nothing is averaged.
 """
 
 from __future__ import annotations
@@ -14,11 +15,60 @@ import numpy as np
 from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components
 
-from laywright.arrays import FloatArray, IntArray, Vector
+from laywright.arrays import Array, FloatArray, IntArray, Vector
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 
-__all__ = ["corner_tilt", "share_below"]
+__all__ = ["corner_tilt", "share_below", "shares_below"]
+
+
+def shares_below(
+    surface: Surface, pull: Vector, levels: tuple[float, ...]
+) -> tuple[FloatArray, ...]:
+    """Return the share of every facet whose smooth draft lies below each of some levels.
+
+    Parameters
+    ----------
+    surface : Surface
+        Any.
+    pull : tuple of 3 float
+        Unit direction.
+    levels : tuple of float
+        Sines of drafts.
+
+    Returns
+    -------
+    tuple of (m,) float
+        0 to 1, for each level.
+    """
+    tilt = surface.normals @ np.array(pull)
+    shares = tuple((tilt < level).astype(np.float64) for level in levels)
+    mixed = np.zeros(len(surface.vertices), dtype=bool)
+    for level in levels:
+        # An average of tilts is divided by a length of at most 1, away from zero.
+        perhaps_above, perhaps_below = tilt >= min(level, 0.0), tilt < max(level, 0.0)
+        mixed |= _touched(surface, perhaps_above) & _touched(surface, perhaps_below)
+    turning = _touching(surface, mixed)
+    if not turning.any():
+        return shares
+    around = _touching(surface, _touched(surface, turning))
+    corners = corner_tilt(surface.part(around), pull)[turning[around]]
+    for share, level in zip(shares, levels, strict=True):
+        share[turning] = share_below(corners, level)
+    return shares
+
+
+def _touched(surface: Surface, facets: Array) -> Array:
+    """Return which points belong to some of the facets (m,): (n,) bool."""
+    found = np.zeros(len(surface.vertices), dtype=bool)
+    found[surface.triangles[facets]] = True
+    return found
+
+
+def _touching(surface: Surface, points: Array) -> Array:
+    """Return which facets have some of the points (n,): (m,) bool."""
+    a, b, c = surface.triangles.T
+    return np.asarray(points[a] | points[b] | points[c])
 
 
 def corner_tilt(surface: Surface, pull: Vector) -> FloatArray:

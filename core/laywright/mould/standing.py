@@ -60,9 +60,11 @@ def hidden_standing(
     at = ends[which, 0] + middle[:, None] * (ends[which, 1] - ends[which, 0])
     above = _plane_height(blockers[blocker], at) > _column_middle(corners[which], middle)
     kept = above & ((end - start) * reach > close)
-    for facet in np.unique(which[kept]):
-        mine = kept & (which == facet)
-        share[facet] = _covered(start[mine], end[mine], place[facet])
+    order = np.flatnonzero(kept)[np.argsort(which[kept], kind="stable")]
+    for mine in np.split(order, np.flatnonzero(np.diff(which[order])) + 1):
+        if len(mine):
+            facet = which[mine[0]]
+            share[facet] = _covered(start[mine], end[mine], place[facet])
     return share
 
 

@@ -11,6 +11,9 @@ part cannot leave.  The method is exact for the triangles given, up to rounding:
 
 Facets that stand along the pull have no plan area; for them the plan line a hair outside is
 cut against the facets above it.
+
+Rims are few beside facets.  What lies near them is sifted out on a grid first, so that the
+work on single facets grows with the length of the shadow's edge and not with the surface.
 """
 
 from __future__ import annotations
@@ -25,8 +28,9 @@ from shapely import STRtree
 
 from laywright.arrays import Array, FloatArray, IntArray, Vector
 from laywright.errors import GeometryError
-from laywright.mould.clipping import overlaps, signed_areas, union_area
+from laywright.mould.clipping import apart, overlaps, signed_areas, union_area
 from laywright.mould.frame import upright
+from laywright.mould.plan_marks import boxes_near
 from laywright.mould.standing import hidden_standing
 from laywright.surface.triangles import Surface
 
@@ -40,6 +44,7 @@ Single-precision files tilt upright walls by about a tenth of this.
 
 
 _CLOSE = 1e-9
+_BESIDE = 1e4
 
 
 @dataclass(frozen=True, eq=False)
@@ -50,29 +55,34 @@ class _Plan:
     ----------
     points : (n, 3) float, mm
         Vertices, pull upwards.
-    corners : (m, 3, 3) float, mm
-        Corners of the facets, counter-clockwise in the plan view.
+    triangles : (m, 3) int
+        Vertices of the facets, counter-clockwise in the plan view.
     kind : (m,) int
         1 for facets that face the pull, -1 for those that face away, 0 for standing ones.
-    blockers : (b,) int
-        Facets that can hide others.
-    tree : STRtree
-        Plan boxes of the blockers.
+    low, high : (3, m) float, mm
+        Bounds of the facets.
     close : float, mm
         Distance that counts as touching.
     """
 
     points: FloatArray
-    corners: FloatArray
+    triangles: IntArray
     kind: IntArray
-    blockers: IntArray
-    tree: STRtree
+    low: FloatArray
+    high: FloatArray
     close: float
+
+    def corners(self, facets: IntArray) -> FloatArray:
+        """Corners of facets: (k, 3, 3) float, mm."""
+        return np.asarray(self.points[self.triangles[facets]])
+
+    def tree(self, facets: IntArray) -> STRtree:
+        """Tree of the plan boxes of facets."""
+        return STRtree(self.boxes(facets))
 
     def boxes(self, facets: IntArray) -> Array:
         """Plan boxes of facets."""
-        low, high = self.corners[facets].min(axis=1), self.corners[facets].max(axis=1)
-        return np.asarray(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+        return _boxes(self.low[:, facets], self.high[:, facets])
 
 
 def hidden_share(surface: Surface, pull: Vector) -> FloatArray:
@@ -96,13 +106,17 @@ def hidden_share(surface: Surface, pull: Vector) -> FloatArray:
         return share
     plan = _plan(surface, pull, tilt)
     crossed = _crossed(surface, plan)
-    _share_by_patch(surface, plan, (plan.kind == 1) & ~crossed, share)
-    facets = np.flatnonzero(crossed)
-    share[facets] = _share_by_cutting(surface, plan, pull, facets)
+    cut = np.flatnonzero(crossed)
+    whole = np.flatnonzero((plan.kind == 1) & ~crossed)
+    patch, seeds = _patches(plan, whole, surface.areas)
     standing = np.flatnonzero((plan.kind == 0) & (surface.areas > 0.0))
+    blockers = _blockers(surface, plan, np.concatenate([cut, seeds, standing]))
+    tree = plan.tree(blockers)
+    share[whole] = _is_hidden(plan, seeds, blockers, tree)[patch]
+    share[cut] = _share_by_cutting(plan, cut, blockers, tree)
     outward = (surface.normals[standing] @ upright(pull).T)[:, :2]
     share[standing] = hidden_standing(
-        plan.corners[standing], outward, plan.corners[plan.blockers], plan.tree, plan.close
+        plan.corners(standing), outward, plan.corners(blockers), tree, plan.close
     )
     return share
 
@@ -127,14 +141,21 @@ def is_one_layer(surface: Surface, pull: Vector, slack: float = 1e-9) -> bool:
 
 def _plan(surface: Surface, pull: Vector, tilt: FloatArray) -> _Plan:
     points = surface.vertices @ upright(pull).T
-    corners = points[surface.triangles]
-    corners[tilt < 0] = corners[tilt < 0][:, ::-1]
-    kind = np.where(tilt > STANDING, 1, np.where(tilt < -STANDING, -1, 0))
-    blockers = np.flatnonzero(kind == -1 if surface.is_closed else kind != 0)
-    low, high = corners[blockers].min(axis=1), corners[blockers].max(axis=1)
-    tree = STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    triangles = surface.triangles.copy()
+    triangles[tilt < 0] = triangles[tilt < 0][:, ::-1]
+    kind = (tilt > STANDING).astype(np.int64) - (tilt < -STANDING)
+    low, high = np.empty((3, len(kind))), np.empty((3, len(kind)))
+    a, b, c = (np.ascontiguousarray(triangles[:, corner]) for corner in range(3))
+    for axis, along in enumerate(np.ascontiguousarray(points.T)):
+        one, two, three = along[a], along[b], along[c]
+        np.minimum(np.minimum(one, two), three, out=low[axis])
+        np.maximum(np.maximum(one, two), three, out=high[axis])
     close = _CLOSE * float(np.ptp(points, axis=0).max())
-    return _Plan(points, corners, kind, blockers, tree, close)
+    return _Plan(points, triangles, kind, low, high, close)
+
+
+def _boxes(low: FloatArray, high: FloatArray) -> Array:
+    return np.asarray(shapely.box(low[0], low[1], high[0], high[1]))
 
 
 def _crossed(surface: Surface, plan: _Plan) -> Array:
@@ -143,103 +164,94 @@ def _crossed(surface: Surface, plan: _Plan) -> Array:
     outer = (table.left < 0) | (table.right < 0)
     rim = outer | (plan.kind[table.left] != plan.kind[table.right])
     ends = plan.points[table.ends[rim]]
+    low, high = (ends.min(axis=1) - plan.close).T, (ends.max(axis=1) + plan.close).T
     crossed = np.zeros(len(plan.kind), dtype=bool)
     targets = np.flatnonzero(plan.kind == 1)
-    low, high = ends.min(axis=1) - plan.close, ends.max(axis=1) + plan.close
-    boxes = shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1])
-    edge, target = STRtree(plan.boxes(targets)).query(boxes)
+    near = boxes_near(plan.low[:2, targets], plan.high[:2, targets], (low[:2], high[:2]))
+    targets = targets[near]
+    edge, target = plan.tree(targets).query(_boxes(low, high))
     facet = targets[target]
-    above = high[edge, 2] >= plan.corners[facet, :, 2].min(axis=1)
+    above = high[2, edge] >= plan.low[2, facet]
     edge, facet = edge[above], facet[above]
-    met = _meets(ends[edge, :, :2], plan.corners[facet, :, :2], plan.close)
+    met = ~apart(ends[edge, :, :2], plan.corners(facet)[:, :, :2], plan.close)
     crossed[facet[met]] = True
     return crossed
 
 
-def _meets(segments: FloatArray, triangles: FloatArray, close: float) -> Array:
-    """Return whether segments (p, 2, 2) come closer than `close` to triangles: (p,) bool."""
-    apart = np.zeros(len(segments), dtype=bool)
-    sides = np.roll(triangles, -1, axis=1) - triangles
-    lines = np.concatenate([sides, segments[:, 1:] - segments[:, :1]], axis=1)
-    for side in range(4):
-        across = np.stack([lines[:, side, 1], -lines[:, side, 0]], axis=1)
-        length = np.linalg.norm(across, axis=1)
-        one = np.einsum("pij,pj->pi", segments, across)
-        other = np.einsum("pij,pj->pi", triangles, across)
-        gap = np.maximum(one.min(axis=1) - other.max(axis=1), other.min(axis=1) - one.max(axis=1))
-        apart |= gap > close * length
-    return ~apart
+def _patches(plan: _Plan, facets: IntArray, areas: FloatArray) -> tuple[IntArray, IntArray]:
+    """Return the patch of every facet that no rim crosses, and the largest facet of each.
+
+    Facets that share a point belong to one patch: a rim through the point would cross them.
+    """
+    a, b, c = plan.triangles[facets].T
+    size = len(plan.points)
+    links = (np.concatenate([a, b]), np.concatenate([b, c]))
+    graph = coo_matrix((np.ones(len(links[0]), dtype=bool), links), (size, size))
+    _, patch = np.unique(connected_components(graph, directed=False)[1][a], return_inverse=True)
+    order = np.argsort(areas[facets], kind="stable")
+    seeds = np.empty(int(patch.max(initial=-1)) + 1, dtype=np.int64)
+    seeds[patch[order]] = facets[order]
+    return patch, seeds
 
 
-def _share_by_patch(surface: Surface, plan: _Plan, whole: Array, share: FloatArray) -> None:
-    """Set the share of facets that no rim crosses: one line of sight for each patch."""
-    table = surface.edges
-    inner = (table.left >= 0) & (table.right >= 0)
-    left, right = table.left[inner], table.right[inner]
-    joined = whole[left] & whole[right]
-    size = len(whole)
-    graph = coo_matrix((np.ones(joined.sum()), (left[joined], right[joined])), (size, size))
-    label = connected_components(graph, directed=False)[1]
-    facets = np.flatnonzero(whole)
-    if len(facets) == 0:
-        return
-    largest = facets[np.lexsort((-surface.areas[facets], label[facets]))]
-    _, first = np.unique(label[largest], return_index=True)
-    seeds = largest[first]
-    points = plan.corners[seeds].mean(axis=1)
-    seed, blocker = plan.tree.query(shapely.points(points[:, :2]))
-    hidden = np.zeros(size, dtype=bool)
-    facet = plan.blockers[blocker]
-    height, inside = _height_above(plan.corners[facet], points[seed, :2])
+def _blockers(surface: Surface, plan: _Plan, subjects: IntArray) -> IntArray:
+    """Return the facets that may hang over others."""
+    blockers = np.flatnonzero(plan.kind == -1 if surface.is_closed else plan.kind != 0)
+    hair = _BESIDE * plan.close
+    marks = plan.low[:2, subjects] - hair, plan.high[:2, subjects] + hair
+    near = boxes_near(plan.low[:2, blockers], plan.high[:2, blockers], marks)
+    return np.asarray(blockers[near])
+
+
+def _is_hidden(plan: _Plan, seeds: IntArray, blockers: IntArray, tree: STRtree) -> Array:
+    """Return whether something hangs over the middle of each of some facets: (k,) bool."""
+    hidden = np.zeros(len(seeds), dtype=bool)
+    points = plan.corners(seeds).mean(axis=1)
+    seed, place = tree.query(shapely.points(points[:, :2]))
+    facet = blockers[place]
+    height, inside = _height_above(plan.corners(facet), points[seed, :2])
     blocked = inside & (height > points[seed, 2] + plan.close) & (facet != seeds[seed])
-    hidden[label[seeds[seed[blocked]]]] = True
-    share[facets] = hidden[label[facets]]
+    hidden[seed[blocked]] = True
+    return hidden
 
 
-def _share_by_cutting(surface: Surface, plan: _Plan, pull: Vector, facets: IntArray) -> FloatArray:
+def _share_by_cutting(
+    plan: _Plan, facets: IntArray, blockers: IntArray, tree: STRtree
+) -> FloatArray:
     """Return the hidden share of `facets`, cut against every facet above them."""
-    which, blocker = plan.tree.query(plan.boxes(facets))
-    subject, other = facets[which], plan.blockers[blocker]
-    possible = (subject != other) & (
-        plan.corners[other, :, 2].max(axis=1) > plan.corners[subject, :, 2].min(axis=1)
-    )
+    which, place = tree.query(plan.boxes(facets))
+    subject, other = facets[which], blockers[place]
+    possible = (subject != other) & (plan.high[2, other] > plan.low[2, subject])
     which, subject, other = which[possible], subject[possible], other[possible]
-    polygons, areas = overlaps(plan.corners[subject, :, :2], plan.corners[other, :, :2])
+    below, above = plan.corners(subject), plan.corners(other)
+    met = ~apart(below[:, :, :2], above[:, :, :2], -plan.close)
+    which, below, above = which[met], below[met], above[met]
+    polygons, areas = overlaps(below[:, :, :2], above[:, :, :2])
     middle = polygons.mean(axis=1)
-    above = _height_above(plan.corners[other], middle)[0]
-    below = _height_above(plan.corners[subject], middle)[0]
-    plan_areas = np.abs(signed_areas(plan.corners[facets, :, :2]))
-    blocked = (areas > 1e-9 * plan_areas[which]) & (above > below + plan.close)
-    which, other = which[blocked], other[blocked]
+    over = _height_above(above, middle)[0] > _height_above(below, middle)[0] + plan.close
+    plan_areas = np.abs(signed_areas(plan.corners(facets)[:, :, :2]))
+    blocked = (areas > 1e-9 * plan_areas[which]) & over
+    which, above = which[blocked], above[blocked]
     polygons, areas = polygons[blocked], areas[blocked]
     total = np.bincount(which, weights=areas, minlength=len(facets))
-    for facet in _several_layers(surface, plan, pull, which, other, len(facets)):
-        total[facet] = union_area(polygons[which == facet])
+    twice = np.isin(which, _covered_twice(which, above[:, :, :2], plan.close))
+    order = np.flatnonzero(twice)[np.argsort(which[twice], kind="stable")]
+    for some in np.split(order, np.flatnonzero(np.diff(which[order])) + 1):
+        if len(some):
+            total[which[some[0]]] = union_area(polygons[some])
     return np.asarray(np.clip(total / plan_areas, 0.0, 1.0), dtype=np.float64)
 
 
-def _several_layers(
-    surface: Surface, plan: _Plan, pull: Vector, which: IntArray, other: IntArray, count: int
-) -> IntArray:
-    """Return the facets (by place) whose blockers may overlap each other in the plan view."""
-    mask = np.zeros(len(plan.kind), dtype=bool)
-    mask[plan.blockers] = True
-    layer = np.full(len(mask), -1)
-    sheet = surface.part(mask)
-    layer[mask] = sheet.components
-    single = np.array(
-        [is_one_layer(sheet.part(sheet.components == i), pull) for i in np.unique(layer[other])],
-        dtype=bool,
-    )
-    number = np.unique(layer[other], return_inverse=True)[1].reshape(-1)
-    lowest = np.full(count, len(single) + 1)
-    highest = np.full(count, -1)
-    np.minimum.at(lowest, which, number)
-    np.maximum.at(highest, which, number)
-    touched = highest >= 0
-    alone = touched & (lowest == highest)
-    alone[alone] = single[highest[alone]]
-    return np.flatnonzero(touched & ~alone)
+def _covered_twice(which: IntArray, triangles: FloatArray, close: float) -> IntArray:
+    """Return the facets (by place) over which some of their blockers (k, 3, 2) overlap."""
+    low, high = triangles.min(axis=1).T, triangles.max(axis=1).T
+    aside = which * (2.0 * float(np.ptp(triangles[..., 0], axis=None)) if len(which) else 0.0)
+    boxes = shapely.box(low[0] + aside, low[1], high[0] + aside, high[1])
+    one, other = STRtree(boxes).query(boxes)
+    pair = (one < other) & (which[one] == which[other])
+    one, other = one[pair], other[pair]
+    over = ~apart(triangles[one], triangles[other], -close)
+    return np.asarray(np.unique(which[one[over]]))
 
 
 def _height_above(triangles: FloatArray, points: FloatArray) -> tuple[FloatArray, Array]:

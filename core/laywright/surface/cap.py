@@ -10,6 +10,10 @@ no directions are sampled.
 - The origin lies inside: no direction sees all normals.  ``min n . p`` is minus the hull's
   support function at ``-p``, whose least value is the distance of the nearest hull facet, so
   that facet's inward normal is the best pull.
+  Of many normals a few are taken, and those that lie farthest beyond the nearest facets are
+  added until none lies beyond the nearest: it is then a facet of the whole hull.  Where the
+  few already lie so densely all around that every pull has a facet within 15 degrees of facing
+  straight away, one of the best pulls is as useless as the best, and is given.
 - The origin lies on the hull's boundary, or the normals span a plane through the origin (the
   wall of a full cylinder): the best least draft is zero.
 """
@@ -22,12 +26,17 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.spatial import ConvexHull
 
-from laywright.arrays import FloatArray, Vector, unit_vector
+from laywright.arrays import FloatArray, IntArray, Vector, unit_vector
 
 __all__ = ["Cap", "smallest_cap"]
 
 _FLAT = 1e-9
 _STILL = 1e-14
+_BEYOND = 1e-12
+_MANY = 2000
+_CELLS = 8
+_AT_ONCE = 8
+_DENSE = math.cos(math.radians(15.0))
 
 
 @dataclass(frozen=True)
@@ -85,13 +94,36 @@ def smallest_cap(normals: FloatArray) -> Cap:
 
 def _best_of_enclosing(normals: FloatArray) -> FloatArray:
     """Return the best pull where the origin lies in the normals' convex hull: (3,) float."""
-    _, spread, directions = np.linalg.svd(normals, full_matrices=False)
+    _, spread, directions = np.linalg.svd(np.linalg.qr(normals, mode="r"))
     if spread[-1] <= _FLAT * spread[0]:
         across: FloatArray = np.asarray(directions[-1], dtype=np.float64)
         return across if across.sum() > 0 else -across
-    equations = ConvexHull(normals).equations
-    nearest = int(np.argmax(equations[:, 3]))
-    return np.asarray(-equations[nearest, :3], dtype=np.float64)
+    chosen, many = _spread_out(normals, directions), _AT_ONCE
+    while True:
+        facets = ConvexHull(normals[chosen]).equations
+        facets = facets[np.argsort(-facets[:, 3], kind="stable")[:many]]
+        if len(chosen) == len(normals) or (len(normals) > _MANY and facets[0, 3] < -_DENSE):
+            break
+        farthest = np.array([int((normals @ facet[:3]).argmax()) for facet in facets])
+        height = np.einsum("ij,ij->i", normals[farthest], facets[:, :3])
+        beyond = height + facets[:, 3] > _BEYOND
+        if not beyond[0]:
+            break
+        chosen, many = np.union1d(chosen, farthest[beyond]), 2 * many
+    return np.asarray(-facets[0, :3], dtype=np.float64)
+
+
+def _spread_out(normals: FloatArray, directions: FloatArray) -> IntArray:
+    """Return which normals to begin with: the outermost, and one in each direction: (k,) int."""
+    if len(normals) <= _MANY:
+        return np.arange(len(normals))
+    x, y, z = np.rint(_CELLS * normals).astype(np.int64).T + _CELLS
+    size = 2 * _CELLS + 1
+    one = np.full(size**3, -1)
+    one[(x * size + y) * size + z] = np.arange(len(normals))
+    along = normals @ directions.T
+    outermost = np.concatenate([along.argmin(axis=0), along.argmax(axis=0)])
+    return np.asarray(np.unique(np.concatenate([one[one >= 0], outermost])))
 
 
 def _nearest_point(points: FloatArray) -> FloatArray:
