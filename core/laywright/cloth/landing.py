@@ -10,10 +10,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+import shapely
 
 from laywright.arrays import Array, FloatArray, Vector, floats, unit_vector
+from laywright.cloth.draped_ply import DrapedPly
 from laywright.cloth.drawing_marks import arrow, cross, drawing_of
-from laywright.cloth.lay import DrapedPly
 from laywright.cloth.pattern import PatternSet
 from laywright.errors import InputError
 from laywright.files.drawing import Drawing, Label, Line
@@ -98,11 +99,12 @@ def landing_drawing(patterns: PatternSet, pull: Vector) -> Drawing:
     axes = _axes(patterns, pull)
     outline = _outline(patterns, axes)
     corner = outline.min(axis=0)
-    surface = patterns.draped[0].surface
+    surface = patterns.main.surface
     shapes: list[Line | Label] = [
         Line("trim", surface.vertices[loop] @ axes.T - corner, closed=True)
         for loop in surface.boundary_loops
     ]
+    shapes += _ends(patterns, axes, corner)
     reach = np.ptp(outline, axis=0)
     size = 0.18 * float(reach.min())
     seen: list[FloatArray] = []
@@ -116,6 +118,22 @@ def landing_drawing(patterns: PatternSet, pull: Vector) -> Drawing:
             shapes += arrow("datum", landing.start, np.array([1.0, 0.0]), size)
         shapes += _measures(landing.start)
     return drawing_of("where the start point lies", shapes)
+
+
+def _ends(patterns: PatternSet, axes: FloatArray, corner: FloatArray) -> list[Line | Label]:
+    """Return the ends of local plies inside the face, each with the number of its ply."""
+    shapes: list[Line | Label] = []
+    for number, ply in enumerate(patterns.draped, 1):
+        if ply.ends is None or not len(ply.ends):
+            continue
+        seen = ply.surface.vertices @ axes.T - corner
+        lines = shapely.line_merge(shapely.multilinestrings(shapely.linestrings(seen[ply.ends])))
+        for line in shapely.get_parts(lines):
+            points = shapely.get_coordinates(line)
+            shapes.append(Line("local", points))
+            x, y = points[int(np.argmax(points @ np.array([1.0, 1.0])))].tolist()
+            shapes.append(Label("label", f"{number}", (x, y), 0.7 * _LETTER))
+    return shapes
 
 
 def _measures(start: FloatArray) -> list[Line | Label]:
@@ -134,11 +152,11 @@ def _measures(start: FloatArray) -> list[Line | Label]:
 
 def _axes(patterns: PatternSet, pull: Vector) -> FloatArray:
     """Return right and up of the view as rows: (2, 3) float."""
-    surface = patterns.draped[0].surface
+    surface = patterns.main.surface
     away = surface.areas @ surface.normals  # from the mould into the laminate
     eye = np.array(unit_vector(pull))
     eye = -eye if eye @ away < 0.0 else eye
-    along = np.array(unit_vector(patterns.draped[0].pieces[0].datum.direction))
+    along = np.array(unit_vector(patterns.main.pieces[0].datum.direction))
     right = along - (along @ eye) * eye
     if np.linalg.norm(right) < 1e-3:
         raise InputError(
@@ -153,7 +171,7 @@ def _axes(patterns: PatternSet, pull: Vector) -> FloatArray:
 
 def _outline(patterns: PatternSet, axes: FloatArray) -> FloatArray:
     """Return the boundary points of the first ply in the view: (k, 2) float, mm."""
-    surface = patterns.draped[0].surface
+    surface = patterns.main.surface
     points = np.concatenate([surface.vertices[loop] for loop in surface.boundary_loops])
     return floats(points @ axes.T, -1, 2)
 

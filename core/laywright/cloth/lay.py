@@ -7,20 +7,24 @@ from itertools import pairwise
 
 import numpy as np
 
-from laywright.arrays import FloatArray, IntArray, Vector
+from laywright.arrays import FloatArray, Vector
+from laywright.cloth.cover import Cover
 from laywright.cloth.cuts import Cut, CutSettings, Joint, LaidCut, Propose, joint_of
-from laywright.cloth.cutting import Seam, cut_surface
+from laywright.cloth.cutting import cut_surface
 from laywright.cloth.datum import Datum
-from laywright.cloth.drape import Drape, drape
+from laywright.cloth.drape import drape
+from laywright.cloth.draped_ply import DrapedPly
 from laywright.cloth.energy import Sheet
 from laywright.cloth.even_mesh import even_mesh, spacing_for
 from laywright.cloth.fabric import Fabric, Start, fabric_of
 from laywright.cloth.flatten import flatten
+from laywright.cloth.local_ply import lay_on_region
 from laywright.cloth.pieces import Piece, drape_pieces
 from laywright.cloth.place import nearest_place
 from laywright.cloth.propose import propose
 from laywright.cloth.trial import Ground
 from laywright.cloth.trouble import limits_of
+from laywright.errors import InputError
 from laywright.laminate.laminate import Laminate
 from laywright.laminate.plies import Ply
 from laywright.progress import Progress, part_of, silent
@@ -31,51 +35,6 @@ __all__ = ["DrapedPly", "LaidPlies", "Proposal", "lay_plies"]
 
 _COARSE = 900
 _HALF = 0.5
-
-
-@dataclass(frozen=True, eq=False)
-class DrapedPly:
-    """A ply on its own surface.
-
-    Attributes
-    ----------
-    surface : Surface
-        Surface of the middle of the ply, mm, open along its cuts.
-    drape : Drape
-        How the cloth lies on it.
-    pieces : tuple of Piece
-        Its pieces; one where no cut parts it.
-    seams : tuple of Seam
-        Its cuts.
-    cuts : tuple of LaidCut
-        The same as lines, with their joints.
-    """
-
-    surface: Surface
-    drape: Drape
-    pieces: tuple[Piece, ...]
-    seams: tuple[Seam, ...] = ()
-    cuts: tuple[LaidCut, ...] = ()
-
-    @property
-    def uncut(self) -> Surface:
-        """The surface with its cuts closed again."""
-        if not self.seams:
-            return self.surface
-        points, index = np.unique(self.surface.vertices, axis=0, return_inverse=True)
-        triangles = index.reshape(-1)[self.surface.triangles]
-        return Surface(points, triangles, self.surface.patches, self.surface.patch_names)
-
-    def part(self, piece: int) -> Surface:
-        """Return a piece, by the vertices of the whole surface."""
-        chosen: IntArray = self.pieces[piece].triangles
-        surface = self.surface
-        return Surface(
-            surface.vertices,
-            surface.triangles[chosen],
-            surface.patches[chosen],
-            surface.patch_names,
-        )
 
 
 @dataclass(frozen=True, eq=False)
@@ -125,6 +84,7 @@ def lay_plies(
     start: Start | None,
     cuts: CutSettings,
     *,
+    cover: Cover | None = None,
     progress: Progress = silent,
 ) -> LaidPlies:
     """Drape every ply on its own surface.
@@ -141,6 +101,8 @@ def lay_plies(
         What the hand lays straight first; None takes what is usual for each cloth.
     cuts : CutSettings
         Cuts to make, and whether to propose more.
+    cover : Cover or None
+        Which plies lie where; None where every ply covers the whole face.
     progress : Progress
         Told how far it is.
 
@@ -153,7 +115,13 @@ def lay_plies(
     for index, ply in enumerate(plies):
         inner = part_of(progress, index / len(plies), (index + 1) / len(plies))
         inner(0.0, f"draping {laminate.layup.ply_name(index + 1)}")
-        laying.lay(index + 1, ply, float(laminate.ply_heights[index]), inner)
+        height: float | FloatArray = float(laminate.ply_heights[index])
+        if cover is not None:
+            height = cover.heights(laminate, index + 1)
+        if cover is not None and ply.extent is not None:
+            laying.lay_local(index + 1, ply, height, cover, inner)
+        else:
+            laying.lay(index + 1, ply, height, inner)
     return LaidPlies(tuple(laying.done), tuple(laying.proposals))
 
 
@@ -177,7 +145,30 @@ class _Laying:
         self.done: list[DrapedPly] = []
         self.proposals: list[Proposal] = []
 
-    def lay(self, number: int, ply: Ply, height: float, progress: Progress) -> None:
+    def lay_local(
+        self,
+        number: int,
+        ply: Ply,
+        height: float | FloatArray,
+        cover: Cover,
+        progress: Progress,
+    ) -> None:
+        """Lay a ply that covers a part of the face."""
+        if any(cut.ply == number for cut in self._cuts.cuts):
+            raise InputError(
+                f"cut in ply {number}",
+                "a ply that covers a part of the face",
+                "a ply that covers the whole face",
+                "take the cut out, or split the extent of the ply into two plies",
+            )
+        flat = self._flat_of(self._working)
+        self.done.append(
+            lay_on_region(
+                number, ply, height, cover, flat, self._datum, self._start, progress=progress
+            )
+        )
+
+    def lay(self, number: int, ply: Ply, height: float | FloatArray, progress: Progress) -> None:
         """Lay one ply on those laid so far."""
         surface = offset(self._working, height)
         fabric = fabric_of(ply.cloth)

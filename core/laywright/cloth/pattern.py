@@ -13,12 +13,16 @@ import numpy as np
 import shapely
 
 from laywright.arrays import FloatArray, floats
+from laywright.cloth.cover import Zone, cover_of
 from laywright.cloth.cut_remarks import clash_remarks, cut_remarks
 from laywright.cloth.cuts import CutSettings
 from laywright.cloth.datum import Datum, default_datum
+from laywright.cloth.draped_ply import DrapedPly
+from laywright.cloth.end_remarks import end_remarks
 from laywright.cloth.even_mesh import even_mesh, spacing_for
 from laywright.cloth.fabric import Start, fabric_of
-from laywright.cloth.lay import DrapedPly, Proposal, lay_plies
+from laywright.cloth.lay import Proposal, lay_plies
+from laywright.cloth.local_outline import local_outline
 from laywright.cloth.margins import check_margins, with_margins
 from laywright.cloth.outline import (
     flat_region,
@@ -72,7 +76,8 @@ class PatternSettings:
     margins : dict of str to float, mm
         Margin by side, where it differs: ``ahead``, ``left``, ``behind`` and ``right`` as seen
         along the datum arrow, and ``holes``.  A ply that is laid with cuts takes `margin` all
-        round.
+        round; a local ply takes it where it reaches the edge of the part, and none where it ends
+        inside.
     """
 
     margin: float = 20.0
@@ -199,6 +204,8 @@ class PatternSet:
         Cuts that are proposed, for each ply that passes a limit.
     datum : Datum or None
         Start point and arrow that the plies were laid by.
+    zones : tuple of Zone
+        Which plies lie where, the largest zone first; none where every ply covers the face.
     digest : str
         Of the inputs.
     """
@@ -208,10 +215,16 @@ class PatternSet:
     remarks: tuple[str, ...]
     proposals: tuple[Proposal, ...] = ()
     datum: Datum | None = None
+    zones: tuple[Zone, ...] = ()
     digest: str = ""
 
+    @property
+    def main(self) -> DrapedPly:
+        """The first ply that covers the whole face."""
+        return next(ply for ply in self.draped if not ply.local)
 
-@stage("Cloth Patterns", version=3)
+
+@stage("Cloth Patterns", version=4)
 def make_patterns(
     face: MouldedFace,
     laminate: Laminate,
@@ -247,17 +260,22 @@ def make_patterns(
     GeometryError
         If the face cannot be laid flat in one piece, or a pattern would overlap itself.
     """
-    working = face.working_surface(laminate.thickness)
+    named = face.working_surface(laminate.thickness)
     working = even_mesh(
-        working,
-        spacing_for(working, settings.triangles),
-        progress=part_of(progress, 0.0, _MESHING),
+        named, spacing_for(named, settings.triangles), progress=part_of(progress, 0.0, _MESHING)
     )
+    cover = cover_of(working, named, laminate, set_back=face.set_back)
     remarks: list[str] = []
     if datum is None:
         datum = _datum_for(working, laminate, settings, remarks, progress)
     laid = lay_plies(
-        working, laminate, datum, settings.start, cuts, progress=part_of(progress, _MESHING, 1.0)
+        working,
+        laminate,
+        datum,
+        settings.start,
+        cuts,
+        cover=cover,
+        progress=part_of(progress, _MESHING, 1.0),
     )
     patterns: list[Pattern] = []
     for number, (ply, lies) in enumerate(zip(laminate.layup.plies, laid.plies, strict=True), 1):
@@ -270,7 +288,9 @@ def make_patterns(
             remarks += _remarks(pattern, ply.cloth.weave, lies)
         remarks += cut_remarks(name, lies, laid.proposal(number), cuts)
     remarks += clash_remarks(clashes([ply.cuts for ply in laid.plies], cuts))
-    return PatternSet(tuple(patterns), laid.plies, tuple(remarks), laid.proposals, datum)
+    remarks += end_remarks(laminate, cover, laid.plies)
+    zones = cover.zones(laminate.layup.throughout)
+    return PatternSet(tuple(patterns), laid.plies, tuple(remarks), laid.proposals, datum, zones)
 
 
 def _datum_for(
@@ -283,7 +303,7 @@ def _datum_for(
     """Return the datum where none is set, and remark on a searched one."""
     if settings.find is FindStart.MIDDLE:
         return default_datum(working)
-    plies = [(fabric_of(ply.cloth), ply.angle) for ply in laminate.layup.plies]
+    plies = [(fabric_of(ply.cloth), ply.angle) for ply in laminate.layup.main.plies]
     found = find_start(
         working, plies, settings.start, progress=part_of(progress, _MESHING, _MESHING)
     )
@@ -314,7 +334,11 @@ def _pattern(
         region, slits, lap_lines = flat_region(surface, uv, name), (), ()
         refuse_runaway(region, surface, name)
         region = smooth_region(region, 0.5 * within)
-        cut = with_margins(region, settings.margin, settings.margins, direction, within)
+        if lies.ends is None:
+            cut = with_margins(region, settings.margin, settings.margins, direction, within)
+        else:
+            cut = local_outline(region, surface, uv, lies.ends, settings.margin)
+            cut = with_margins(cut, 0.0, {}, direction, within)
     trim = shapely.simplify(region, 0.5 * within)
     shift = -np.array(cut.bounds[:2])
     middle = nearest_place(surface, (surface.areas / surface.area) @ surface.centroids)

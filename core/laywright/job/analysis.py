@@ -76,7 +76,7 @@ def shell_model(
     laminate : Laminate
     patterns : PatternSet
         Their drapes give each ply its directions in every element, and how much cloth lies
-        there.
+        there.  Plies that cover a part of the face are left out, which the file says.
     settings : AnalysisSettings
 
     Returns
@@ -95,6 +95,8 @@ def shell_model(
     through = np.asarray(laminate.shear) / laminate.thickness
     core = laminate.layup.core
     for number, draped in enumerate(patterns.draped, start=1):
+        if draped.local:
+            continue
         layers.append(
             _ply_layer(mesh, laminate, number, draped.surface, draped.drape.uv, materials, through)
         )
@@ -128,9 +130,17 @@ def shell_model(
             f"{settings.edge.value.capitalize()}; pressure {settings.pressure:g} MPa, positive "
             "away from the mould.",
             "An estimate; nothing in it certifies a protection.",
+            *_left_out(laminate),
             "To run it: ccx and the name of this file without its ending, in the file's folder.",
         ),
     )
+
+
+def _left_out(laminate: Laminate) -> tuple[str, ...]:
+    names = [laminate.layup.ply_name(number) for number in laminate.layup.local]
+    if not names:
+        return ()
+    return (f"Without the plies that cover a part of the face: {', '.join(names)}.",)
 
 
 def _ply_layer(

@@ -47,7 +47,7 @@ def bench_facts(
         mould_area=body.working.area + beside,
         run_off=area.get("run-off", 0.0) / _length(body.trim_line),
         outline=max((pattern.trim for pattern in patterns.patterns), key=_extent),
-        curvature=double_curvature(patterns.draped[0].surface),
+        curvature=double_curvature(patterns.main.surface),
         mould_size=(size[2], size[1], size[0]),
         pull=body.pull,
         trim_loops=tuple(part.vertices[loop] for loop in part.boundary_loops),

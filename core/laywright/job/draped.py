@@ -59,10 +59,11 @@ def draped_places(patterns: PatternSet) -> DrapedPlaces:
 
     Angles count from the datum arrow, laid into the plane of each triangle; where the arrow
     stands upright on it, from the first side of the triangle.  The places are the triangles of
-    the first ply; a ply with other triangles is read at its nearest ones.
+    the first ply that covers the whole face; a ply with other triangles is read at its nearest
+    ones, and covers no place beyond its end.
     """
     arrow = _arrow(patterns)
-    places = patterns.draped[0].surface
+    places = patterns.main.surface
     warp: list[FloatArray] = []
     weft: list[FloatArray] = []
     cover: list[FloatArray] = []
@@ -78,7 +79,8 @@ def draped_places(patterns: PatternSet) -> DrapedPlaces:
                 np.einsum("mi,mi->m", found, left), np.einsum("mi,mi->m", found, along)
             )
             angles.append(turn[at])
-        cover.append(yarns.cover[at])
+        share = 1.0 if ply.share is None else ply.share
+        cover.append(yarns.cover[at] * share)
     return DrapedPlaces(
         np.stack(warp, axis=1),
         np.stack(weft, axis=1),
@@ -98,13 +100,15 @@ def _nearest(surface: Surface, places: Surface) -> IntArray:
 
 
 def _arrow(patterns: PatternSet) -> FloatArray:
-    """Return the datum arrow in space, read back from the first ply at its start point."""
-    first = patterns.draped[0]
+    """Return the datum arrow in space, read back from a whole ply at its start point."""
+    first = patterns.main
     surface, uv, own = first.surface, first.drape.uv, first.pieces[0].triangles
     middles = uv[surface.triangles[own]].mean(axis=1)
     at = int(own[np.argmin(np.einsum("mi,mi->m", middles, middles))])
     x, y = (axis[at] for axis in facet_axes(surface))
-    direction = np.linalg.solve(jacobians(surface, uv)[at], patterns.patterns[0].datum_direction)
+    number = next(n for n, ply in enumerate(patterns.draped, 1) if not ply.local)
+    own_pattern = next(pattern for pattern in patterns.patterns if pattern.ply == number)
+    direction = np.linalg.solve(jacobians(surface, uv)[at], own_pattern.datum_direction)
     arrow = direction[0] * x + direction[1] * y
     return np.asarray(arrow / np.linalg.norm(arrow))
 

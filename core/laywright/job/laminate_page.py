@@ -8,8 +8,10 @@ from laywright.files.page import Table
 from laywright.job.draped import draped_places
 from laywright.job.laminate_pictures import section_drawing, stiffness_polar
 from laywright.job.load_page import LoadPage, load_page
+from laywright.job.zones import zone_table, zones_of
 from laywright.laminate.certainty import Certainty, how_sure
 from laywright.laminate.choice import RULES_OF_THUMB
+from laywright.laminate.drop_off import drop_off_words
 from laywright.laminate.equal_sheet import equal_sheets
 from laywright.laminate.laminate import Laminate
 from laywright.laminate.loading import Loading
@@ -35,17 +37,20 @@ def laminate_details(
     """
     carries = LoadPage(None, (), ()) if loading is None else load_page(laminate, loading)
     sure = _certainty(laminate, loading)
+    zones = zones_of(laminate, patterns)
     return LaminateDetails(
         section_drawing(laminate),
         stiffness_polar(laminate),
         (
             _bands(sure),
             _spread(laminate, patterns),
+            *((zone_table(zones),) if zones else ()),
             _sheets(laminate),
             *carries.tables,
         ),
         (
             *_state(laminate),
+            *drop_off_words(laminate),
             *laminate.couplings,
             *carries.notes,
             *sure.remarks,

@@ -15,6 +15,7 @@ from laywright.laminate.choice import Ranking
 from laywright.laminate.constituents import FibreKind
 from laywright.laminate.directions import bent_moduli, pulled_moduli
 from laywright.laminate.envelope import Envelope, LoadPair
+from laywright.laminate.extents import extent_text
 from laywright.laminate.laminate import Laminate
 
 __all__ = ["envelope_chart", "section_drawing", "stiffness_polar", "trade_off_chart"]
@@ -23,6 +24,7 @@ _PLY, _CORE = (6.0, 11.0), (14.0, 26.0)
 _LETTER = 2.6
 _MOULD = 5.0
 _HATCH = 3.0
+_LOCAL = 0.6  # how wide a local ply is drawn
 _FILLS = {
     FibreKind.GLASS: (0.94, 0.96, 0.94),
     FibreKind.CARBON: (0.72, 0.72, 0.74),
@@ -38,7 +40,8 @@ def section_drawing(laminate: Laminate, width: float = 60.0) -> Drawing:
     """Return the stack from the mould upwards, each layer with its cloth, angle and thickness.
 
     Heights are drawn larger the thicker a layer is, but not to scale.  The strokes in a ply lean
-    as its warp does: upright strokes stand for 90 degrees, a row of points for 0.
+    as its warp does: upright strokes stand for 90 degrees, a row of points for 0.  A ply that
+    covers a part of the face is drawn narrower.
 
     Parameters
     ----------
@@ -57,8 +60,11 @@ def section_drawing(laminate: Laminate, width: float = 60.0) -> Drawing:
         degrees = math.degrees(ply.angle)
         cloth = ply.cloth.name.replace("^2", "²")
         text = f"{number}  {cloth}, {degrees:g}°, {thickness:.2f} mm"
-        shapes += _box("ply", (width, height, tall), _FILLS[ply.cloth.fibre.kind], text)
-        shapes += _strokes(width, height, tall, ply.angle)
+        wide = width
+        if ply.extent is not None:
+            text, wide = f"{text}, {extent_text(ply.extent)}", _LOCAL * width
+        shapes += _box("ply", (wide, height, tall), _FILLS[ply.cloth.fibre.kind], text)
+        shapes += _strokes(wide, height, tall, ply.angle)
         height += tall
         core = layup.core
         if core is not None and core.after == number:
@@ -67,7 +73,8 @@ def section_drawing(laminate: Laminate, width: float = 60.0) -> Drawing:
             text = f"core  {sheet}, {core.thickness:g} mm"
             shapes += _box("core", (width, height, tall), _CORE_FILL, text)
             height += tall
-    total = f"{laminate.thickness:.2f} mm in all, {laminate.areal_mass:.0f} g/m²"
+    where = "without local plies" if layup.local else "in all"
+    total = f"{laminate.thickness:.2f} mm {where}, {laminate.areal_mass:.0f} g/m²"
     shapes.append(
         Label("text", total, (0.5 * width_of(total, _LETTER), height + 1.8 * _LETTER), _LETTER)
     )

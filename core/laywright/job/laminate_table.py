@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from laywright.files.csv import csv_bytes
+from laywright.laminate.extents import extent_text
 from laywright.laminate.laminate import Laminate
 from laywright.laminate.layers import layers
 from laywright.laminate.transverse import through_moduli
@@ -21,6 +22,7 @@ def laminate_table(laminate: Laminate) -> bytes:
         "angle (deg)",
         "thickness (mm)",
         "middle above the mould (mm)",
+        "covers",
         "fibre volume (%)",
         "dry mass (g/m2)",
         "resin with hardener (g/m2)",
@@ -32,7 +34,7 @@ def laminate_table(laminate: Laminate) -> bytes:
         "G23 (MPa)",
     )
     rows = []
-    height = 0.0
+    heights = laminate.ply_heights.tolist()
     layup = laminate.layup
     for layer in layers(layup):
         lamina = layer.lamina
@@ -42,11 +44,15 @@ def laminate_table(laminate: Laminate) -> bytes:
             material, dry = cloth.name, cloth.areal_weight
             resin = dry * share / (1.0 - share)
             fibre = 100.0 * float(laminate.ply_fibre_fractions[layer.ply - 1])
+            middle, extent = heights[layer.ply - 1], layup.plies[layer.ply - 1].extent
         else:
             assert layup.core is not None
             sheet = layup.core.sheet
             material, dry, fibre = sheet.name, 1000.0 * sheet.density * layer.thickness, 0.0
-            resin = 2.0 * sheet.bond_resin
+            resin, extent = 2.0 * sheet.bond_resin, None
+            below = [n for n in layup.throughout if n <= layup.core.after]
+            middle = layer.thickness / 2.0
+            middle += math.fsum(float(laminate.ply_thicknesses[n - 1]) for n in below)
         rows.append(
             (
                 layer.name,
@@ -54,7 +60,8 @@ def laminate_table(laminate: Laminate) -> bytes:
                 material,
                 round(math.degrees(layer.angle), 3),
                 round(layer.thickness, 4),
-                round(height + layer.thickness / 2.0, 4),
+                round(middle, 4),
+                extent_text(extent) or "whole face",
                 round(fibre, 2),
                 round(dry, 2),
                 round(resin, 2),
@@ -65,5 +72,4 @@ def laminate_table(laminate: Laminate) -> bytes:
                 *(round(modulus, 1) for modulus in through_moduli(lamina)),
             )
         )
-        height += layer.thickness
     return csv_bytes(head, rows)

@@ -4,12 +4,24 @@ from __future__ import annotations
 
 from laywright.errors import InputError
 from laywright.job.sections import Section, choice, only, text_of
+from laywright.laminate.extents import extent_from_text
 from laywright.laminate.materials import Materials
-from laywright.laminate.plies import Layup, Process
+from laywright.laminate.plies import DropOff, Layup, Process
 from laywright.laminate.used_cards import NamedCore, NamedPly, layup_of
 from laywright.quantities import magnitude
 
 __all__ = ["read_layup"]
+
+_KEYS = {
+    "core",
+    "drop_off",
+    "drop_way",
+    "plies",
+    "process",
+    "resin",
+    "resin_share",
+    "void_share",
+}
 
 
 def read_layup(section: Section, materials: Materials) -> Layup:
@@ -22,7 +34,7 @@ def read_layup(section: Section, materials: Materials) -> Layup:
     MaterialError
         If a name is on no card.
     """
-    only(section, {"resin", "process", "resin_share", "void_share", "plies", "core"}, "[layup]")
+    only(section, _KEYS, "[layup]")
     plies = section.get("plies")
     if not isinstance(plies, list) or not plies:
         raise InputError(
@@ -36,9 +48,12 @@ def read_layup(section: Section, materials: Materials) -> Layup:
         where = f"[layup] ply {number}"
         if not isinstance(ply, dict):
             raise InputError(where, repr(ply), "cloth and angle", "correct the ply")
-        only(ply, {"cloth", "angle", "name"}, where)
+        only(ply, {"cloth", "angle", "name", "extent"}, where)
         angle = magnitude(text_of(ply, "angle", where), "radian", f"{where} angle")
-        laid.append(NamedPly(text_of(ply, "cloth", where), angle, ply.get("name", "")))
+        extent = None
+        if "extent" in ply:
+            extent = extent_from_text(text_of(ply, "extent", where))
+        laid.append(NamedPly(text_of(ply, "cloth", where), angle, ply.get("name", ""), extent))
     shares = {
         key: magnitude(text_of(section, key, "[layup]"), "1", f"[layup] {key}")
         for key in ("resin_share", "void_share")
@@ -52,7 +67,15 @@ def read_layup(section: Section, materials: Materials) -> Layup:
         shares.get("resin_share"),
         shares.get("void_share", 0.0),
         _core(section.get("core")),
+        drop_off=_drop_off(section),
+        drop_way=choice(DropOff, section.get("drop_way"), "[layup] drop_way"),
     )
+
+
+def _drop_off(section: Section) -> float | None:
+    if "drop_off" not in section:
+        return None
+    return magnitude(text_of(section, "drop_off", "[layup]"), "mm", "[layup] drop_off")
 
 
 def _core(section: object) -> NamedCore | None:

@@ -89,12 +89,15 @@ def _mould_files(result: JobResult) -> dict[str, bytes]:
 def _guide_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
     """Return the trim guide, where one is wanted."""
     guide = result.sheet.bench.trim_guide
-    last = result.patterns.patterns[-1]
+    number = result.laminate.layup.throughout[-1]
+    last = [found for found in result.patterns.patterns if found.ply == number][-1]
     if guide is TrimGuide.PAPER:
         drawing = trim_paper(last, f"{result.name}, {result.version}")
         return {f"cloth/trim guide true scale {paper.value}.pdf": drawing_pages(drawing, paper)}
     if guide is TrimGuide.RING:
-        ring = trim_ring(result.patterns.draped[-1], float(result.laminate.ply_thicknesses[-1]))
+        ring = trim_ring(
+            result.patterns.draped[number - 1], float(result.laminate.ply_thicknesses[number - 1])
+        )
         return {"mould/trim guide (mm).stl": stl_bytes(ring.vertices, ring.triangles)}
     return {}
 

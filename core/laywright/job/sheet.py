@@ -14,6 +14,8 @@ from laywright.job.laminate_page import laminate_details
 from laywright.job.links import ply_cloths
 from laywright.job.pictures import exploded_picture, ply_picture
 from laywright.job.tile_files import tile_words
+from laywright.job.zones import zones_of
+from laywright.laminate.extents import extent_text
 from laywright.laminate.laminate import Laminate
 from laywright.laminate.loading import Loading
 from laywright.mould.body import MouldBody
@@ -30,6 +32,7 @@ from laywright.shop.summaries import (
     Size,
     TileLine,
     TileSummary,
+    ZoneLine,
 )
 from laywright.shop.traveller import JobSheet, make_sheet, version_code
 from laywright.stage import stage
@@ -39,7 +42,7 @@ from laywright.surface.triangles import Surface
 __all__ = ["make_job_sheet"]
 
 
-@stage("Job Sheet", version=7)
+@stage("Job Sheet", version=8)
 def make_job_sheet(
     name: str,
     face: MouldedFace,
@@ -137,6 +140,7 @@ def _laminate(
                 ply.angle,
                 float(thickness),
                 seen.get(number),
+                extent_text(ply.extent),
             )
             for number, (ply, thickness) in enumerate(
                 zip(layup.plies, laminate.ply_thicknesses, strict=True), 1
@@ -155,6 +159,10 @@ def _laminate(
         laminate_details(laminate, patterns, loading),
         landing_drawing(patterns, pull),
         landing_lines(patterns, pull),
+        tuple(
+            ZoneLine(zone.plies, zone.area, zone.thickness, zone.areal_mass)
+            for zone in zones_of(laminate, patterns)
+        ),
     )
 
 

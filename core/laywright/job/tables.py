@@ -10,6 +10,8 @@ from laywright.job.job import JobResult
 from laywright.job.laminate_table import laminate_table
 from laywright.job.links import ply_cloths
 from laywright.job.tile_files import tile_tables
+from laywright.job.zones import zone_csv, zones_of
+from laywright.laminate.extents import extent_text
 from laywright.shop.timeline import clock_text
 
 __all__ = ["table_files"]
@@ -17,16 +19,27 @@ __all__ = ["table_files"]
 
 def table_files(result: JobResult) -> dict[str, bytes]:
     """Return the tables of a job as comma-separated text, by path."""
+    zones = zones_of(result.laminate, result.patterns)
     return {
         **tile_tables(result.tiles, result.face.deviation + result.body.largest_deviation),
         "tables/plies.csv": _plies(result),
+        "tables/allowances.csv": _allowances(result),
         "tables/cutting.csv": cut_table(result.roll, result.patterns.patterns),
         "tables/laminate.csv": laminate_table(result.laminate),
+        **({"tables/zones.csv": zone_csv(zones)} if zones else {}),
         "tables/cups.csv": _cups(result),
         "tables/cure.csv": _cure(result),
         "tables/clock.csv": _clock(result),
         "tables/shopping.csv": _shopping(result),
     }
+
+
+def _allowances(result: JobResult) -> bytes:
+    rows = [
+        (item.name, round(item.size, 5), item.unit, item.where)
+        for item in result.body.compensations
+    ]
+    return csv_bytes(("allowed for", "size", "unit", "where"), rows)
 
 
 def _plies(result: JobResult) -> bytes:
@@ -39,6 +52,7 @@ def _plies(result: JobResult) -> bytes:
         "resin with hardener (g)",
         "largest shear (deg)",
         "share past locking (%)",
+        "covers",
     )
     rows = [
         (
@@ -50,6 +64,7 @@ def _plies(result: JobResult) -> bytes:
             round(piece.resin_g(result.shop.mix.resin_share), 2),
             round(math.degrees(pattern.largest_shear), 2),
             round(100.0 * pattern.locked_share, 2),
+            extent_text(result.laminate.layup.plies[pattern.ply - 1].extent) or "whole face",
         )
         for pattern, piece in zip(
             result.patterns.patterns, ply_cloths(result.patterns, result.laminate), strict=True

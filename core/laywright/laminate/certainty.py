@@ -118,6 +118,7 @@ def how_sure(
     """
     scatter = scatter or usual_scatter(layup.process)
     knock_downs = knock_downs or usual_knock_downs(layup.process)
+    layup = layup.main
     planned = analyse(layup)
     draws = Draws(layup.cards, scatter.samples, scatter.seed)
     parts = draw_parts(layup, draws, scatter, None if load is None else knock_downs)

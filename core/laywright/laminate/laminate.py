@@ -25,7 +25,7 @@ from laywright.laminate.stiffness import (
 from laywright.laminate.transverse import transverse_stiffness
 from laywright.stage import stage
 
-__all__ = ["Laminate", "analyse"]
+__all__ = ["Laminate", "analyse", "main_of"]
 
 _USUAL_FRACTION = {
     Process.HAND: (0.25, 0.55),
@@ -37,7 +37,7 @@ _USUAL_MAT_FRACTION = (0.10, 0.30)
 
 @dataclass(frozen=True, eq=False)
 class Laminate:
-    """What a layup gives when it is cured.
+    """What a layup gives when it is cured, where only the plies lie that cover the whole face.
 
     Attributes
     ----------
@@ -101,8 +101,15 @@ class Laminate:
 
     @property
     def ply_heights(self) -> FloatArray:
-        """Height of the middle of each ply above the mould, (k,) float, mm."""
+        """Height of the middle of each ply above the mould, (k,) float, mm.
+
+        Of a ply that covers the whole face where no local one lies below, and of a local one
+        where all those below do.
+        """
+        through = np.isin(np.arange(len(self.ply_thicknesses)) + 1, self.layup.throughout)
         tops = np.cumsum(self.ply_thicknesses)
+        main = np.cumsum(np.where(through, self.ply_thicknesses, 0.0))
+        tops = np.where(through, main, tops)
         core = self.layup.core
         if core is not None:
             tops[core.after :] += core.thickness
@@ -145,13 +152,14 @@ def analyse(layup: Layup) -> Laminate:
     LimitError
         If a ply would hold more fibre than can be packed.
     """
-    found = layers(layup)
-    stack = stack_of(found)
-    plies = [layer.thickness for layer in found if layer.ply is not None]
+    every, main = layers(layup), layup.main
+    stack = stack_of(layers(main))
+    plies = [layer.thickness for layer in every if layer.ply is not None]
     fractions = [ply_fraction(layup, number) for number in range(1, len(plies) + 1)]
     thickness = math.fsum(stack.thicknesses.tolist())
-    cloth = math.fsum(ply.cloth.areal_weight for ply in layup.plies)
-    resin, core = _resin_and_core(layup)
+    cloth = math.fsum(ply.cloth.areal_weight for ply in main.plies)
+    resin, core = _resin_and_core(main)
+    own = [(plies[n - 1], fractions[n - 1]) for n in layup.throughout]
 
     order = (stack.stiffness, stack.angles, stack.thicknesses)
     stiffness = laminate_stiffness(*order)
@@ -170,7 +178,9 @@ def analyse(layup: Layup) -> Laminate:
         cloth_areal=cloth,
         resin_areal=resin,
         core_areal=core,
-        fibre_volume_fraction=mixture(fractions, [t / math.fsum(plies) for t in plies]),
+        fibre_volume_fraction=mixture(
+            [fraction for _, fraction in own], [t / math.fsum(t for t, _ in own) for t, _ in own]
+        ),
         a=floats(stiffness.a, 3, 3),
         b=floats(stiffness.b, 3, 3),
         d=floats(stiffness.d, 3, 3),
@@ -191,9 +201,15 @@ def analyse(layup: Layup) -> Laminate:
         couplings=coupling_words(stiffness),
         remarks=(
             *_evenness_remarks(state, warp, swell_warp),
-            *_fraction_remarks(layup, found, fractions),
+            *_fraction_remarks(layup, every, fractions),
         ),
     )
+
+
+def main_of(laminate: Laminate) -> Laminate:
+    """Return the laminate without its local plies: what there is on the whole face."""
+    layup = laminate.layup
+    return laminate if not layup.local else analyse(layup.main)
 
 
 def _resin_and_core(layup: Layup) -> tuple[float, float]:

@@ -27,7 +27,7 @@ class DrapedPlaces:
         Directions of the yarns of each ply from the datum arrow, laid into the surface there,
         counter-clockwise seen from the side away from the mould.
     cover : (m, k) float
-        Flat cloth per area of surface.
+        Flat cloth per area of surface; 0 where a local ply does not lie.
     areas : (m,) float, mm^2
         Of the surface that each place stands for.
     """
@@ -131,13 +131,14 @@ def local_laminate(laminate: Laminate, places: DrapedPlaces) -> LocalLaminate:
     core = laminate.layup.core
     plies = draped_thickness(laminate, places.warp, places.weft, places.cover)
     thickness = plies.sum(axis=1) + (0.0 if core is None else core.thickness)
+    main = np.array(laminate.layup.throughout) - 1
     masses = np.array(
         [
             ply.cloth.areal_weight / (1.0 - laminate.layup.ply_resin_share(number))
             for number, ply in enumerate(laminate.layup.plies, start=1)
         ]
     )
-    rest = laminate.areal_mass - float(masses.sum())
+    rest = laminate.areal_mass - float(masses[main].sum())
     mass = places.cover @ masses + rest
     found = draped_stiffness(laminate, places.warp, places.weft, places.cover)
     compliance = np.linalg.inv(found.matrix())

@@ -8,17 +8,20 @@ counter-clockwise seen from the side away from the mould.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, field
+from collections.abc import Iterable
+from dataclasses import dataclass, field, replace
 from enum import Enum
 
 from laywright.errors import InputError
 from laywright.laminate.card_files import Card
 from laywright.laminate.constituents import Cloth, Resin, Weave
 from laywright.laminate.cores import CoreSheet
+from laywright.laminate.extents import Extent
 
-__all__ = ["Core", "Layup", "Ply", "Process", "usual_resin_share"]
+__all__ = ["Core", "DropOff", "Layup", "Ply", "Process", "usual_resin_share"]
 
 _CORE_THICKNESS = (0.5, 200.0)
+_WIDEST_DROP = 500.0
 
 
 class Process(Enum):
@@ -62,11 +65,14 @@ class Ply:
         From the datum arrow to the warp, counter-clockwise seen from away from the mould.
     name : str
         A name of its own; without one it is known by its number.
+    extent : Extent or None
+        What it covers; None for the whole face.
     """
 
     cloth: Cloth
     angle: float
     name: str = ""
+    extent: Extent | None = None
 
     def __post_init__(self) -> None:
         if not math.isfinite(self.angle):
@@ -103,6 +109,13 @@ class Core:
             )
 
 
+class DropOff(Enum):
+    """Where the further plies of one reinforcement, plies of the same extent, end."""
+
+    IN = "further in"
+    OUT = "further out"
+
+
 @dataclass(frozen=True)
 class Layup:
     """The plies in the order in which they are laid, and their resin.
@@ -125,6 +138,12 @@ class Layup:
     cards : tuple of Card
         The cards that the materials were taken from, with the ranges of their values; they go
         with the layup, so that it stays what it was when a card changes.
+    drop_off : float or None, mm
+        By how much each further ply of the same extent ends off the one before, so that the
+        thickness does not drop at one line; None takes what is usual, see
+        `laywright.laminate.drop_off`.
+    drop_way : DropOff
+        Whether further in or out.
     """
 
     plies: tuple[Ply, ...]
@@ -134,6 +153,8 @@ class Layup:
     void_share: float = 0.0
     core: Core | None = None
     cards: tuple[Card, ...] = field(default=())
+    drop_off: float | None = None
+    drop_way: DropOff = DropOff.IN
 
     def __post_init__(self) -> None:
         if not self.plies:
@@ -156,6 +177,63 @@ class Layup:
                 "at least one ply on each side",
                 "lay it between two plies",
             )
+        self._check_extents()
+
+    def _check_extents(self) -> None:
+        through = [number for number, ply in enumerate(self.plies, 1) if ply.extent is None]
+        if not through:
+            raise InputError(
+                "layup",
+                "no ply that covers the whole face",
+                "at least one",
+                "leave out the extent of a ply",
+            )
+        if self.core is not None and not through[0] <= self.core.after < through[-1]:
+            raise InputError(
+                "core",
+                f"a place after ply {self.core.after} with no ply that covers the whole face on "
+                "one of its sides",
+                "such a ply on each side",
+                "lay it between two plies that cover the whole face",
+            )
+        if self.drop_off is not None and not 0.0 <= self.drop_off <= _WIDEST_DROP:
+            raise InputError(
+                "drop-off of the plies",
+                f"{self.drop_off:g} mm",
+                f"0 to {_WIDEST_DROP:g} mm",
+                "correct it",
+            )
+
+    @property
+    def throughout(self) -> tuple[int, ...]:
+        """Numbers of the plies that cover the whole face, counted from 1."""
+        return tuple(n for n, ply in enumerate(self.plies, 1) if ply.extent is None)
+
+    @property
+    def local(self) -> tuple[int, ...]:
+        """Numbers of the plies that cover a part of the face, counted from 1."""
+        return tuple(n for n, ply in enumerate(self.plies, 1) if ply.extent is not None)
+
+    @property
+    def main(self) -> Layup:
+        """The layup of the plies that cover the whole face, each named as it is here."""
+        if not self.local:
+            return self
+        numbers = self.throughout
+        core = self.core
+        if core is not None:
+            core = replace(core, after=sum(number <= core.after for number in numbers))
+        plies = tuple(replace(self.plies[n - 1], name=self.ply_name(n)) for n in numbers)
+        return replace(self, plies=plies, core=core)
+
+    def at(self, numbers: Iterable[int]) -> Layup:
+        """Return the layup of a place that these plies cover, each named as it is here."""
+        here = set(numbers)
+        plies = tuple(
+            replace(ply, name=self.ply_name(number), extent=None if number in here else ply.extent)
+            for number, ply in enumerate(self.plies, 1)
+        )
+        return replace(self, plies=plies).main
 
     def ply_name(self, number: int) -> str:
         """Return the name of ply `number`, counted from 1."""

@@ -21,7 +21,7 @@ from laywright.arrays import FloatArray
 from laywright.errors import InputError
 from laywright.laminate.cloth_ply import yarns
 from laywright.laminate.lamina import Lamina, reduced_stiffness
-from laywright.laminate.laminate import Laminate
+from laywright.laminate.laminate import Laminate, main_of
 from laywright.laminate.rotation import rotated_expansion, rotated_stiffness, strain_rotation
 
 __all__ = [
@@ -121,6 +121,7 @@ def thermal_strain(laminate: Laminate) -> FreeStrain:
     neighbours put on it, with Poisson's ratio across the fibres by Christensen (1988).
     """
     parts: list[tuple[Lamina, float, float]] = []
+    laminate = main_of(laminate)
     layup = laminate.layup
     for ply, fraction, thickness in zip(
         layup.plies,

@@ -17,7 +17,7 @@ from laywright.laminate.cloth_ply import cloth_strengths
 from laywright.laminate.criteria import Criterion, strength_factor
 from laywright.laminate.failure import StrengthPly, last_failure, own_stresses, stiffness_of
 from laywright.laminate.knock_downs import KnockDowns, knocked_down, usual_knock_downs
-from laywright.laminate.laminate import Laminate
+from laywright.laminate.laminate import Laminate, main_of
 from laywright.laminate.layers import layers
 from laywright.laminate.loads import LoadCase, StrainCase
 from laywright.laminate.modes import Mode, mode_factors
@@ -139,6 +139,7 @@ def check_strength(
         If the card of a cloth states no strengths.
     """
     knock_downs = knock_downs or usual_knock_downs(laminate.layup.process)
+    laminate = main_of(laminate)
     plies = strength_plies(laminate, knock_downs)
     if isinstance(load, StrainCase):
         strain, curvature = np.array(load.strain), np.array(load.curvature)
@@ -218,6 +219,7 @@ def strength_plies(laminate: Laminate, knock_downs: KnockDowns) -> tuple[Strengt
     MaterialError
         If the card of a cloth states no strengths.
     """
+    laminate = main_of(laminate)
     layup = laminate.layup
     found = []
     for layer in layers(layup):

@@ -12,8 +12,9 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from laywright.laminate.card_files import Card, card_text
+from laywright.laminate.extents import Extent
 from laywright.laminate.materials import Materials, materials_of
-from laywright.laminate.plies import Core, Layup, Ply, Process
+from laywright.laminate.plies import Core, DropOff, Layup, Ply, Process
 
 __all__ = ["NamedCore", "NamedPly", "layup_of", "newer_cards", "used_cards"]
 
@@ -25,6 +26,7 @@ class NamedPly:
     cloth: str
     angle: float
     name: str = ""
+    extent: Extent | None = None
 
 
 @dataclass(frozen=True)
@@ -45,6 +47,8 @@ def layup_of(
     void_share: float = 0.0,
     core: NamedCore | None = None,
     stored: Iterable[Card] = (),
+    drop_off: float | None = None,
+    drop_way: DropOff = DropOff.IN,
 ) -> Layup:
     """Return a layup of materials by their names, with their cards in it.
 
@@ -60,6 +64,8 @@ def layup_of(
     core : NamedCore or None
     stored : iterable of Card
         Cards that win over those of the library.
+    drop_off, drop_way
+        As for `laywright.laminate.plies.Layup`.
 
     Raises
     ------
@@ -72,13 +78,15 @@ def layup_of(
     )
     own = materials_of(cards)
     return Layup(
-        tuple(Ply(own.cloth(ply.cloth), ply.angle, ply.name) for ply in plies),
+        tuple(Ply(own.cloth(ply.cloth), ply.angle, ply.name, ply.extent) for ply in plies),
         own.resin(resin),
         process,
         resin_share,
         void_share,
         None if core is None else Core(own.core(core.sheet), core.thickness, core.after),
         cards,
+        drop_off,
+        drop_way,
     )
 
 

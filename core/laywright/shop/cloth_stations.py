@@ -199,6 +199,7 @@ def lay_up_station(laminate: LaminateSummary, mix: MixPlan) -> Station:
             f"Ply {ply.ply}",
             (
                 ply.cloth if ply.name in ("", f"ply {ply.ply}") else f"{ply.cloth} ({ply.name})",
+                *((f"only {ply.extent}",) if ply.extent else ()),
                 f"{math.degrees(ply.angle):.0f}° from the arrow; {ply.thickness:.2f} mm",
                 f"{_cups_of(ply.ply, mix)}; about {minutes.get(ply.ply, 0.0):.0f} min",
                 "Laid at, by:",

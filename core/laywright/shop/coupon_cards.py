@@ -49,7 +49,7 @@ def with_tension_strength(
         If the cloth is on no card.
     """
     cloth = _one_cloth(laminate)
-    if any(abs(math.sin(ply.angle)) > _AXIS for ply in laminate.layup.plies):
+    if any(abs(math.sin(ply.angle)) > _AXIS for ply in laminate.layup.main.plies):
         raise InputError(
             "coupon test",
             "plies at several angles",
@@ -82,7 +82,7 @@ def fibre_modulus(laminate: Laminate, measured: float, *, bent_over: float | Non
     InputError
         If there are several fibres, or no plausible modulus gives what was measured.
     """
-    fibres = {ply.cloth.fibre.name: ply.cloth.fibre for ply in laminate.layup.plies}
+    fibres = {ply.cloth.fibre.name: ply.cloth.fibre for ply in laminate.layup.main.plies}
     if len(fibres) != 1:
         raise InputError(
             "coupon test", f"fibres {' and '.join(fibres)}", "one fibre", "test them one by one"
@@ -93,9 +93,9 @@ def fibre_modulus(laminate: Laminate, measured: float, *, bent_over: float | Non
         changed = dataclasses.replace(fibre, axial_modulus=modulus)
         plies = tuple(
             dataclasses.replace(ply, cloth=dataclasses.replace(ply.cloth, fibre=changed))
-            for ply in laminate.layup.plies
+            for ply in laminate.layup.main.plies
         )
-        other = analyse(dataclasses.replace(laminate.layup, plies=plies))
+        other = analyse(dataclasses.replace(laminate.layup.main, plies=plies))
         if bent_over is None:
             return other.in_plane.e_x - measured
         return bending_prediction(other, bent_over).modulus - measured
@@ -120,7 +120,7 @@ def with_fibre_modulus(
     bent_over: float | None = None,
 ) -> Card:
     """Return the card of the fibre with the modulus that follows from coupons."""
-    fibre = laminate.layup.plies[0].cloth.fibre.name
+    fibre = laminate.layup.main.plies[0].cloth.fibre.name
     value = fibre_modulus(laminate, report.modulus.mean, bent_over=bent_over)
     test = "tension" if bent_over is None else f"bending over {bent_over:g} mm"
     source = _source(report.modulus, f"{test} of a laminate, from its modulus", date)
@@ -135,7 +135,7 @@ def with_cloth_weight(materials: Materials, weight: ClothWeight, date: str) -> C
 
 
 def _one_cloth(laminate: Laminate) -> str:
-    names = {ply.cloth.name for ply in laminate.layup.plies}
+    names = {ply.cloth.name for ply in laminate.layup.main.plies}
     if len(names) != 1 or laminate.layup.core is not None:
         what = " and ".join(sorted(names)) + (" with a core" if laminate.layup.core else "")
         raise InputError("coupon test", what, "one cloth and no core", "test it by itself")

@@ -32,7 +32,7 @@ def part_station(part: PartSummary, release: ReleaseSummary, laminate: LaminateS
         ("Size along x, y, z", f"{x:.1f} x {y:.1f} x {z:.1f} mm"),
         ("Moulded area", _square_metres(part.area)),
         ("Process and resin", f"{laminate.process}, {laminate.resin}"),
-        ("Thickness when cured", f"{laminate.thickness:.2f} mm in {len(laminate.plies)} plies"),
+        ("Thickness when cured", _thickness(laminate)),
         ("Mass when trimmed, about", f"{trimmed_mass(part, laminate):.0f} g"),
         ("Fibre volume", f"{100.0 * laminate.fibre_volume_fraction:.0f} % of the laminate"),
         (
@@ -66,6 +66,15 @@ def part_station(part: PartSummary, release: ReleaseSummary, laminate: LaminateS
             ),
         ),
     )
+
+
+def _thickness(laminate: LaminateSummary) -> str:
+    number = len(laminate.plies)
+    if not laminate.zones:
+        return f"{laminate.thickness:.2f} mm in {number} plies"
+    local = sum(1 for ply in laminate.plies if ply.extent)
+    sizes = [zone.thickness for zone in laminate.zones]
+    return f"{min(sizes):.2f} to {max(sizes):.2f} mm, {local} of {number} plies are local"
 
 
 def print_station(tiles: TileSummary, cure: CurePlan) -> Station:

@@ -88,7 +88,9 @@ def plan_shop(plies: tuple[PlyCloth, ...], laminate: Laminate, settings: ShopSet
         else dataclasses.replace(piece, resin_share=layup.ply_resin_share(piece.ply))
         for piece in plies
     )
-    area = math.fsum(piece.covered_mm2 for piece in plies if piece.ply == 1) * 1e-6
+    area = (
+        math.fsum(piece.covered_mm2 for piece in plies if piece.ply == layup.throughout[0]) * 1e-6
+    )
     wanted = settings.coupons
     coupons = plan_coupons(laminate, wanted.span, wanted.count) if wanted.count else None
     plate_g = 0.0 if coupons is None else coupons.resin_g

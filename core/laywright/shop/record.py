@@ -216,7 +216,7 @@ def _check_balance(readings: Readings, core_g: float, aside: float) -> None:
 
 def _fibre_density(laminate: Laminate) -> float:
     """Density of all fibre together, by mass."""
-    cloths = [ply.cloth for ply in laminate.layup.plies]
+    cloths = [ply.cloth for ply in laminate.layup.main.plies]
     volume = math.fsum(cloth.areal_weight / cloth.fibre.density for cloth in cloths)
     return laminate.cloth_areal / volume
 

@@ -29,4 +29,6 @@ def remarks_of(remarks: tuple[str, ...]) -> tuple[Note, ...]:
 
 def trimmed_mass(part: PartSummary, laminate: LaminateSummary) -> float:
     """Return the mass of the part inside the trim line, g."""
+    if laminate.zones:
+        return sum(zone.areal_mass * zone.area for zone in laminate.zones) * 1e-6
     return laminate.areal_mass * part.area * 1e-6

@@ -147,6 +147,8 @@ class PlyLine:
         When cured.
     drawing : Drawing or None
         The ply as it lies on the mould, the datum arrow to the right.
+    extent : str
+        What it covers; empty for the whole face.
     """
 
     ply: int
@@ -155,6 +157,26 @@ class PlyLine:
     angle: float
     thickness: float
     drawing: Drawing | None = None
+    extent: str = ""
+
+
+@dataclass(frozen=True)
+class ZoneLine:
+    """A part of the face that the same plies cover.
+
+    Attributes
+    ----------
+    plies : tuple of int
+        Their numbers.
+    area : float, mm^2
+    thickness : float, mm
+    areal_mass : float, g/m^2
+    """
+
+    plies: tuple[int, ...]
+    area: float
+    thickness: float
+    areal_mass: float
 
 
 @dataclass(frozen=True)
@@ -207,9 +229,9 @@ class LaminateSummary:
     plies : tuple of PlyLine
         Ply 1 first.
     thickness : float, mm
-        Of the whole.
+        Of the plies that cover the whole face, and the core.
     areal_mass : float, g/m^2
-        Of the whole.
+        Of the same.
     fibre_volume_fraction : float
         Fibre volume over laminate volume.
     e_x, e_y, g_xy : float, MPa
@@ -225,6 +247,8 @@ class LaminateSummary:
         The mould from above with the start point.
     landings : tuple of LandingLine
         Where the patterns land on it.
+    zones : tuple of ZoneLine
+        Where some plies cover a part of the face only.
     """
 
     process: str
@@ -243,6 +267,7 @@ class LaminateSummary:
     details: LaminateDetails | None = None
     view: Drawing | None = None
     landings: tuple[LandingLine, ...] = ()
+    zones: tuple[ZoneLine, ...] = ()
 
 
 @dataclass(frozen=True, eq=False)

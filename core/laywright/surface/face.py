@@ -73,20 +73,20 @@ class MouldedFace:
     deviation: float
     digest: str = ""
 
+    @property
+    def set_back(self) -> bool:
+        """Whether the laminate lies between the mould and the picked faces."""
+        inside = self.mould_side is MouldSide.INSIDE
+        return inside == (self.laminate_side is LaminateSide.INSIDE)
+
     def working_surface(self, thickness: float = 0.0) -> Surface:
         """Return the mould's surface for a laminate of `thickness` mm.
 
         Normals point from the mould into the laminate; plies are stacked along them.
         """
         inside = self.mould_side is MouldSide.INSIDE
-        toward_part = self.laminate_side is LaminateSide.INSIDE
-        distance = 0.0
-        if inside and toward_part:
-            distance = -thickness
-        elif not inside and not toward_part:
-            distance = thickness
         surface = self.surface if inside else self.surface.flipped()
-        return offset(surface, distance if inside else -distance)
+        return offset(surface, -thickness if self.set_back else 0.0)
 
 
 @stage("Moulded Face", version=1)

@@ -24,15 +24,15 @@ _SINGULAR = 1e-4
 _UPRIGHT = 1e-5
 
 
-def offset(surface: Surface, distance: float) -> Surface:
+def offset(surface: Surface, distance: float | FloatArray) -> Surface:
     """Return `surface` moved by `distance` mm along its normals.
 
     Parameters
     ----------
     surface : Surface
         Open or closed, mm.
-    distance : float, mm
-        Positive to the side that the normals point to.
+    distance : float or (n,) float, mm
+        Positive to the side that the normals point to; one for every vertex where it varies.
 
     Returns
     -------
@@ -45,13 +45,15 @@ def offset(surface: Surface, distance: float) -> Surface:
         If a triangle turns over, and no direction sees the whole surface or the fold takes an
         edge of it along.
     """
-    if distance == 0.0:
+    if not np.any(distance):
         return surface
-    moved = surface.moved(surface.vertices + distance * _shifts(surface))
+    moved = surface.moved(surface.vertices + np.reshape(distance, (-1, 1)) * _shifts(surface))
     usable = surface.areas > 0.0
     turned = usable & (np.einsum("ij,ij->i", surface.normals, moved.normals) <= 0.0)
     if turned.any():
-        rolled = _rolled(surface, moved, distance)
+        even = np.ndim(distance) == 0
+        far = float(np.asarray(distance).flat[int(np.argmax(np.abs(distance)))])
+        rolled = _rolled(surface, moved, far) if even else None
         if rolled is not None:
             return rolled
         worst = int(np.flatnonzero(turned)[0])
@@ -59,9 +61,9 @@ def offset(surface: Surface, distance: float) -> Surface:
         raise GeometryError(
             surface.patch_names[surface.patches[worst]],
             f"{int(turned.sum())} triangles that turn over when offset by "
-            f"{three_figures(distance)} mm, "
+            f"{three_figures(far)} mm, "
             f"one at ({x:.1f}, {y:.1f}, {z:.1f}) mm",
-            f"an inside radius of more than {three_figures(abs(distance))} mm",
+            f"an inside radius of more than {three_figures(abs(far))} mm",
             "enlarge the fillet there or put the laminate on the other side",
         )
     return moved
