@@ -6,11 +6,13 @@ import math
 
 import numpy as np
 import pytest
+import shapely
 
 import shapes
 from checks.reference import agree
 from laywright.mould.release import UNDERCUT, release_of
 from laywright.mould.smooth import share_below
+from laywright.mould.solid import block, from_manifold, joined
 
 UP = (0.0, 0.0, 1.0)
 ALONG = (1.0, 0.0, 0.0)
@@ -47,6 +49,66 @@ def test_ring_on_edge_at_ten_thousand_facets_whatever_the_mesh(around, section):
     for pull in (ALONG, (math.cos(turn), math.sin(turn), 0.0)):
         found = release_of(surface, pull).undercut_area
         assert found == pytest.approx(WHOLE * surface.area, rel=0.005)
+
+
+def by_points(surface, holds):
+    """Share of every facet that holds the part back, by 300 points of each."""
+    u, v = ((a.ravel() + 1.0 / 3.0) / 24.0 for a in np.meshgrid(np.arange(24), np.arange(24)))
+    u, v = u[u + v < 1.0], v[u + v < 1.0]
+    a, b, c = np.moveaxis(surface.corners, 1, 0)
+    share = np.zeros(len(a))
+    for s, t in zip(u, v, strict=True):
+        share += holds(*(a + s * (b - a) + t * (c - a)).T)
+    return share / len(u)
+
+
+@pytest.mark.parametrize(("around", "section"), [(120, 42), (101, 49), (100, 50), (90, 55)])
+@pytest.mark.parametrize("turn", [0.0, 7.3])
+def test_ring_on_edge_holds_back_the_right_places(around, section, turn):
+    """Of a ring on edge only the outer half of the tube leaves, on the side of the pull."""
+    surface = shapes.torus(40.0, 12.0, around, section)
+    x, y = math.cos(math.radians(turn)), math.sin(math.radians(turn))
+    true = by_points(surface, lambda a, b, _: (a * x + b * y < 0.0) | (np.hypot(a, b) < 40.0))
+    found = release_of(surface, (x, y, 0.0)).undercut_share
+    assert surface.areas @ np.abs(found - true) < 0.0015 * surface.area
+
+
+@pytest.mark.parametrize(
+    "surface", [shapes.torus(40.0, 12.0, 101, 49), shapes.sphere(50.0, 50)], ids=["ring", "sphere"]
+)
+def test_lying_ring_and_sphere_hold_back_their_lower_half(surface):
+    turn = np.linalg.qr(np.array([[0.2, 1.0, 0.3], [0.7, 0.1, -0.4], [0.1, 0.2, 0.9]]))[0]
+    turn *= np.linalg.det(turn)
+    up = tuple(turn[:, 2])
+    moved = surface.moved(surface.vertices @ turn.T)
+    found = release_of(moved, up).undercut_share
+    true = by_points(surface, lambda _x, _y, z: z < 0.0)
+    assert surface.areas @ np.abs(found - true) < 0.001 * surface.area
+
+
+def test_hook():
+    """A lip 20 by 20 mm on a post, 34 mm above a floor; the mesh follows none of the shadow."""
+    solid = joined(
+        [
+            block(np.array([0.0, 0.0, 0.0]), np.array([60.0, 40.0, 4.0]), 0),
+            block(np.array([0.0, 10.0, 3.0]), np.array([10.0, 30.0, 38.0]), 0),
+            block(np.array([0.0, 10.0, 38.0]), np.array([30.0, 30.0, 44.0]), 0),
+        ]
+    )
+    surface = from_manifold(solid.refine(15), ("hook",))
+    assert 8_000 < len(surface.triangles) < 12_000
+    report = release_of(surface, UP)
+    middle, normal, area = surface.centroids, surface.normals, surface.areas
+    under = shapely.area(
+        shapely.intersection(
+            shapely.polygons(surface.corners[:, :, :2]), shapely.box(10.0, 10.0, 30.0, 30.0)
+        )
+    )
+    wall = (np.abs(normal[:, 0] - 1.0) < 1e-9) & (np.abs(middle[:, 0] - 10.0) < 1e-9)
+    true = np.where(normal[:, 2] < -0.5, area, np.where(wall, area, 0.0))
+    true = np.where((normal[:, 2] > 0.5) & (middle[:, 2] < 5.0), under, true)
+    assert true.sum() == pytest.approx(60 * 40 + 2 * 20 * 20 + 34 * 20, rel=1e-9)
+    assert np.abs(report.undercut_share * area - true).sum() < 1e-6 * surface.area
 
 
 def test_ring_on_edge_converges():
