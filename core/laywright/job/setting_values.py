@@ -16,7 +16,7 @@ from laywright.cloth.start_search import FindStart
 from laywright.errors import InputError
 from laywright.job.analysis import AnalysisSettings, EdgeHold
 from laywright.job.sections import Section, choice, only
-from laywright.mould.compensation import Allowances
+from laywright.mould.compensation import Allowances, SpringInUse
 from laywright.mould.piece_settings import PieceSettings
 from laywright.mould.plastic import PlasticSettings
 from laywright.mould.release import ReleaseSettings
@@ -159,6 +159,7 @@ _CHOICES: dict[str, type[Enum]] = {
     "propose": Propose,
     "post_cure_support": Support,
     "build": MouldBuild,
+    "spring_in": SpringInUse,
     "turn_over": TurnOver,
     "wide": WidePatterns,
     "edge": EdgeHold,

@@ -2,6 +2,11 @@
 
 from __future__ import annotations
 
+import dataclasses
+import math
+
+import numpy as np
+
 from laywright.arrays import Vector
 from laywright.mould.compensation import (
     Allowance,
@@ -13,17 +18,59 @@ from laywright.mould.compensation import (
     surface_items,
 )
 from laywright.mould.settings import MouldSettings
+from laywright.progress import Progress, silent
 from laywright.surface.bends import bends_of
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide
 from laywright.surface.offset import offset
+from laywright.surface.opened import Opened, open_bends
 from laywright.surface.triangles import Surface
 
-__all__ = ["compensations_of", "printed_surface", "scale_of"]
+__all__ = ["compensations_of", "opened_face", "opened_remarks", "printed_surface", "scale_of"]
 
-_BENDS = 20
+_NOTICED = 0.1  # degrees
 
 
-def printed_surface(face: MouldedFace, thickness: float, settings: MouldSettings) -> Surface:
+def opened_face(
+    face: MouldedFace, thickness: float, settings: MouldSettings, *, progress: Progress = silent
+) -> Opened | None:
+    """Return the picked faces opened by what their bends close, where that is asked for.
+
+    Parameters
+    ----------
+    face : MouldedFace
+        The picked faces.
+    thickness : float, mm
+        Of the laminate.
+    settings : MouldSettings
+        Its allowances.
+    progress : Progress
+        Told how far it is.
+    """
+    if not settings.allowances.opens:
+        return None
+    return open_bends(face.surface, settings.allowances.closing, thickness, progress=progress)
+
+
+def opened_remarks(face: MouldedFace, opened: Opened | None) -> tuple[str, ...]:
+    """Return what opening does to the least draft along the pull, where it can be noticed."""
+    if opened is None:
+        return ()
+    toward = 1.0 if face.mould_side is MouldSide.INSIDE else -1.0
+    was, now = (
+        math.degrees(math.asin(np.clip((toward * s.normals @ np.array(face.pull)).min(), -1, 1)))
+        for s in (face.surface, opened.surface)
+    )
+    if abs(now - was) < _NOTICED:
+        return ()
+    return (
+        f"Opened for spring-in, the mould has a least draft of {now:.1f} deg along the pull; the "
+        f"part's own shape, which the Release Check looks at, has {was:.1f} deg.",
+    )
+
+
+def printed_surface(
+    face: MouldedFace, thickness: float, settings: MouldSettings, opened: Opened | None = None
+) -> Surface:
     """Return the working surface as it is printed: coats still to come.
 
     Parameters
@@ -34,7 +81,11 @@ def printed_surface(face: MouldedFace, thickness: float, settings: MouldSettings
         Of the laminate.
     settings : MouldSettings
         Its allowances.
+    opened : Opened or None
+        As `opened_face` gives it.
     """
+    if opened is not None:
+        face = dataclasses.replace(face, surface=opened.surface)
     allowances = settings.allowances
     laid = allowances.size_of(Allowance.LAMINATE, thickness)
     working = face.working_surface(laid)
@@ -42,16 +93,17 @@ def printed_surface(face: MouldedFace, thickness: float, settings: MouldSettings
 
 
 def compensations_of(
-    face: MouldedFace, thickness: float, settings: MouldSettings
+    face: MouldedFace, thickness: float, settings: MouldSettings, opened: Opened | None = None
 ) -> tuple[Compensation, ...]:
     """Return everything that is allowed for; see `printed_surface`."""
-    bends = bends_of(face.surface)[:_BENDS] if settings.allowances.closing else ()
+    listed = settings.allowances.closing and opened is None
+    bends = bends_of(face.surface) if listed else ()
     inside = face.mould_side is MouldSide.INSIDE
     moved = thickness if inside == (face.laminate_side is LaminateSide.INSIDE) else 0.0
     return (
         *surface_items(thickness, moved, settings.allowances),
         *scale_items(settings.shrinkage, settings.allowances),
-        *spring_in_items(bends, settings.allowances),
+        *spring_in_items(bends, settings.allowances, opened),
     )
 
 

@@ -12,7 +12,13 @@ from manifold3d import Manifold, OpType
 
 from laywright.arrays import floats
 from laywright.errors import GeometryError, LimitError
-from laywright.mould.as_printed import compensations_of, printed_surface, scale_of
+from laywright.mould.as_printed import (
+    compensations_of,
+    opened_face,
+    opened_remarks,
+    printed_surface,
+    scale_of,
+)
 from laywright.mould.feet import feet_of
 from laywright.mould.frame import upright
 from laywright.mould.from_cad import distance_from_cad
@@ -23,7 +29,7 @@ from laywright.mould.plastic import estimate_plastic
 from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
 from laywright.mould.solid import from_manifold, to_manifold
 from laywright.mould.uncut import cuts_of, uncut_body
-from laywright.progress import Progress, silent
+from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
 from laywright.surface.distance import largest_distance
 from laywright.surface.face import MouldedFace
@@ -36,7 +42,7 @@ __all__ = ["Edge", "Inside", "MouldBody", "MouldBuild", "MouldSettings", "build_
 _CRUMB = 1e-3
 
 
-@stage("Mould Body", version=5)
+@stage("Mould Body", version=6)
 def build_body(
     face: MouldedFace,
     thickness: float,
@@ -71,10 +77,12 @@ def build_body(
         raise LimitError(
             "laminate thickness", f"{three_figures(thickness)} mm", "0 to 100 mm", "check the layup"
         )
-    working = printed_surface(face, thickness, settings)
+    opened = opened_face(face, thickness, settings, progress=part_of(progress, 0.0, 0.2))
+    working = printed_surface(face, thickness, settings, opened)
+    allowed = compensations_of(face, thickness, settings, opened)
     held = held_by_patch(working, face.pull)
     if held is not None:
-        return body_in_pieces(face, thickness, working, held, settings, progress=progress)
+        return body_in_pieces(face, working, held, allowed, settings, progress=progress)
     progress(0.2, "laying the run-off")
     turn = upright(face.pull)
     frame = uncut_body(working, turn, settings)
@@ -107,7 +115,7 @@ def build_body(
         working,
         floats(working.vertices[working.boundary_loops[0]], -1, 3),
         face.pull,
-        compensations_of(face, thickness, settings),
+        allowed,
         scale_of(settings),
         deviation,
         from_cad,
@@ -115,7 +123,7 @@ def build_body(
         None if hollow is None else hollow.least_wall,
         estimate_plastic(surface.volume, surface.area, settings.plastic),
         surface.volume,
-        (*_remarks(working, settings, deviation, hollow), *remarks),
+        (*_remarks(working, settings, deviation, hollow), *opened_remarks(face, opened), *remarks),
     )
 
 

@@ -1,7 +1,7 @@
 """What is added to or taken from the wanted shape, each item by name, size and place.
 
 Some of it moves the working surface (laminate, coats), some of it scales the print (shrinkage,
-growth at cure temperature), and some is only told (spring-in of bends).
+growth at cure temperature), and the spring-in of bends opens the face or is only told, as asked.
 """
 
 from __future__ import annotations
@@ -13,12 +13,14 @@ from enum import Enum
 from laywright.arrays import Vector
 from laywright.errors import LimitError
 from laywright.surface.bends import Bend
+from laywright.surface.opened import Opened
 from laywright.wording import three_figures
 
 __all__ = [
     "Allowance",
     "Allowances",
     "Compensation",
+    "SpringInUse",
     "growth_scale",
     "print_scale",
     "scale_items",
@@ -27,6 +29,8 @@ __all__ = [
 ]
 
 _OFF = "not applied: switched off"
+_BENDS = 20
+_REACHED = math.radians(0.005)
 
 
 class Allowance(Enum):
@@ -37,6 +41,14 @@ class Allowance(Enum):
     SHRINKAGE = "print shrinkage"
     GROWTH = "growth of the mould at cure temperature"
     SPRING_IN = "spring-in of bends"
+
+
+class SpringInUse(Enum):
+    """What is done about the spring-in of bends."""
+
+    LISTED = "listed"
+    APPLIED = "applied"
+    NOT_CONSIDERED = "not considered"
 
 
 @dataclass(frozen=True)
@@ -55,6 +67,8 @@ class Allowances:
         Share of its turn by which a bend closes after demoulding; it follows from the laminate.
     left_out : tuple of Allowance
         Allowances that are switched off.
+    spring_in : SpringInUse
+        Whether the bends that close are told, or the face is opened by as much.
     """
 
     coats: float = 0.0
@@ -62,6 +76,7 @@ class Allowances:
     warming: float = 0.0
     closing: float = 0.0
     left_out: tuple[Allowance, ...] = ()
+    spring_in: SpringInUse = SpringInUse.LISTED
 
     def __post_init__(self) -> None:
         for name, value, low, high, unit in (
@@ -77,6 +92,12 @@ class Allowances:
                     f"{three_figures(low)} to {three_figures(high)} {unit}",
                     "check it",
                 )
+
+    @property
+    def opens(self) -> bool:
+        """Whether the face is opened by what its bends close."""
+        applied = self.spring_in is SpringInUse.APPLIED
+        return applied and self.closing != 0.0 and Allowance.SPRING_IN not in self.left_out
 
     def size_of(self, kind: Allowance, size: float) -> float:
         """Return the size of an allowance, 0 where it is switched off."""
@@ -211,36 +232,69 @@ def scale_items(shrinkage: Vector, allowances: Allowances) -> tuple[Compensation
     return tuple(items)
 
 
-def spring_in_items(bends: tuple[Bend, ...], allowances: Allowances) -> tuple[Compensation, ...]:
-    """Return one item for every bend: told, not applied.
+def spring_in_items(
+    bends: tuple[Bend, ...], allowances: Allowances, opened: Opened | None = None
+) -> tuple[Compensation, ...]:
+    """Return one item for each of the longest bends, after one for an opened face.
 
     Parameters
     ----------
     bends : tuple of Bend
-        Of the part.
+        Of the part, the longest first.
     allowances : Allowances
-        By which share of its turn a bend closes, and what is switched off.
+        By which share of its turn a bend closes, and what is done about it.
+    opened : Opened or None
+        The face as it is opened; None where the bends are only told.
     """
     if allowances.closing == 0.0:
         return ()
+    if allowances.spring_in is SpringInUse.NOT_CONSIDERED:
+        return (Compensation(Allowance.SPRING_IN.value, 0.0, "deg", "not considered"),)
+    if opened is not None:
+        return _opened_items(opened)
     off = Allowance.SPRING_IN in allowances.left_out
     items = []
-    for number, bend in enumerate(bends, 1):
-        x, y, z = (round(part, 1) + 0.0 for part in bend.point)
-        shape = f"radius {three_figures(bend.radius)} mm" if bend.radius else "a sharp edge"
+    for number, bend in enumerate(bends[:_BENDS], 1):
+        closes = math.degrees(allowances.closing * bend.turn)
         where = (
-            f"not applied: {bend.where} turns by {math.degrees(bend.turn):.0f} deg, {shape}, over "
-            f"{bend.length:.0f} mm near ({x:g}, {y:g}, {z:g}) mm and closes by this angle; draw "
-            "the part more open by as much if it matters"
+            f"not applied: {_place(bend)} and closes by this angle; have spring-in applied, which "
+            "opens the mould by it, if it matters"
         )
+        size = allowances.size_of(Allowance.SPRING_IN, closes)
         items.append(
-            Compensation(
-                f"spring-in of bend {number}",
-                allowances.size_of(
-                    Allowance.SPRING_IN, math.degrees(allowances.closing * bend.turn)
-                ),
-                "deg",
-                _OFF if off else where,
-            )
+            Compensation(f"spring-in of bend {number}", size, "deg", _OFF if off else where)
         )
     return tuple(items)
+
+
+def _opened_items(opened: Opened) -> tuple[Compensation, ...]:
+    items = [
+        Compensation(
+            Allowance.SPRING_IN.value,
+            opened.largest_move,
+            "mm",
+            "working surface, opened so that the part closes to its shape; moved by at most this, "
+            f"stretched by at most {three_figures(100.0 * opened.largest_stretch)} %",
+        )
+    ]
+    for number, one in enumerate(opened.bends[:_BENDS], 1):
+        held = abs(one.asked - one.reached) > _REACHED
+        reached = three_figures(math.degrees(one.reached))
+        came = (
+            f"the mould is opened by {reached} deg, the faces around it hold the rest"
+            if held
+            else "the mould is opened by this angle"
+        )
+        where = f"working surface: {_place(one.bend)}; {came}"
+        asked = math.degrees(one.asked)
+        items.append(Compensation(f"spring-in of bend {number}", asked, "deg", where))
+    return tuple(items)
+
+
+def _place(bend: Bend) -> str:
+    x, y, z = (round(part, 1) + 0.0 for part in bend.point)
+    shape = f"radius {three_figures(bend.radius)} mm" if bend.radius else "a sharp edge"
+    return (
+        f"{bend.where} turns by {math.degrees(bend.turn):.0f} deg, {shape}, over "
+        f"{bend.length:.0f} mm near ({x:g}, {y:g}, {z:g}) mm"
+    )

@@ -7,20 +7,27 @@ from scipy.spatial import cKDTree
 
 from laywright.arrays import Array, FloatArray, IntArray, floats, ints
 from laywright.files.scale import Scale, stepped
-from laywright.surface.distance import distances
-from laywright.surface.face import MouldedFace
+from laywright.surface.distance import nearest_triangles
+from laywright.surface.face import MouldedFace, MouldSide
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 
 __all__ = ["distance_from_cad", "distance_steps"]
 
+_WIDE = 4.0
+
 
 def distance_from_cad(face: MouldedFace, working: Surface) -> FloatArray:
     """Return how far the working surface's points lie from the CAD faces: (n,) mm.
 
-    Laminate and coats both set the mould back, against its working surface's normals.
+    Negative where the mould is set back, against its working surface's normals: laminate and
+    coats do that everywhere, opened bends in places.
     """
-    return floats(-distances(working.vertices, face.surface), -1)
+    facet, away = nearest_triangles(working.vertices, face.surface)
+    toward = 1.0 if face.mould_side is MouldSide.INSIDE else -1.0
+    offset = working.vertices - face.surface.corners[facet, 0]
+    side = toward * np.einsum("ij,ij->i", face.surface.normals[facet], offset)
+    return floats(np.where(side > 0.0, away, -away), -1)
 
 
 def distance_steps(
@@ -41,7 +48,8 @@ def distance_steps(
     -------
     scale : Scale
         Three steps about the median; the middle one is a fifth of it wide, and at least twice
-        the tolerance of the working area.
+        the tolerance of the working area.  Where distances spread over more than four such
+        widths, five even steps.
     steps : (m,) int
         Of every triangle of the solid; -1 off the working area.
     """
@@ -49,6 +57,9 @@ def distance_steps(
     middle = float(np.median(away))
     half = max(0.1 * middle, TOLERANCES.working_area)
     limits = (max(middle - half, 0.5 * half), middle + half)
+    low, high = float(away.min()), float(away.max())
+    if high - low > 2.0 * _WIDE * half:
+        limits = tuple((low + (high - low) * np.arange(1, 5) / 5.0).tolist())
     scale = stepped("mm", tuple(round(limit, 2) for limit in limits))
     near = cKDTree(working.centroids).query(solid.centroids[on_working])[1]
     steps = np.full(len(solid.triangles), -1)

@@ -6,7 +6,8 @@ import numpy as np
 
 from laywright.arrays import FloatArray, floats
 from laywright.errors import GeometryError
-from laywright.mould.as_printed import compensations_of, scale_of
+from laywright.mould.as_printed import scale_of
+from laywright.mould.compensation import Compensation
 from laywright.mould.from_cad import distance_from_cad
 from laywright.mould.mould import MouldBody
 from laywright.mould.parting import Parting, PartingSettings, part_surface
@@ -43,9 +44,9 @@ def held_by_patch(working: Surface, pull: tuple[float, float, float]) -> FloatAr
 
 def body_in_pieces(
     face: MouldedFace,
-    thickness: float,
     working: Surface,
     held: FloatArray,
+    allowed: tuple[Compensation, ...],
     settings: MouldSettings,
     *,
     progress: Progress,
@@ -56,12 +57,12 @@ def body_in_pieces(
     ----------
     face : MouldedFace
         The picked faces; their pull is the mouth of the mould.
-    thickness : float, mm
-        Of the laminate.
     working : Surface
         The working surface as it is printed.
     held : (patches,) float, mm^2
         What is held back along the pull.
+    allowed : tuple of Compensation
+        What was allowed for on the way to it.
     settings : MouldSettings
         Pieces, allowances, plastic.
     progress : Progress
@@ -102,7 +103,7 @@ def body_in_pieces(
         parting.surface,
         floats(parting.surface.vertices[parting.surface.boundary_loops[0]], -1, 3),
         face.pull,
-        compensations_of(face, thickness, settings),
+        allowed,
         scale_of(settings),
         pieces.largest_deviation,
         from_cad,

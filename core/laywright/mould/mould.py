@@ -39,8 +39,8 @@ class MouldBody:
     largest_deviation : float, mm
         Largest distance measured between the body and the wanted working surface.
     from_cad : (n,) float, mm
-        Distance of every point of the working surface from the CAD faces, measured; negative,
-        because laminate and coats set the mould back against its normals.
+        Distance of every point of the working surface from the CAD faces, measured; negative
+        where the mould is set back against its normals, as laminate and coats do.
     largest_from_cad : float, mm
         The largest of these, without its sign.
     least_wall : float or None, mm

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from laywright.arrays import FloatArray
+from laywright.arrays import FloatArray, IntArray, ints
 from laywright.errors import GeometryError, LimitError
 from laywright.progress import Progress, silent
 from laywright.surface.bends import Bend, bends_of, turn_of
@@ -59,6 +59,8 @@ class Opened:
     surface : Surface
         The first points are those of the part, moved.  Its triangles are those of the part
         where these bend with it; else they are divided.
+    parent : (m,) int
+        Triangle of the part that each came from.
     bends : tuple of OpenedBend
         What was asked and reached, the longest bends first.
     largest_move : float, mm
@@ -68,6 +70,7 @@ class Opened:
     """
 
     surface: Surface
+    parent: IntArray
     bends: tuple[OpenedBend, ...]
     largest_move: float
     largest_stretch: float
@@ -101,12 +104,13 @@ def open_bends(
     GeometryError
         If the opened surface folds over.
     """
-    bends = bends_of(surface)
+    bends, whole = bends_of(surface), ints(np.arange(len(surface.triangles)), -1)
     if closing == 0.0:
-        return Opened(surface, tuple(OpenedBend(bend, 0.0, 0.0) for bend in bends), 0.0, 0.0)
+        none = tuple(OpenedBend(bend, 0.0, 0.0) for bend in bends)
+        return Opened(surface, whole, none, 0.0, 0.0)
     where = ", ".join(surface.patch_names)
     size = float(np.ptp(surface.vertices[np.unique(surface.triangles)], axis=0).max())
-    fine, _ = with_short_edges(surface, size / _CELLS)
+    fine, parent = with_short_edges(surface, size / _CELLS)
     if len(fine.triangles) > _MOST:
         raise LimitError(
             f"spring-in of {where}",
@@ -132,13 +136,13 @@ def open_bends(
         )
     coarse = surface.moved(skin.vertices[: len(surface.vertices)])
     bent = float(distances(skin.vertices, coarse).max())
+    straight = bent <= _SAME * TOLERANCES.working_area
+    asked = closing / (1.0 + closing)
     return Opened(
-        coarse if bent <= _SAME * TOLERANCES.working_area else skin,
+        coarse if straight else skin,
+        whole if straight else ints(parent, -1),
         tuple(
-            OpenedBend(
-                bend, bend.turn * closing / (1.0 + closing), bend.turn - turn_of(bend, coarse)
-            )
-            for bend in bends
+            OpenedBend(bend, asked * bend.turn, bend.turn - turn_of(bend, coarse)) for bend in bends
         ),
         float(np.linalg.norm(skin.vertices - still.vertices, axis=1).max()),
         stretch,

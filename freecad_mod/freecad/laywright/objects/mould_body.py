@@ -7,7 +7,7 @@ from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.job.sections import choice
 from laywright.laminate.spring_in import closing_share
 from laywright.mould.body import MouldBody, build_body
-from laywright.mould.compensation import Allowance, Allowances
+from laywright.mould.compensation import Allowance, Allowances, SpringInUse
 from laywright.mould.piece_settings import PieceSettings
 from laywright.mould.settings import Edge, Feet, Inside, MouldBuild, MouldSettings
 
@@ -61,6 +61,17 @@ class MouldBodyObject(StageObject):
             "Float",
             "Temperature at which the resin sets, the post-cure's where there is one (°C)",
             _ROOM,
+        ),
+        Property(
+            "SpringIn",
+            "Enumeration",
+            "Bends that close: listed, applied (the mould is opened by as much) or not considered",
+            [use.value for use in SpringInUse],
+        ),
+        Property(
+            "BendsClose",
+            "Float",
+            "Share of its turn by which a bend closes (%), as measured; 0 takes it from the Layup",
         ),
         Property("LeftOut", "StringList", _SWITCHES),
         Property(
@@ -124,8 +135,9 @@ class MouldBodyObject(StageObject):
             coats=obj.Coats.Value,
             expansion=1e-6 * obj.PlasticExpansion,
             warming=obj.Warming,
-            closing=closing_share(laminate, _ROOM - obj.SetTemperature),
+            closing=0.01 * obj.BendsClose or closing_share(laminate, _ROOM - obj.SetTemperature),
             left_out=tuple(choice(Allowance, name, "LeftOut") for name in obj.LeftOut),
+            spring_in=SpringInUse(obj.SpringIn),
         )
         settings = MouldSettings(
             run_off=obj.RunOff.Value,
