@@ -52,3 +52,12 @@ KNOWN = {
     "on the bed",
     "layer lines along the pull",
 }
+
+
+def test_what_the_mould_allows_for_is_there_with_size_and_place(tables):
+    result, read = tables
+    rows = read["tables/allowances.csv"]
+    assert [row["allowed for"] for row in rows] == [item.name for item in result.body.compensations]
+    assert [float(row["size"]) for row in rows] == pytest.approx(
+        [item.size for item in result.body.compensations], abs=1e-5
+    )
