@@ -3,11 +3,12 @@ from __future__ import annotations
 import dataclasses
 import math
 
+import numpy as np
 import pytest
 
 import shapes
 from job_demo import hatch
-from laywright.cloth.pattern import PatternSet
+from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
 from laywright.job.links import ply_cloths, with_closing
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
@@ -19,6 +20,7 @@ from laywright.mould.settings import MouldSettings
 from laywright.shop.cure_settings import CureSettings
 from laywright.surface.bends import bends_of
 from laywright.surface.face import take_face
+from laywright.surface.opened import open_bends
 
 
 @dataclasses.dataclass(frozen=True)
@@ -72,3 +74,20 @@ def test_a_job_lists_its_bends():
         [math.degrees(share * bend.turn) for bend in bends_of(surface)]
     )
     assert len(items) >= 1
+
+
+def test_an_opened_mould_takes_the_patterns_of_the_part():
+    """Opening keeps lengths, so cloth that fits the part as drawn fits the mould."""
+    surface = shapes.tray(0.0, turns=6, spacing=20.0)
+    face = take_face(surface, (0.0, 0.0, 1.0))
+    laminate = analyse(hatch().layup)
+    opened = open_bends(face.surface, 0.0075, laminate.thickness)
+    moulded = dataclasses.replace(face, surface=opened.surface)
+    coarse = PatternSettings(triangles=800)
+    drawn, made = (
+        make_patterns(one, laminate, None, coarse).patterns[0] for one in (face, moulded)
+    )
+    assert opened.largest_move > 0.1
+    assert made.net_area == pytest.approx(drawn.net_area, rel=1e-4)
+    was, now = (np.sort(np.ptp(one.trim, axis=0)) for one in (drawn, made))
+    np.testing.assert_allclose(now, was, atol=0.2)
