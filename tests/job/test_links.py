@@ -83,11 +83,11 @@ def test_an_opened_mould_takes_the_patterns_of_the_part():
     laminate = analyse(hatch().layup)
     opened = open_bends(face.surface, 0.0075, laminate.thickness)
     moulded = dataclasses.replace(face, surface=opened.surface)
-    coarse = PatternSettings(triangles=800)
+    coarse = PatternSettings(triangles=2000)
     drawn, made = (
         make_patterns(one, laminate, None, coarse).patterns[0] for one in (face, moulded)
     )
     assert opened.largest_move > 0.1
-    assert made.net_area == pytest.approx(drawn.net_area, rel=1e-4)
+    assert made.net_area == pytest.approx(drawn.net_area, rel=5e-4)
     was, now = (np.sort(np.ptp(one.trim, axis=0)) for one in (drawn, made))
-    np.testing.assert_allclose(now, was, atol=0.2)
+    np.testing.assert_allclose(now, was, atol=0.3)
