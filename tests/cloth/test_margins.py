@@ -81,3 +81,25 @@ def test_a_side_is_read_from_text():
     for wrong in ("left 15 mm", "left: 15", "left: 3 kg"):
         with pytest.raises(InputError):
             side_margin(wrong)
+
+
+@given(
+    st.floats(5.0, 40.0),
+    st.integers(2, 30),
+    st.floats(0.0, 2.0 * math.pi),
+    st.integers(0, 2**32 - 1),
+)
+@settings(max_examples=60)
+def test_margins_by_side_of_a_round_outline_hang_together(radius, steps, angle, seed):
+    """One piece without gaps that covers the least margin, corners included."""
+    outline = shapely.segmentize(shapely.box(0, 0, 90, 60).buffer(radius, quad_segs=steps), 4.0)
+    points = np.array(outline.exterior.coords)[:-1]
+    points = points + np.random.default_rng(seed).normal(0.0, 1e-6, points.shape)
+    region = shapely.Polygon(points)
+    arrow = np.array([math.cos(angle), math.sin(angle)])
+    cut = with_margins(region, 22.0, {"left": 30.0}, arrow, 0.2)
+    assert isinstance(cut, shapely.Polygon)
+    assert cut.is_valid
+    assert not cut.interiors
+    assert cut.contains(region.buffer(21.7))
+    assert region.buffer(1.5 * 30.0 + 0.2).contains(cut)

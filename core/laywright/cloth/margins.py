@@ -11,7 +11,7 @@ from collections.abc import Mapping
 
 import numpy as np
 import shapely
-from shapely.geometry import LineString, Polygon
+from shapely.geometry import Polygon
 from shapely.geometry.polygon import orient
 
 from laywright.arrays import FloatArray
@@ -24,6 +24,8 @@ SIDES = ("ahead", "left", "behind", "right", "holes")
 """Names of the sides; the last is the edge of every hole."""
 
 _NO_MARGIN = 1e-6
+_NO_LENGTH = 1e-9
+_CRACK = 1e-3
 
 
 def check_margins(margins: Mapping[str, float]) -> None:
@@ -93,66 +95,83 @@ def with_margins(
         grown = _grown(region, wanted["holes"], deviation)
     else:
         grown = _by_side(orient(region), wanted, arrow, deviation)
-    return orient(shapely.simplify(grown, 0.5 * deviation))
+    return orient(shapely.simplify(_in_one(grown, deviation), 0.5 * deviation))
 
 
-def _grown(
-    shape: shapely.Geometry, margin: float, deviation: float, ends: str = "round"
-) -> shapely.Geometry:
+def _grown(shape: Polygon, margin: float, deviation: float) -> shapely.Geometry:
     if abs(margin) <= _NO_MARGIN:
         return shape
     share = min(0.5 * deviation / abs(margin), 0.5)
     quarter = max(2, math.ceil(0.25 * math.pi / math.acos(1.0 - share)))
-    return shape.buffer(margin, quad_segs=quarter, cap_style=ends)
+    return shape.buffer(margin, quad_segs=quarter)
+
+
+def _mitred(shape: shapely.Geometry, margin: float) -> shapely.Geometry:
+    return shape.buffer(margin, join_style="mitre")
+
+
+def _in_one(grown: shapely.Geometry, deviation: float) -> Polygon:
+    """Return the largest piece without the gaps that are too narrow to be openings."""
+    pieces = [part for part in getattr(grown, "geoms", [grown]) if isinstance(part, Polygon)]
+    largest = max(pieces, key=lambda part: float(part.area))
+    wide = [
+        ring for ring in largest.interiors if not Polygon(ring).buffer(-0.5 * deviation).is_empty
+    ]
+    return Polygon(largest.exterior, wide)
 
 
 def _by_side(
     region: Polygon, wanted: Mapping[str, float], arrow: FloatArray, deviation: float
-) -> Polygon:
-    whole = Polygon(region.exterior)
+) -> shapely.Geometry:
     points = np.asarray(region.exterior.coords)[:, :2]
     along = np.diff(points, axis=0)
-    outwards = np.stack([along[:, 1], -along[:, 0]], axis=1)
-    ahead = outwards @ arrow
-    left = outwards @ np.array([-arrow[1], arrow[0]])
+    length = np.hypot(*along.T)
+    points, along = points[:-1][length > _NO_LENGTH], along[length > _NO_LENGTH]
+    normals = np.stack([along[:, 1], -along[:, 0]], axis=1) / np.hypot(*along.T)[:, None]
+    ahead = normals @ arrow
+    left = normals @ np.array([-arrow[1], arrow[0]])
     facing = (np.round(np.arctan2(left, ahead) / (0.5 * math.pi)).astype(int)) % 4
-    shapes = [whole]
-    for number, side in enumerate(SIDES[:4]):
-        if wanted[side] > _NO_MARGIN:
-            pieces = [LineString(points[i : i + 2]) for i in np.flatnonzero(facing == number)]
-            lines = shapely.line_merge(shapely.union_all(pieces))
-            shapes.append(_grown(lines, wanted[side], deviation, "flat"))
     widths = np.array([wanted[side] for side in SIDES[:4]])[facing]
-    shapes += _corners(points[:-1], outwards, widths)
-    grown = shapely.union_all(shapes)
+    whole = Polygon(region.exterior)
+    grown = shapely.union_all(
+        [whole, *_strips(points, normals, widths), *_corners(points, normals, widths)]
+    )
+    grown = _mitred(_mitred(grown, _CRACK), -_CRACK)  # closes what rounding left open
     for hole in region.interiors:
         grown = grown.difference(_grown(Polygon(hole), -wanted["holes"], deviation))
     return grown
 
 
-def _corners(points: FloatArray, outwards: FloatArray, widths: FloatArray) -> list[Polygon]:
+def _strips(points: FloatArray, normals: FloatArray, widths: FloatArray) -> list[Polygon]:
+    """Return the strip of cloth outside each piece of the edge."""
+    starts, ends = points, np.roll(points, -1, axis=0)
+    outwards = widths[:, None] * normals
+    strips = np.stack([starts, ends, ends + outwards, starts + outwards], axis=1)
+    return [Polygon(strip) for strip in strips]
+
+
+def _corners(points: FloatArray, normals: FloatArray, widths: FloatArray) -> list[Polygon]:
     """Return what fills the outer corner between two pieces of the edge, side by side.
 
     Parameters
     ----------
     points : (k, 2) float, mm
         Corners of the edge, counter-clockwise.
-    outwards : (k, 2) float
-        Across the side that follows each corner, any length.
+    normals : (k, 2) float
+        Unit direction outwards of the piece that follows each corner.
     widths : (k,) float, mm
-        Margin of that side.
+        Margin of that piece.
     """
-    normals = outwards / np.maximum(np.hypot(*outwards.T), 1e-12)[:, None]
     found = []
-    for index in range(len(points)):
+    for index, point in enumerate(points):
         one, other = normals[index - 1], normals[index]
         if one[0] * other[1] - one[1] * other[0] <= 1e-9:
             continue  # an inner corner has no gap
         first, second = widths[index - 1], widths[index]
-        hull = [points[index], points[index] + first * one, points[index] + second * other]
+        hull = [point, point + first * one, point + second * other]
         tip = np.linalg.solve(np.stack([one, other]), [first, second])
         if np.hypot(*tip) <= 1.5 * max(first, second):
-            hull.append(points[index] + tip)
+            hull.append(point + tip)
         corner = shapely.MultiPoint(hull).convex_hull
         if isinstance(corner, Polygon):
             found.append(corner)
