@@ -141,11 +141,6 @@ def cover_of(mesh: Surface, named: Surface, laminate: Laminate, *, set_back: boo
     laminate : Laminate
     set_back : bool
         Whether the mould is set back by what lies on it.
-
-    Raises
-    ------
-    InputError
-        If a ply covers nothing.
     """
     local = local_plies(laminate)
     along = Along(mesh, named)

@@ -23,7 +23,9 @@ from laywright.surface.triangles import Surface
 __all__ = ["Region", "region_of"]
 
 _TRIANGLES = 800
-_BORDER = 0.5
+_TRIES = 6
+_LESS = 0.3
+_AMPLE = 1.1
 _CRUMB = 0.005
 _AT_EDGE = 0.1
 
@@ -70,13 +72,17 @@ def region_of(mesh: Surface, named: Surface, ply: LocalPly) -> Region:
     def depth(surface: Surface) -> FloatArray:
         return ply.depth(Along(surface, named))
 
-    coarse = depth(mesh)
-    if coarse.min() >= 0.0:
+    if depth(mesh).min() >= 0.0:
         return Region(mesh, ints(np.empty((0, 2), dtype=np.int64), -1, 2), mesh.area)
-    rough = float(mesh.areas[coarse[mesh.triangles].max(axis=1) > 0.0].sum())
-    fewest = _TRIANGLES / max(rough, 1e-9) * mesh.area
-    spacing = spacing_for(mesh, round(max(len(mesh.triangles), fewest)))
-    fine = refined_between(mesh, depth, 0.0, 0.0, 2.0 * _BORDER * spacing)
+    spacing = spacing_for(mesh, len(mesh.triangles))
+    for _ in range(_TRIES):
+        fine = refined_between(mesh, depth, 0.0, 0.0, spacing)
+        rough = float(fine.areas[depth(fine)[fine.triangles].sum(axis=1) > 0.0].sum())
+        enough = spacing_for(fine, round(_TRIANGLES * fine.area / rough)) if rough else 0.0
+        if spacing <= _AMPLE * enough:
+            break
+        spacing = enough or _LESS * spacing
+    ply.check(depth(fine))
     divided, value, _ = divided_along(fine, depth(fine), np.empty((len(fine.vertices), 0)))
     inside = above(divided, value)
     if not inside.any():

@@ -16,6 +16,7 @@ from laywright.cloth.roll import RollPlan, RollSettings, plan_roll
 from laywright.job.analysis import AnalysisSettings
 from laywright.job.links import ply_cloths, with_closing, with_mould_of
 from laywright.job.sheet import make_job_sheet
+from laywright.laminate.drop_off import buildup_of
 from laywright.laminate.laminate import Laminate, analyse
 from laywright.laminate.loading import Loading
 from laywright.laminate.plies import Layup
@@ -159,7 +160,7 @@ def run(job: Job, earlier: JobResult | None = None, *, progress: Progress = sile
     body = build_body.renew(
         known.get("body"),
         face,
-        laminate.thickness,
+        buildup_of(laminate),
         with_closing(job.mould, laminate, job.shop.cure),
         progress=part_of(progress, 0.1, 0.2),
     )

@@ -55,17 +55,28 @@ class LocalPly:
 
     def depth(self, along: Measure) -> FloatArray:
         """Return how far every place lies within the end of this ply, mm; negative outside."""
-        found = self.extent.depth(along) - self.setback
-        if not (found > 0.0).any():
-            raise InputError(
-                f"ply {self.ply}, {extent_text(self.extent)}",
-                "an end that lies nowhere on the face"
-                + (f", {self.setback:g} mm further in" if self.setback > 0.0 else ""),
-                "a part of the face that it covers",
-                "widen its extent or move it onto the face"
-                + (", or shorten the drop-off" if self.setback > 0.0 else ""),
-            )
-        return found
+        return self.extent.depth(along) - self.setback
+
+    def check(self, depth: FloatArray) -> None:
+        """Refuse a ply that covers nothing.
+
+        Raises
+        ------
+        InputError
+            If no place lies within its end.
+        """
+        if (depth > 0.0).any():
+            return
+        further = self.setback > 0.0
+        inwards = f", {self.setback:.3g} mm further in" if further else ""
+        raise InputError(
+            f"ply {self.ply}, {extent_text(self.extent)}",
+            f"an end that lies nowhere on the face{inwards}",
+            "a part of the face that it covers",
+            "widen its extent or shorten the drop-off"
+            if further
+            else "widen its extent or move it onto the face",
+        )
 
     def laid(self, depth: FloatArray) -> FloatArray:
         """Return its thickness at every place, mm: in full within its end, and running out."""
@@ -88,8 +99,18 @@ class Buildup:
     local: tuple[LocalPly, ...]
 
     def extra(self, along: Measure) -> FloatArray:
-        """Return what local plies add at every place: (n,) float, mm."""
-        total = [ply.laid(ply.depth(along)) for ply in self.local]
+        """Return what local plies add at every place: (n,) float, mm.
+
+        Raises
+        ------
+        InputError
+            If a ply covers no place.
+        """
+        total = []
+        for ply in self.local:
+            depth = ply.depth(along)
+            ply.check(depth)
+            total.append(ply.laid(depth))
         return floats(np.sum(total, axis=0), -1)
 
 

@@ -8,6 +8,7 @@ import math
 import numpy as np
 
 from laywright.arrays import Vector
+from laywright.laminate.drop_off import Buildup
 from laywright.mould.compensation import (
     Allowance,
     Compensation,
@@ -17,10 +18,11 @@ from laywright.mould.compensation import (
     spring_in_items,
     surface_items,
 )
+from laywright.mould.local_plies import local_items, set_back_locally, thickness_throughout
 from laywright.mould.settings import MouldSettings
 from laywright.progress import Progress, silent
 from laywright.surface.bends import bends_of
-from laywright.surface.face import LaminateSide, MouldedFace, MouldSide
+from laywright.surface.face import MouldedFace, MouldSide
 from laywright.surface.offset import offset
 from laywright.surface.opened import Opened, open_bends
 from laywright.surface.triangles import Surface
@@ -31,7 +33,11 @@ _NOTICED = 0.1  # degrees
 
 
 def opened_face(
-    face: MouldedFace, thickness: float, settings: MouldSettings, *, progress: Progress = silent
+    face: MouldedFace,
+    thickness: float | Buildup,
+    settings: MouldSettings,
+    *,
+    progress: Progress = silent,
 ) -> Opened | None:
     """Return the picked faces opened by what their bends close, where that is asked for.
 
@@ -39,7 +45,7 @@ def opened_face(
     ----------
     face : MouldedFace
         The picked faces.
-    thickness : float, mm
+    thickness : float, mm, or Buildup
         Of the laminate.
     settings : MouldSettings
         Its allowances.
@@ -48,7 +54,12 @@ def opened_face(
     """
     if not settings.allowances.opens:
         return None
-    return open_bends(face.surface, settings.allowances.closing, thickness, progress=progress)
+    return open_bends(
+        face.surface,
+        settings.allowances.closing,
+        thickness_throughout(thickness),
+        progress=progress,
+    )
 
 
 def opened_remarks(face: MouldedFace, opened: Opened | None) -> tuple[str, ...]:
@@ -69,7 +80,10 @@ def opened_remarks(face: MouldedFace, opened: Opened | None) -> tuple[str, ...]:
 
 
 def printed_surface(
-    face: MouldedFace, thickness: float, settings: MouldSettings, opened: Opened | None = None
+    face: MouldedFace,
+    thickness: float | Buildup,
+    settings: MouldSettings,
+    opened: Opened | None = None,
 ) -> Surface:
     """Return the working surface as it is printed: coats still to come.
 
@@ -77,7 +91,7 @@ def printed_surface(
     ----------
     face : MouldedFace
         The picked faces.
-    thickness : float, mm
+    thickness : float, mm, or Buildup
         Of the laminate.
     settings : MouldSettings
         Its allowances.
@@ -87,21 +101,25 @@ def printed_surface(
     if opened is not None:
         face = dataclasses.replace(face, surface=opened.surface)
     allowances = settings.allowances
-    laid = allowances.size_of(Allowance.LAMINATE, thickness)
-    working = face.working_surface(laid)
+    laid = allowances.size_of(Allowance.LAMINATE, thickness_throughout(thickness))
+    working = set_back_locally(face, face.working_surface(laid), thickness, allowances)
     return offset(working, -allowances.size_of(Allowance.COATS, allowances.coats))
 
 
 def compensations_of(
-    face: MouldedFace, thickness: float, settings: MouldSettings, opened: Opened | None = None
+    face: MouldedFace,
+    thickness: float | Buildup,
+    settings: MouldSettings,
+    opened: Opened | None = None,
 ) -> tuple[Compensation, ...]:
     """Return everything that is allowed for; see `printed_surface`."""
     listed = settings.allowances.closing and opened is None
     bends = bends_of(face.surface) if listed else ()
-    inside = face.mould_side is MouldSide.INSIDE
-    moved = thickness if inside == (face.laminate_side is LaminateSide.INSIDE) else 0.0
+    throughout = thickness_throughout(thickness)
+    moved = throughout if face.set_back else 0.0
     return (
-        *surface_items(thickness, moved, settings.allowances),
+        *surface_items(throughout, moved, settings.allowances),
+        *local_items(face, thickness, settings.allowances),
         *scale_items(settings.shrinkage, settings.allowances),
         *spring_in_items(bends, settings.allowances, opened),
     )

@@ -12,6 +12,7 @@ from manifold3d import Manifold, OpType
 
 from laywright.arrays import floats
 from laywright.errors import GeometryError, LimitError
+from laywright.laminate.drop_off import Buildup
 from laywright.mould.as_printed import (
     compensations_of,
     opened_face,
@@ -24,6 +25,7 @@ from laywright.mould.frame import upright
 from laywright.mould.from_cad import distance_from_cad
 from laywright.mould.in_pieces import body_in_pieces, held_by_patch
 from laywright.mould.inside import Hollow, deflection, hollow_of
+from laywright.mould.local_plies import thickness_throughout
 from laywright.mould.mould import MouldBody
 from laywright.mould.plastic import estimate_plastic
 from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
@@ -45,7 +47,7 @@ _CRUMB = 1e-3
 @stage("Mould Body", version=6)
 def build_body(
     face: MouldedFace,
-    thickness: float,
+    thickness: float | Buildup,
     settings: MouldSettings = MouldSettings(),
     *,
     progress: Progress = silent,
@@ -56,8 +58,8 @@ def build_body(
     ----------
     face : MouldedFace
         The picked faces, their pull and sides.
-    thickness : float, mm
-        Thickness of the laminate.
+    thickness : float, mm, or Buildup
+        Thickness of the laminate, or how it varies.
     settings : MouldSettings
         Run-off, base, scribed lines, edge, inside, allowances, plastic.
     progress : Progress
@@ -73,9 +75,13 @@ def build_body(
     GeometryError
         If the part leaves neither one body nor few pieces, or the body does not close.
     """
-    if not 0.0 <= thickness <= 100.0:
+    throughout = thickness_throughout(thickness)
+    if not 0.0 <= throughout <= 100.0:
         raise LimitError(
-            "laminate thickness", f"{three_figures(thickness)} mm", "0 to 100 mm", "check the layup"
+            "laminate thickness",
+            f"{three_figures(throughout)} mm",
+            "0 to 100 mm",
+            "check the layup",
         )
     opened = opened_face(face, thickness, settings, progress=part_of(progress, 0.0, 0.2))
     working = printed_surface(face, thickness, settings, opened)

@@ -5,6 +5,7 @@ import math
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.job.sections import choice
+from laywright.laminate.drop_off import buildup_of
 from laywright.laminate.spring_in import closing_share
 from laywright.mould.body import MouldBody, build_body
 from laywright.mould.compensation import Allowance, Allowances, SpringInUse
@@ -157,7 +158,7 @@ class MouldBodyObject(StageObject):
                 bolt_spacing=obj.BoltSpacing.Value,
             ),
         )
-        return face, laminate.thickness, settings
+        return face, buildup_of(laminate), settings
 
     def show(self, obj, result):
         obj.Mesh = bridge.mesh_from_solids(result.apart(obj.ShownApart.Value))
