@@ -1,6 +1,7 @@
 """Values: what goes into the store comes out again, and the digest tells them apart."""
 
 import io
+import json
 import zipfile
 from dataclasses import dataclass, field, replace
 from enum import Enum
@@ -179,7 +180,53 @@ def test_archive_holds_text_and_plain_arrays_only():
     with zipfile.ZipFile(io.BytesIO(packed)) as archive:
         assert archive.namelist() == ["value.json", "0.npy"]
         array = np.lib.format.read_array(io.BytesIO(archive.read("0.npy")), allow_pickle=False)
-    assert array.tolist() == [[1.0, 2.0, 3.0]]
+    assert array.tolist() == [1.0, 2.0, 3.0]
+
+
+def test_very_many_arrays_take_one_entry_for_each_kind_of_number():
+    mesh = Mesh(floats([[0, 0, 0], [1, 0, 0], [0, 1, 0]], -1, 3), ints([[0, 1, 2]], -1, 3))
+    many = tuple(floats(np.arange(3 * (i % 5)).reshape(-1, 3), -1, 3) for i in range(12_000))
+    stack = replace(BASE, mesh=mesh, maps=many)
+    packed = values.pack(stack)
+    with zipfile.ZipFile(io.BytesIO(packed)) as archive:
+        assert archive.namelist() == ["value.json", "0.npy", "1.npy"]
+    assert_same(stack, values.unpack(Stack, packed))
+
+
+def test_an_array_in_an_entry_of_its_own_is_still_read():
+    points, triangles = np.arange(9.0).reshape(3, 3), np.array([[0, 1, 2]])
+    head = {"kind": "Mesh", "tree": {"points": {"$array": 0}, "triangles": {"$array": 1}}}
+    entries = {"value.json": json.dumps(head)}
+    for index, array in enumerate((points, triangles)):
+        buffer = io.BytesIO()
+        np.save(buffer, array)
+        entries[f"{index}.npy"] = buffer.getvalue()
+    found = values.unpack(Mesh, archive_of(entries))
+    wanted = Mesh(floats(points, -1, 3), ints(triangles, -1, 3))
+    assert_same(replace(BASE, mesh=wanted), replace(BASE, mesh=found))
+
+
+@pytest.mark.parametrize(
+    "shapes",
+    [
+        [["<f8", 3, 3]],
+        [["<f8", 3, 3], ["<i8", 1, 3, 2]],
+        [["<f8", -3, -3], ["<i8", 1, 3]],
+        [["<f8", 2, 3], ["<i8", 1, 3]],
+        [["<i8", 1, 3], ["<i8", 3, 3]],
+        [["<f8", "3", 3], ["<i8", 1, 3]],
+        "arrays",
+    ],
+)
+def test_shapes_that_do_not_fit_their_numbers_are_refused(shapes):
+    mesh = Mesh(floats(np.arange(9.0).reshape(3, 3), -1, 3), ints([[0, 1, 2]], -1, 3))
+    with zipfile.ZipFile(io.BytesIO(values.pack(mesh))) as archive:
+        entries = {name: archive.read(name) for name in archive.namelist()}
+    head = json.loads(entries["value.json"])
+    assert head["arrays"] == [["<f8", 3, 3], ["<i8", 1, 3]]
+    entries["value.json"] = json.dumps({**head, "arrays": shapes})
+    with pytest.raises(FileError):
+        values.unpack(Mesh, archive_of(entries))
 
 
 def archive_of(entries):

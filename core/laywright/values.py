@@ -13,6 +13,7 @@ import dataclasses
 import hashlib
 import io
 import json
+import math
 import types
 import zipfile
 from enum import Enum
@@ -163,20 +164,30 @@ def _hints(kind: type) -> dict[str, Any]:
 def pack(value: object) -> bytes:
     """Return `value` as one archive: the same value gives the same bytes.
 
+    Arrays of one kind of number lie end to end in one entry, however many they are; their
+    shapes stand beside the tree.
+
     See Also
     --------
     unpack : the way back.
     """
     tree, arrays = plain(value)
+    shapes = [[array.dtype.str, *array.shape] for array in arrays]
     buffer = io.BytesIO()
     with zipfile.ZipFile(buffer, "w", zipfile.ZIP_DEFLATED, compresslevel=1) as archive:
-        head = {"kind": type(value).__name__, "tree": tree}
+        head = {"kind": type(value).__name__, "tree": tree, "arrays": shapes}
         archive.writestr(zipfile.ZipInfo("value.json", _EPOCH), json.dumps(head, sort_keys=True))
-        for index, array in enumerate(arrays):
+        for number, kind in enumerate(_kinds(shapes)):
+            flat = np.concatenate([a.ravel() for a in arrays if a.dtype.str == kind])
             with io.BytesIO() as entry:
-                np.lib.format.write_array(entry, array, allow_pickle=False)
-                archive.writestr(zipfile.ZipInfo(f"{index}.npy", _EPOCH), entry.getvalue())
+                np.lib.format.write_array(entry, flat, allow_pickle=False)
+                archive.writestr(zipfile.ZipInfo(f"{number}.npy", _EPOCH), entry.getvalue())
     return buffer.getvalue()
+
+
+def _kinds(shapes: list[list[Any]]) -> list[str]:
+    """Return the kinds of numbers that arrays hold, in the order of their entries."""
+    return sorted({kind for kind, *_ in shapes})
 
 
 def unpack(kind: type[T], packed: bytes, where: str = "a stored result") -> T:
@@ -190,10 +201,12 @@ def unpack(kind: type[T], packed: bytes, where: str = "a stored result") -> T:
     try:
         entries = archive_entries(packed, where)
         head = json.loads(entries["value.json"])
-        arrays = [
+        stored = [
             np.lib.format.read_array(io.BytesIO(entries[f"{i}.npy"]), allow_pickle=False)
             for i in range(len(entries) - 1)
         ]
+        # Laywright 0.1.0 gave every array an entry of its own.
+        arrays = _apart(stored, head["arrays"]) if "arrays" in head else stored
         if head["kind"] != kind.__name__:
             raise ValueError(f"it holds {head['kind']}")
         return from_tree(kind, head["tree"], arrays)
@@ -204,3 +217,19 @@ def unpack(kind: type[T], packed: bytes, where: str = "a stored result") -> T:
             f"a stored {kind.__name__}",
             "recompute the object",
         ) from problem
+
+
+def _apart(stored: list[Array], shapes: list[list[Any]]) -> list[Array]:
+    """Return arrays that lie end to end, one entry for each kind of number, by their shapes."""
+    flat = dict(zip(_kinds(shapes), stored, strict=True))
+    taken = dict.fromkeys(flat, 0)
+    arrays = []
+    for kind, *shape in shapes:
+        start, size = taken[kind], math.prod(shape)
+        if min(shape, default=1) < 0 or flat[kind].dtype.str != kind:
+            raise ValueError(f"an array of shape {shape}")
+        arrays.append(flat[kind][start : start + size].reshape(shape))
+        taken[kind] = start + size
+    if any(taken[kind] != len(whole) for kind, whole in flat.items()):
+        raise ValueError("numbers that belong to no array")
+    return arrays
