@@ -91,6 +91,8 @@ class Kernel:
         Takes a `Row` and returns whether the target is met, None where there is none.
     missed : str
         Why it is missed where it is, found by profiling.
+    inside : str
+        What it runs inside, beside Python: ``"FreeCAD"``, ``"a window"`` or nothing.
     """
 
     name: str
@@ -103,10 +105,11 @@ class Kernel:
     case: Callable[[int], Case]
     met: Callable[[Row], bool | None]
     missed: str = ""
+    inside: str = ""
 
     def described(self) -> dict[str, Any]:
         """Return what can be told without the case."""
-        told = ("name", "title", "peer", "target", "unit", "sizes", "quick", "missed")
+        told = ("name", "title", "peer", "target", "unit", "sizes", "quick", "missed", "inside")
         return {name: getattr(self, name) for name in told}
 
 
@@ -187,7 +190,9 @@ def peak(kernel: Kernel, size: int, whose: str) -> tuple[float, float]:
 
 
 def _largest() -> float:
-    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / _MEGABYTE
+    """Return the largest memory so far of this process or of one that it started, MB."""
+    whose = (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN)
+    return max(resource.getrusage(which).ru_maxrss for which in whose) / _MEGABYTE
 
 
 def growth(rows: Sequence[Row]) -> list[str]:

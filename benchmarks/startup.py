@@ -2,25 +2,22 @@
 
     xvfb-run -a .venv/bin/python benchmarks/startup.py
 
-Each start is a whole process with a new home, from nothing until the event loop runs.  In one
-home the checkout is linked as a workbench, in the other there is none.  Needs `freecad` and an
-X server.
+Each start is a whole process, from nothing until the event loop runs.  In one home the checkout
+is linked as a workbench, in the other there is none; both have been started once before.  Needs
+`freecad` and an X server.
 """
 
 from __future__ import annotations
 
 import os
-import statistics
 import subprocess
-import sys
 import sysconfig
 import tempfile
-import time
 from pathlib import Path
 
-ROOT = Path(__file__).resolve().parent.parent
+from rows import ROOT, Case, Found, Kernel, main
+
 LEAVE = "from PySide import QtCore; import os; QtCore.QTimer.singleShot(0, lambda: os._exit(0))"
-STARTS = 7
 
 
 def home_of(folder: Path, with_workbench: bool) -> Path:
@@ -33,8 +30,8 @@ def home_of(folder: Path, with_workbench: bool) -> Path:
     return home
 
 
-def start(home: Path, script: Path) -> float:
-    """Return the seconds of one start."""
+def start(home: Path, script: Path) -> None:
+    """Start FreeCAD and wait until it has left."""
     environment = os.environ | {
         "FREECAD_USER_HOME": str(home),
         "LC_ALL": "C.UTF-8",
@@ -42,7 +39,6 @@ def start(home: Path, script: Path) -> float:
         "QTWEBENGINE_DISABLE_SANDBOX": "1",
     }
     environment.pop("PYTHONPATH", None)
-    begin = time.perf_counter()
     subprocess.run(
         ["freecad", str(script)],
         env=environment,
@@ -52,26 +48,38 @@ def start(home: Path, script: Path) -> float:
         timeout=120,
         check=True,
     )
-    return time.perf_counter() - begin
 
 
-def main() -> int:
-    with tempfile.TemporaryDirectory() as name:
-        folder = Path(name)
-        script = folder / "leave.py"
-        script.write_text(LEAVE)
-        homes = [home_of(folder, with_workbench) for with_workbench in (True, False)]
-        for home in homes:
-            start(home, script)
-        pairs = [[start(home, script) for home in homes] for _ in range(STARTS)]
-    ours, bare = (statistics.median(times) for times in zip(*pairs, strict=True))
-    added = statistics.median(ours - bare for ours, bare in pairs)
-    print(
-        f"FreeCAD's start, {STARTS} pairs: {ours:.2f} s with the workbench, {bare:.2f} s without, "
-        f"median of the differences {added:.2f} s (target: 0.3 s at most)"
-    )
-    return 0
+def starts(_: int) -> Case:
+    kept = tempfile.TemporaryDirectory()
+    folder = Path(kept.name)
+    script = folder / "leave.py"
+    script.write_text(LEAVE)
+    homes = [home_of(folder, with_workbench) for with_workbench in (True, False)]
+    for home in homes:
+        start(home, script)
 
+    def compare(*_results: None) -> Found:
+        kept.cleanup()
+        return Found("until the event loop runs")
+
+    return Case(1, lambda _: start(homes[0], script), lambda _: start(homes[1], script), compare)
+
+
+KERNELS = (
+    Kernel(
+        "start",
+        "Start of FreeCAD",
+        "FreeCAD without the workbench",
+        "at most 0.3 s more than the peer",
+        "starts",
+        (1,),
+        (1,),
+        starts,
+        lambda row: row.ours - row.peer <= 0.3,
+        inside="a window",
+    ),
+)
 
 if __name__ == "__main__":
-    sys.exit(main())
+    main(KERNELS)
