@@ -186,6 +186,7 @@ def make_job(part, faces, name="Job"):
         elif kind == "JobSheet":
             obj.Title = name
             obj.Paper = preferences.paper()
+            obj.DecimalMark = preferences.decimal_mark()
         elif kind in _BESIDE:
             across, up = _BESIDE[kind]
             size = (part.Mesh if is_mesh(part) else part.Shape).BoundBox
