@@ -5,7 +5,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from laywright.files.scale import Scale, stepped
+from laywright.files.scale import Ramp, Scale, shades, stepped
 
 
 def lightness(rgb):
@@ -16,10 +16,30 @@ def lightness(rgb):
 
 
 @pytest.mark.parametrize("steps", [2, 3, 4, 5, 6])
-def test_steps_are_told_apart_in_grey(steps):
-    scale = stepped("deg", tuple(float(limit) for limit in range(1, steps)))
+@pytest.mark.parametrize("ramp", Ramp)
+def test_steps_are_told_apart_in_grey(ramp, steps):
+    scale = stepped("deg", tuple(float(limit) for limit in range(1, steps)), ramp)
     falls = -np.diff(lightness(scale.colours))
     assert falls.min() > 8.0
+
+
+@given(st.sampled_from(Ramp), st.tuples(*[st.floats(0.01, 1.0)] * 3))
+def test_every_eye_sees_the_same_order(ramp, weights):
+    # Whatever cones an eye lacks, what it sees is a mixture of the three with weights above zero.
+    seen = np.array(shades(ramp, 12)) @ np.array(weights)
+    assert (np.diff(seen) < 0.0).all()
+
+
+@pytest.mark.parametrize("ramp", Ramp)
+def test_another_ramp_changes_nothing_but_the_colours(ramp):
+    plain = stepped("deg", (5.0, 10.0, 20.0))
+    painted = plain.painted(ramp)
+    values, weights = np.array([1.0, 7.0, 30.0]), np.ones(3)
+    assert painted.limits.tolist() == plain.limits.tolist()
+    assert [text for _, text in painted.rows(values, weights)] == [
+        text for _, text in plain.rows(values, weights)
+    ]
+    assert tuple(colour for colour, _ in painted.rows(values, weights)) == shades(ramp, 4)
 
 
 @given(st.lists(st.floats(-50, 50), min_size=1, max_size=40))

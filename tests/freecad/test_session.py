@@ -1,14 +1,16 @@
 """What people do with objects in a session: move, copy, delete, rename, drive by expressions."""
 
-from pathlib import Path
+from dataclasses import replace
 
 import FreeCAD
 import pytest
 from parts import bored_box, hatch_job
 
 from freecad.laywright import preferences
+from freecad.laywright.exports import export_job
 from freecad.laywright.objects.job import add_stage
 from freecad.laywright.staleness import stale
+from laywright.mould.printer import load_printers
 from laywright.stage import Stage
 
 pytestmark = pytest.mark.freecad
@@ -137,25 +139,52 @@ def test_inputs_follow_expressions_and_the_users_units(hatch):
 
 def test_the_choices_made_once_go_into_new_jobs(tmp_path):
     group = FreeCAD.ParamGet(preferences.GROUP)
-    card = next(
-        (Path(preferences.load_printers.__code__.co_filename).parent / "printers").glob("*.toml")
-    ).read_text(encoding="utf-8")
-    name = next(line for line in card.splitlines() if line.startswith("name")).split('"')[1]
-    (tmp_path / "mine.toml").write_text(card.replace(name, "The one in the shed"), "utf-8")
+    mine = replace(next(iter(load_printers().values())), name="The one in the shed")
+    names = ("PrintersFolder", "Printer", "DecimalMark")
     try:
-        group.SetString("PrintersFolder", str(tmp_path))
-        group.SetString("Printer", "The one in the shed")
-        group.SetInt("Paper", 1)
-        assert "The one in the shed" in preferences.printers()
+        preferences.set_choice("PrintersFolder", str(tmp_path / "printers"))
+        preferences.keep_printer(mine)
+        preferences.set_choice("Printer", mine.name)
+        preferences.set_choice("Paper", "Letter")
+        preferences.set_choice("DecimalMark", "comma")
+        assert preferences.printers()[mine.name] == mine
+        assert preferences.own_printers() == [mine.name]
         document, _, stages = hatch_job("Preferred")
-        assert stages["PrintTiles"].Printer == "The one in the shed"
+        assert stages["PrintTiles"].Printer == mine.name
         assert stages["JobSheet"].Paper == "Letter"
+        assert stages["JobSheet"].DecimalMark == "comma"
         FreeCAD.closeDocument(document.Name)
+        preferences.drop_printer(mine.name)
+        assert preferences.own_printers() == []
     finally:
-        for key in ("PrintersFolder", "Printer"):
-            group.RemString(key)
+        for name in names:
+            preferences.set_choice(name, "")
         group.RemInt("Paper")
     assert preferences.first_printer().startswith("Medium")
+    assert (preferences.paper(), preferences.decimal_mark()) == ("A4", "point")
+
+
+def test_sheets_are_written_with_a_decimal_comma_where_it_is_wanted(hatch, tmp_path):
+    _, job, stages = hatch
+    sheet = stages["JobSheet"]
+    export_job(job, tmp_path / "point")
+    sheet.DecimalMark = "comma"
+    sheet.purgeTouched()
+    export_job(job, tmp_path / "comma")
+    page = {
+        mark: (tmp_path / mark / "job sheet.html").read_text("utf-8") for mark in ("point", "comma")
+    }
+    thickness = f"{stages['Layup'].Thickness.Value:.2f} mm"
+    assert thickness in page["point"]
+    assert thickness.replace(".", ",") in page["comma"]
+    assert thickness not in page["comma"]
+    tables = [
+        sorted(path.relative_to(tmp_path / mark) for path in (tmp_path / mark).rglob("*.csv"))
+        for mark in page
+    ]
+    assert tables[0] == tables[1] != []
+    for path in tables[0]:
+        assert (tmp_path / "point" / path).read_bytes() == (tmp_path / "comma" / path).read_bytes()
 
 
 def test_a_printer_that_is_not_there_is_said(hatch):

@@ -8,7 +8,15 @@ from hypothesis import strategies as st
 
 from laywright import values
 from laywright.errors import FileError, LimitError, UnitError
-from laywright.mould.printer import Printer, card_of, load_printers, printer_of, save_printer
+from laywright.mould.printer import (
+    Printer,
+    card_of,
+    drop_printer,
+    load_printers,
+    own_printers,
+    printer_of,
+    save_printer,
+)
 
 CARD = """
 name = "Mine"
@@ -93,3 +101,19 @@ def test_an_entry_that_no_card_has():
     with pytest.raises(FileError) as caught:
         printer_of({"nozle": "0.4 mm"}, "[printer]")
     assert caught.value.found == "an entry 'nozle'"
+
+
+def test_a_printer_of_ones_own_is_listed_and_taken_away(tmp_path):
+    along = load_printers()
+    name = next(iter(along))
+    larger = Printer(name, (500.0, 500.0, 500.0))
+    path = save_printer(larger, tmp_path)
+    assert own_printers(tmp_path) == {name: (larger, path)}
+    assert load_printers(tmp_path)[name] == larger
+    assert list(load_printers(tmp_path))[-1] == name
+    drop_printer(name, tmp_path)
+    assert list(tmp_path.iterdir()) == []
+    assert load_printers(tmp_path) == along
+    with pytest.raises(FileError) as caught:
+        drop_printer(name, tmp_path)
+    assert caught.value.found == f"no card of '{name}'"

@@ -12,7 +12,7 @@ from laywright.arrays import FloatArray, floats
 from laywright.cloth.fabric import fabric_of
 from laywright.cloth.lay import DrapedPly
 from laywright.cloth.pattern import Pattern
-from laywright.files.scale import Colour, Scale, stepped
+from laywright.files.scale import Colour, Ramp, Scale, stepped
 from laywright.laminate.materials import Cloth
 from laywright.surface.triangles import Surface
 
@@ -71,6 +71,10 @@ class ClothMap:
     def on(self, surface: Surface) -> ClothMap:
         """Return the same map on other points of the same triangles."""
         return ClothMap(surface, self.values, self.scale)
+
+    def painted(self, ramp: Ramp) -> ClothMap:
+        """Return the same map in the colours of a ramp."""
+        return ClothMap(self.surface, self.values, self.scale.painted(ramp))
 
     @property
     def rows(self) -> tuple[tuple[Colour, str], ...]:

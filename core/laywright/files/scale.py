@@ -1,31 +1,57 @@
 """Colours for values: a few steps, told apart by lightness alone, each with its numbers.
 
-The ramp is our own, from pale sand through a dull green to dark plum.  Its lightness falls
-steadily, so that it can be read in grey and by eyes that tell few colours apart.
+The ramps are our own.  Along each of them red, green and blue fall together, so that every eye,
+however it weighs them, and a grey print see the same order.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from enum import StrEnum
 
 import numpy as np
 
 from laywright.arrays import FloatArray, IntArray, floats, ints
 
-__all__ = ["Colour", "Scale", "stepped"]
+__all__ = ["Colour", "Ramp", "Scale", "shades", "stepped"]
 
 Colour = tuple[float, float, float]
 
-_RAMP = np.array(
-    [
+
+class Ramp(StrEnum):
+    """Colours from low to high, by the first and the last of them."""
+
+    SAND_TO_PLUM = "sand to plum"
+    FROST_TO_NIGHT = "frost to night"
+    STRAW_TO_BARK = "straw to bark"
+
+
+_RAMPS = {
+    Ramp.SAND_TO_PLUM: [
         [0.95, 0.91, 0.80],
         [0.76, 0.80, 0.60],
         [0.47, 0.64, 0.53],
-        [0.29, 0.45, 0.50],
+        [0.31, 0.45, 0.50],
         [0.30, 0.26, 0.45],
         [0.26, 0.08, 0.28],
-    ]
-)
+    ],
+    Ramp.FROST_TO_NIGHT: [
+        [0.92, 0.95, 0.97],
+        [0.72, 0.83, 0.90],
+        [0.48, 0.69, 0.80],
+        [0.27, 0.52, 0.66],
+        [0.13, 0.33, 0.47],
+        [0.05, 0.14, 0.26],
+    ],
+    Ramp.STRAW_TO_BARK: [
+        [0.98, 0.94, 0.74],
+        [0.93, 0.79, 0.52],
+        [0.84, 0.60, 0.36],
+        [0.68, 0.42, 0.26],
+        [0.46, 0.26, 0.19],
+        [0.24, 0.12, 0.10],
+    ],
+}
 
 
 @dataclass(frozen=True, eq=False)
@@ -71,6 +97,10 @@ class Scale:
             for step, ((r, g, b), share) in enumerate(zip(self.colours, shares, strict=True))
         )
 
+    def painted(self, ramp: Ramp) -> Scale:
+        """Return the same steps in the colours of a ramp."""
+        return replace(self, colours=_spread(ramp, len(self.colours)))
+
     def _words(self, step: int) -> str:
         if step == 0:
             return f"up to {self.limits[0]:g} {self.unit}"
@@ -79,8 +109,8 @@ class Scale:
         return f"{self.limits[step - 1]:g} to {self.limits[step]:g} {self.unit}"
 
 
-def stepped(unit: str, limits: tuple[float, ...]) -> Scale:
-    """Return a scale whose colours are spread evenly over the ramp.
+def stepped(unit: str, limits: tuple[float, ...], ramp: Ramp = Ramp.SAND_TO_PLUM) -> Scale:
+    """Return a scale whose colours are spread evenly over a ramp.
 
     Examples
     --------
@@ -88,8 +118,17 @@ def stepped(unit: str, limits: tuple[float, ...]) -> Scale:
     >>> [text for _, text in scale.rows(np.array([5.0, 25.0]), np.array([3.0, 1.0]))]
     ['up to 10 deg: 75.0 %', '10 to 20 deg: 0.0 %', 'over 20 deg: 25.0 %']
     """
-    at = np.linspace(0.0, len(_RAMP) - 1.0, len(limits) + 1)
-    colours = np.stack(
-        [np.interp(at, np.arange(len(_RAMP)), _RAMP[:, band]) for band in range(3)], axis=1
-    )
-    return Scale(unit, np.array(limits), colours)
+    return Scale(unit, np.array(limits), _spread(ramp, len(limits) + 1))
+
+
+def shades(ramp: Ramp, count: int) -> tuple[Colour, ...]:
+    """Return colours spread evenly over a ramp, the palest first."""
+    return tuple((float(r), float(g), float(b)) for r, g, b in _spread(ramp, count))
+
+
+def _spread(ramp: Ramp, count: int) -> FloatArray:
+    """Return colours spread evenly over a ramp: (count, 3) float, 0 to 1."""
+    given = np.array(_RAMPS[ramp])
+    at = np.linspace(0.0, len(given) - 1.0, count)
+    bands = [np.interp(at, np.arange(len(given)), given[:, band]) for band in range(3)]
+    return floats(np.stack(bands, axis=1), -1, 3)

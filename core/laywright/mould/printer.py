@@ -33,7 +33,16 @@ from laywright.mould.machine import Printer
 from laywright.quantities import magnitude
 from laywright.saving import made_folder, own_place, write_beside
 
-__all__ = ["CARD_KEYS", "Printer", "card_of", "load_printers", "printer_of", "save_printer"]
+__all__ = [
+    "CARD_KEYS",
+    "Printer",
+    "card_of",
+    "drop_printer",
+    "load_printers",
+    "own_printers",
+    "printer_of",
+    "save_printer",
+]
 
 _CARDS = Path(__file__).parent / "printers"
 _USUAL = {"walls": "3", "speed": "60 mm/s"}
@@ -71,14 +80,52 @@ def load_printers(folder: Path | None = None) -> dict[str, Printer]:
     >>> load_printers()["Medium, 220 x 220 x 250 mm"].usable
     (210.0, 210.0, 250.0)
     """
-    paths = sorted(_CARDS.glob("*.toml"))
+    printers = [_read(path) for path in sorted(_CARDS.glob("*.toml"))]
     if folder is not None:
         if not folder.is_dir():
             raise FileError(str(folder), "no folder", "a folder with printer cards", "set another")
-        paths += sorted(folder.glob("*.toml"))
-    printers = [_read(path) for path in paths]
-    printers.sort(key=lambda printer: printer.volume)
-    return {printer.name: printer for printer in printers}
+        printers += [printer for printer, _ in own_printers(folder).values()]
+    known = {printer.name: printer for printer in printers}
+    return dict(sorted(known.items(), key=lambda entry: entry[1].volume))
+
+
+def own_printers(folder: Path) -> dict[str, tuple[Printer, Path]]:
+    """Return printer and card of every card in a folder of one's own, by the printer's name.
+
+    Raises
+    ------
+    FileError
+        If a card cannot be read or lacks something.
+    """
+    found = [(_read(path), path) for path in sorted(folder.glob("*.toml"))]
+    return {printer.name: (printer, path) for printer, path in found}
+
+
+def drop_printer(name: str, folder: Path) -> None:
+    """Take the card of a printer out of a folder of one's own.
+
+    One of the same name that comes along is seen again.
+
+    Raises
+    ------
+    FileError
+        If there is no card of that name, or it cannot be taken away.
+    """
+    cards = [path for path in sorted(folder.glob("*.toml")) if _read(path).name == name]
+    if not cards:
+        raise FileError(
+            str(folder),
+            f"no card of '{name}'",
+            "a card of your own; those that come along stay",
+            "choose another printer",
+        )
+    try:
+        for path in cards:
+            path.unlink()
+    except OSError as problem:
+        raise FileError(
+            str(path), str(problem.strerror), "a card that can be taken away", "free it"
+        ) from problem
 
 
 def save_printer(printer: Printer, folder: Path) -> Path:

@@ -9,11 +9,10 @@ import importlib.util
 import sys
 from pathlib import Path
 
-__all__ = ["ADDON", "ICONS", "PANELS", "TRANSLATIONS"]
+__all__ = ["ADDON", "ICONS", "TRANSLATIONS"]
 
 ADDON = Path(__file__).resolve().parents[3]
 ICONS = ADDON / "icons"
-PANELS = Path(__file__).resolve().parent / "panels"
 TRANSLATIONS = Path(__file__).resolve().parent / "translations"
 
 if importlib.util.find_spec("laywright") is None:

@@ -1,5 +1,6 @@
 """Write the files of a job; also for scripts: ``export_job(job, folder)``."""
 
+from dataclasses import replace
 from pathlib import Path
 
 from freecad.laywright import host
@@ -7,6 +8,7 @@ from freecad.laywright.objects.job import stages_of
 from freecad.laywright.objects.job_sheet import job_result
 from freecad.laywright.staleness import stale, why_stale
 from laywright.errors import InputError
+from laywright.files.decimal_mark import DecimalMark, marked
 from laywright.files.paper import paper_of
 from laywright.job.outputs import files_of, write_files
 
@@ -48,9 +50,16 @@ def export_job(job, folder):
             "one that is up to date",
             "bring the job up to date first",
         )
-    result, paper = job_result(sheet), paper_of(sheet.Paper)
+    result, paper = _as_printed(sheet), paper_of(sheet.Paper)
     files = host.run(f"{job.Label}: files", lambda progress: files_of(result, paper))
     written = write_files(files, Path(folder))
     sheet.Folder = str(folder)
     sheet.Proxy.show_freshness(sheet)
     return written
+
+
+def _as_printed(sheet):
+    """Return the whole job's result, its sheet with the wanted decimal mark."""
+    result = job_result(sheet)
+    pages = marked(result.sheet.sheet, DecimalMark(sheet.DecimalMark))
+    return replace(result, sheet=replace(result.sheet, sheet=pages))

@@ -2,7 +2,7 @@
 
 import FreeCADGui
 
-from freecad.laywright import ICONS, PANELS, TRANSLATIONS
+from freecad.laywright import ICONS, TRANSLATIONS
 
 
 class LaywrightWorkbench(FreeCADGui.Workbench):
@@ -56,8 +56,17 @@ class LaywrightWorkbench(FreeCADGui.Workbench):
         return "Gui::PythonWorkbench"
 
 
+class _Preferences:
+    """Makes the page when FreeCAD's preferences are opened, and no sooner."""
+
+    def __new__(cls, *parent):
+        from freecad.laywright.panels.preferences_page import PreferencesPage
+
+        return PreferencesPage(*parent)
+
+
 FreeCADGui.addLanguagePath(str(TRANSLATIONS))
 FreeCADGui.updateLocale()
 FreeCADGui.addWorkbench(LaywrightWorkbench())
 FreeCADGui.addIconPath(str(ICONS))
-FreeCADGui.addPreferencePage(str(PANELS / "preferences.ui"), "Laywright")
+FreeCADGui.addPreferencePage(_Preferences, "Laywright")

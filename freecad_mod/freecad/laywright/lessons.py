@@ -5,25 +5,15 @@ For scripts: ``lessons_for(job)`` says it, ``take(job, learnt, names)`` takes it
 
 from pathlib import Path
 
-import FreeCAD
-
-from freecad.laywright import preferences
 from freecad.laywright.objects.base import fresh_result
 from freecad.laywright.objects.job import stages_of
 from freecad.laywright.objects.weigh_in import WeighInObject, record_file
+from freecad.laywright.preferences import records_folder
 from laywright.errors import InputError
 from laywright.job.records import accepted_like, read_records
 from laywright.shop.learning import learn
 
 __all__ = ["lessons_for", "records_folder", "records_of", "take"]
-
-_FOLDER = "RecordsFolder"
-
-
-def records_folder():
-    """Return the folder of this person's dated records; it may not be there yet."""
-    text = FreeCAD.ParamGet(preferences.GROUP).GetString(_FOLDER, "")
-    return Path(text or Path(FreeCAD.getUserAppDataDir()) / "Laywright" / "records")
 
 
 def records_of(document, folder=None):

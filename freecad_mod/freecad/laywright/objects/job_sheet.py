@@ -5,6 +5,7 @@ from pathlib import Path
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from freecad.laywright.objects.layup import loading_of
 from laywright.errors import InputError
+from laywright.files.decimal_mark import DecimalMark
 from laywright.job.analysis import AnalysisSettings, EdgeHold
 from laywright.job.job import JobResult
 from laywright.job.outputs import freshness
@@ -47,6 +48,13 @@ class JobSheetObject(StageObject):
         Property("Title", "String", "Name of the job, printed on every sheet", "Job"),
         *(Property(name, "Link", f"{what[0].upper()}{what[1:]} to print") for name, what in _LINKS),
         Property("Paper", "Enumeration", "Paper of the printed sheets", ["A4", "Letter", "A3"]),
+        Property(
+            "DecimalMark",
+            "Enumeration",
+            "What stands between whole and fraction on printed sheets; tables for other programs "
+            "keep the point",
+            _words(DecimalMark),
+        ),
         Property("Folder", "Path", "Folder that the files were last written to"),
         Property(
             "ReleaseAgent", "Enumeration", "What keeps the part from sticking", _words(ReleaseAgent)

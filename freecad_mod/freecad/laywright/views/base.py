@@ -2,10 +2,12 @@
 
 from dataclasses import dataclass
 
+import FreeCAD
+
 from freecad.laywright import ICONS
 from freecad.laywright.qt import QtCore, translate
 
-__all__ = ["GroupView", "StageView", "Toggle"]
+__all__ = ["GroupView", "StageView", "Toggle", "refresh_all"]
 
 
 @dataclass(frozen=True)
@@ -95,6 +97,15 @@ class StageView:
 
     __getstate__ = dumps
     __setstate__ = loads
+
+
+def refresh_all():
+    """Draw everything anew, in all documents, for instance in other colours."""
+    for document in FreeCAD.listDocuments().values():
+        for obj in document.Objects:
+            view = getattr(obj.ViewObject, "Proxy", None)
+            if isinstance(view, StageView):
+                view.refresh_soon()
 
 
 class GroupView(StageView):

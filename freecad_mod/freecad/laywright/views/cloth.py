@@ -3,7 +3,7 @@
 import FreeCAD
 from pivy import coin
 
-from freecad.laywright import bridge, host
+from freecad.laywright import bridge, host, preferences
 from freecad.laywright.qt import QtCore
 from freecad.laywright.views.base import StageView
 from freecad.laywright.views.coloured import ColouredSurface
@@ -93,6 +93,7 @@ class ClothView(StageView):
         ply = kept.draped[number - 1]
         layup = obj.Layup.Proxy.kept(obj.Layup).layup
         found = map_of(ply, layup.plies[number - 1].cloth, vobj.Map)
+        found = found.painted(preferences.ramp())
         if vobj.MapPlace == _FLAT:
             places = obj.Proxy.places(kept.patterns)
             own = [k for k, pattern in enumerate(kept.patterns) if pattern.ply == number]

@@ -18,14 +18,15 @@ class ColouredSurface(Overlay):
 
     def __init__(self, vobj):
         self._content = coin.SoSeparator()
+        self._paint = coin.SoMaterial()
         super().__init__(vobj, (self._content,), coin.SoSeparator)
 
     def write(self, points, triangles, colours):
         """Set points (x, y, z), triangles (three point numbers) and colours (r, g, b)."""
         hints = coin.SoShapeHints()
         hints.vertexOrdering = coin.SoShapeHints.COUNTERCLOCKWISE
-        material = coin.SoMaterial()
-        material.diffuseColor.setValues(0, len(colours), colours)
+        self._paint.diffuseColor.setNum(len(colours))
+        self._paint.diffuseColor.setValues(0, len(colours), colours)
         binding = coin.SoMaterialBinding()
         binding.value = coin.SoMaterialBinding.PER_FACE
         place = coin.SoCoordinate3()
@@ -35,5 +36,10 @@ class ColouredSurface(Overlay):
         faces.coordIndex.setValues(0, len(corners), corners)
         behind = coin.SoPolygonOffset()  # lines on the surface are seen
         self._content.removeAllChildren()
-        for node in (behind, hints, material, binding, place, faces):
+        for node in (behind, hints, self._paint, binding, place, faces):
             self._content.addChild(node)
+
+    def colours_in_use(self):
+        """Return the colours (r, g, b) of the triangles, each once, to two decimals."""
+        values = self._paint.diffuseColor.getValues()
+        return {tuple(round(band, 2) for band in colour.getValue()) for colour in values}

@@ -8,16 +8,13 @@ from freecad.laywright.views.base import StageView, Toggle
 from freecad.laywright.views.legend import Legend, place_legends
 from freecad.laywright.views.places import Places
 from freecad.laywright.views.signs import Signs
+from laywright.files.scale import shades
 from laywright.mould.exploded import signs
 from laywright.mould.from_cad import distance_steps
 
 __all__ = ["FacetView", "MouldView", "ReleaseView", "ScanView", "TilesView"]
 
-# Our own scale: told apart by lightness alone, so that it survives a grey print and any kind
-# of colour blindness.
-_CANNOT_LEAVE = (0.30, 0.08, 0.42, 0.0)
-_LEAVES_HARD = (0.93, 0.55, 0.20, 0.0)
-_LEAVES = (0.80, 0.88, 0.90, 0.0)
+_DEFECT = (0.30, 0.08, 0.42, 0.0)
 _NOT_MEASURED = (0.80, 0.80, 0.80, 0.0)
 _REGION_SHADES = (
     (0.80, 0.88, 0.90, 0.0),
@@ -40,13 +37,24 @@ class FacetView(StageView):
         if "FaceColors" not in obj.PropertiesList:
             obj.addProperty("App::PropertyColorList", "FaceColors", "Results", "Colour of a facet")
         obj.setEditorMode("FaceColors", 2)
+        if "PaintedIn" not in vobj.PropertiesList:
+            vobj.addProperty("App::PropertyString", "PaintedIn", "Laywright", "Colours in use")
+        vobj.setEditorMode("PaintedIn", 2)
         self.legend = Legend(vobj)
         self.refresh_soon()
 
     def updateData(self, obj, name):
         if name == "Mesh" and hasattr(obj, "FaceColors"):
-            obj.FaceColors = self.colours(obj)
+            self._paint(obj)
             self.refresh_soon()
+
+    def _paint(self, obj):
+        """Colour the facets in the colours that are chosen now."""
+        touched = "Touched" in obj.State
+        obj.FaceColors = self.colours(obj)
+        obj.ViewObject.PaintedIn = preferences.ramp().value
+        if not touched:
+            obj.purgeTouched()
 
     def refresh(self):
         """Show colours and legend: 0.20 forgets the colours when a document is opened."""
@@ -54,6 +62,8 @@ class FacetView(StageView):
             vobj = self.ViewObject
             obj = vobj.Object
             wanted = getattr(vobj, self.toggles[0].name)
+            if vobj.PaintedIn != preferences.ramp().value:
+                self._paint(obj)
             vobj.Coloring = False
             if wanted and obj.Mesh.CountFacets == len(obj.FaceColors) > 0:
                 vobj.Coloring = True
@@ -82,29 +92,35 @@ class ReleaseView(FacetView):
         report = obj.Proxy.shown(obj)
         if report is None:
             return []
-        shades = (_CANNOT_LEAVE, _LEAVES_HARD, _LEAVES)
-        return [shades[index] for index in report.facet_classes]
+        classes = self._shades()
+        return [classes[index] for index in report.facet_classes]
+
+    @staticmethod
+    def _shades():
+        """Return the colours of: cannot leave, leaves hard, leaves."""
+        return tuple((*shade, 0.0) for shade in reversed(shades(preferences.ramp(), 3)))
 
     def legend_rows(self, obj):
         report = obj.Proxy.shown(obj) if hasattr(obj, "Digest") and obj.Digest else None
         if report is None:
             return ()
         cannot, hard, good = (area for _, area in report.area_by_class)
+        darkest, middle, palest = self._shades()
         wanted = math.degrees(report.wanted_draft)
         return (
             (
-                _CANNOT_LEAVE,
+                darkest,
                 translate("Laywright", "cannot leave along the pull: {0} mm²").format(
                     f"{cannot:.0f}"
                 ),
             ),
             (
-                _LEAVES_HARD,
+                middle,
                 translate("Laywright", "leaves hard, draft under {0}°: {1} mm²").format(
                     f"{wanted:.1f}", f"{hard:.0f}"
                 ),
             ),
-            (_LEAVES, translate("Laywright", "leaves: {0} mm²").format(f"{good:.0f}")),
+            (palest, translate("Laywright", "leaves: {0} mm²").format(f"{good:.0f}")),
         )
 
 
@@ -144,7 +160,7 @@ class ScanView(FacetView):
         ]
         if len(areas) > len(rows):
             rows.append((None, f"and {len(areas) - len(rows)} more"))
-        return (*rows, *((_CANNOT_LEAVE, str(defect)) for defect in reading.defects))
+        return (*rows, *((_DEFECT, str(defect)) for defect in reading.defects))
 
 
 def _shown(obj):
@@ -158,7 +174,8 @@ class MouldView(FacetView):
 
     @staticmethod
     def _steps(body):
-        return distance_steps(body.from_cad, body.working, body.solid, body.on_working_area)
+        scale, steps = distance_steps(body.from_cad, body.working, body.solid, body.on_working_area)
+        return scale.painted(preferences.ramp()), steps
 
     def colours(self, obj):
         body = obj.Proxy.shown(obj)
