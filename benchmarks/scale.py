@@ -15,6 +15,8 @@ from pathlib import Path
 import rows  # noqa: F401  # the core and the shapes stand on the path
 from children import ask
 
+from laywright.stage import Stage
+
 CASES = ("scan", "plies", "tiles", "patterns")
 
 
@@ -37,27 +39,36 @@ class Watch:
     """Seconds and memory of each step of one case."""
 
     def __init__(self):
-        from laywright.stage import Stage
-
         self.rows = []
-        call = Stage.__call__
+        self.inside = 0
+        self.call = Stage.__call__
 
+    def __enter__(self):
         def timed(stage, *args, **kwargs):
-            return self.step(stage.title, lambda: call(stage, *args, **kwargs))
+            return self.step(stage.title, lambda: self.call(stage, *args, **kwargs))
 
         Stage.__call__ = timed
+        return self
+
+    def __exit__(self, *_):
+        Stage.__call__ = self.call
 
     def step(self, name, call):
-        """Return what a call gives, and remember what it took."""
+        """Return what a call gives, and remember what it took; a step inside one is its part."""
         start = time.perf_counter()
-        given = call()
-        seconds = time.perf_counter() - start
-        peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024.0
-        self.rows.append([name, f"{seconds:.2f}", f"{peak:.0f}"])
+        self.inside += 1
+        try:
+            given = call()
+        finally:
+            self.inside -= 1
+        if not self.inside:
+            seconds = time.perf_counter() - start
+            peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024.0
+            self.rows.append([name, f"{seconds:.2f}", f"{peak:.0f}"])
         return given
 
     def table(self, title, words):
-        """Return what was remembered, with a sum; a stage inside another counts once."""
+        """Return what was remembered, with the sum."""
         total = sum(float(seconds) for _, seconds, _ in self.rows)
         whole = ["all", f"{total:.1f}", self.rows[-1][2]]
         return {
@@ -97,22 +108,25 @@ def scan(facets=1_000_000):
     import shapes
     from laywright.surface.scan import take_mesh
 
-    watch = Watch()
-    cells = round(math.sqrt(facets / 2.0))
-    drawn = shapes.graph(
-        lambda x, y: 40.0 - (x**2 + 0.5 * y**2) / 4000.0, (-190, 190), (-140, 140), (cells, cells)
-    )
-    noise = np.random.default_rng(3).normal(0.0, 0.002, len(drawn.vertices))
-    points = drawn.vertices + noise[:, None] * [0.0, 0.0, 1.0]
-    loose = points[drawn.triangles].reshape(-1, 3)
-    triangles = np.arange(len(loose)).reshape(-1, 3)
-    reading = take_mesh(loose, triangles, "mm")
-    result, written = watch.job(job_of(surface=reading.surface, pull=(0.0, 0.0, 1.0)))
-    return watch.table(
-        f"A scan of {len(triangles):,} loose triangles",
-        f"{len(reading.surface.patch_names)} regions, {len(result.tiles.tiles)} tiles, "
-        f"body of {len(result.body.solid.triangles):,} triangles; {written}.",
-    )
+    with Watch() as watch:
+        cells = round(math.sqrt(facets / 2.0))
+        drawn = shapes.graph(
+            lambda x, y: 40.0 - (x**2 + 0.5 * y**2) / 4000.0,
+            (-190, 190),
+            (-140, 140),
+            (cells, cells),
+        )
+        noise = np.random.default_rng(3).normal(0.0, 0.002, len(drawn.vertices))
+        points = drawn.vertices + noise[:, None] * [0.0, 0.0, 1.0]
+        loose = points[drawn.triangles].reshape(-1, 3)
+        triangles = np.arange(len(loose)).reshape(-1, 3)
+        reading = take_mesh(loose, triangles, "mm")
+        result, written = watch.job(job_of(surface=reading.surface, pull=(0.0, 0.0, 1.0)))
+        return watch.table(
+            f"A scan of {len(triangles):,} loose triangles",
+            f"{len(reading.surface.patch_names)} regions, {len(result.tiles.tiles)} tiles, "
+            f"body of {len(result.body.solid.triangles):,} triangles; {written}.",
+        )
 
 
 def plies(count=200):
@@ -121,20 +135,20 @@ def plies(count=200):
     from laywright.laminate.materials import load_materials
     from laywright.laminate.plies import Layup, Ply
 
-    watch = Watch()
-    materials = load_materials()
-    cloth = materials.cloth("E-glass plain weave 49 g/m^2")
-    resin = materials.resin("Laminating epoxy, slow hardener")
-    angles = [math.radians((0, 45, 90, -45)[number % 4]) for number in range(count)]
-    layup = Layup(tuple(Ply(cloth, angle) for angle in angles), resin)
-    result, written = watch.job(job_of(layup=layup, roll=RollSettings(seconds=5.0, parts=2)))
-    (roll,) = result.roll.rolls
-    return watch.table(
-        f"{count} plies, two parts cut at once",
-        f"{len(result.patterns.patterns)} patterns, {len(roll.placements)} pieces on "
-        f"{roll.length / 1000.0:.1f} m of roll, laminate {result.laminate.thickness:.1f} mm; "
-        f"{written}.",
-    )
+    with Watch() as watch:
+        materials = load_materials()
+        cloth = materials.cloth("E-glass plain weave 49 g/m^2")
+        resin = materials.resin("Laminating epoxy, slow hardener")
+        angles = [math.radians((0, 45, 90, -45)[number % 4]) for number in range(count)]
+        layup = Layup(tuple(Ply(cloth, angle) for angle in angles), resin)
+        result, written = watch.job(job_of(layup=layup, roll=RollSettings(seconds=5.0, parts=2)))
+        (roll,) = result.roll.rolls
+        return watch.table(
+            f"{count} plies, two parts cut at once",
+            f"{len(result.patterns.patterns)} patterns, {len(roll.placements)} pieces on "
+            f"{roll.length / 1000.0:.1f} m of roll, laminate {result.laminate.thickness:.1f} mm; "
+            f"{written}.",
+        )
 
 
 def tiles(least=150):
@@ -142,17 +156,17 @@ def tiles(least=150):
     import shapes
     from laywright.mould.printer import Printer
 
-    watch = Watch()
-    surface = shapes.hatch(length=900.0, width=640.0, corner=80.0, spacing=8.0)
-    result, written = watch.job(
-        job_of(surface=surface, printer=Printer("Very small", (78.0, 68.0, 60.0)))
-    )
-    assert len(result.tiles.tiles) >= least
-    return watch.table(
-        f"{len(result.tiles.tiles)} tiles",
-        f"A hatch of 900 x 640 mm in tiles of at most 78 x 68 x 60 mm, "
-        f"{len(result.tiles.joints)} joints; {written}.",
-    )
+    with Watch() as watch:
+        surface = shapes.hatch(length=900.0, width=640.0, corner=80.0, spacing=8.0)
+        result, written = watch.job(
+            job_of(surface=surface, printer=Printer("Very small", (78.0, 68.0, 60.0)))
+        )
+        assert len(result.tiles.tiles) >= least
+        return watch.table(
+            f"{len(result.tiles.tiles)} tiles",
+            f"A hatch of 900 x 640 mm in tiles of at most 78 x 68 x 60 mm, "
+            f"{len(result.tiles.joints)} joints; {written}.",
+        )
 
 
 def patterns(count=400):
@@ -164,14 +178,14 @@ def patterns(count=400):
     from laywright.files.dxf import dxf_bytes
     from laywright.laminate.materials import Weave
 
-    watch = Watch()
-    given = roll.patterns(roll.outlines(count, 80.0), Weave.TWILL)
-    (found,) = plan_roll(given, RollSettings(seconds=10.0)).rolls
-    drawing = watch.step("drawn", lambda: roll_drawing(found, given.patterns))
-    content = watch.step("DXF", lambda: dxf_bytes(drawing))
-    return watch.table(
-        f"{count} different patterns on a roll",
-        f"{len(found.placements)} pieces on {found.length / 1000.0:.1f} m, "
-        f"{100.0 * found.share_used:.0f} % used, searched for 10 s; "
-        f"a DXF of {len(content) / 1e6:.1f} MB.",
-    )
+    with Watch() as watch:
+        given = roll.patterns(roll.outlines(count, 80.0), Weave.TWILL)
+        (found,) = plan_roll(given, RollSettings(seconds=10.0)).rolls
+        drawing = watch.step("drawn", lambda: roll_drawing(found, given.patterns))
+        content = watch.step("DXF", lambda: dxf_bytes(drawing))
+        return watch.table(
+            f"{count} different patterns on a roll",
+            f"{len(found.placements)} pieces on {found.length / 1000.0:.1f} m, "
+            f"{100.0 * found.share_used:.0f} % used, searched for 10 s; "
+            f"a DXF of {len(content) / 1e6:.1f} MB.",
+        )

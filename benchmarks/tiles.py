@@ -83,11 +83,19 @@ def gridded(body: MouldBody, plan) -> Manifold:
     return to_manifold(body.solid.moved(body.solid.vertices @ plan.axes.T), "the body")
 
 
+def cut_along(plan, body: MouldBody):
+    """Return the tiles of a body; the stage takes the grid instead of searching for one."""
+    module = sys.modules[cut_tiles.__module__]
+    search, module.plan_cuts = module.plan_cuts, lambda *_, **__: plan
+    try:
+        return cut_tiles(body, NINE, SETTINGS)
+    finally:
+        module.plan_cuts = search
+
+
 def tiles(triangles: int) -> Case:
     body = body_of(triangles)
     plan, seconds = searched(anew(body), NINE)
-    # The stage takes the grid that was found; its search is not timed here.
-    sys.modules[cut_tiles.__module__].plan_cuts = lambda *_, **__: plan
 
     def bare(given):
         solid = gridded(given, plan)
@@ -107,7 +115,7 @@ def tiles(triangles: int) -> Case:
 
     return Case(
         len(body.solid.triangles),
-        lambda given: cut_tiles(given, NINE, SETTINGS),
+        lambda given: cut_along(plan, given),
         bare,
         compare,
         lambda: anew(body),
