@@ -6,15 +6,29 @@ A reader may give a value or raise a LaywrightError; anything else is a fault of
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
 from pathlib import Path
 
 from laywright import values
+from laywright.cloth.cut_text import cut_from_text
+from laywright.cloth.margins import side_margin
+from laywright.cloth.pattern import PatternSet
+from laywright.cloth.roll import RollPlan
+from laywright.cloth.roll_settings import Fault, Offcut, roll_width
+from laywright.errors import LaywrightError
 from laywright.files.number_table import read_number_table
 from laywright.job.description import read_job
 from laywright.job.records import read_records
 from laywright.laminate.card_files import read_cards
+from laywright.laminate.laminate import Laminate
 from laywright.mould.body import MouldBody
 from laywright.mould.printer import load_printers
+from laywright.mould.tiles import TileSet
+from laywright.shop.coupon import CouponSet
+from laywright.shop.plan import ShopPlan
+from laywright.shop.shopping import read_prices
+from laywright.shop.timeline import WorkingDay
+from laywright.shop.traveller import JobSheet
 from laywright.surface.read import read_mesh
 from laywright.surface.repair import RepairSettings
 
@@ -34,6 +48,37 @@ def _mesh(path: Path) -> object:
     return read_mesh(path, "mm", mending=RepairSettings())
 
 
+_LINES: tuple[Callable[[str], object], ...] = (
+    cut_from_text,
+    side_margin,
+    roll_width,
+    Offcut.read,
+    Fault.read,
+    lambda line: read_prices([line]),
+    lambda line: WorkingDay(line, "20:00").start,
+)
+_STORED = (PatternSet, RollPlan, TileSet, Laminate, ShopPlan, JobSheet, CouponSet)
+
+
+def _lines(path: Path) -> object:
+    """Return what anything that reads lines of a document's properties makes of them."""
+    found = []
+    for line in path.read_text(encoding="utf-8", errors="replace").splitlines():
+        for reader in _LINES:
+            with suppress(LaywrightError):
+                found.append(reader(line))
+    return found
+
+
+def _stored(path: Path) -> object:
+    """Return what each stage makes of a stored result, taking it for its own."""
+    found = []
+    for kind in _STORED:
+        with suppress(LaywrightError):
+            found.append(values.unpack(kind, path.read_bytes()))
+    return found
+
+
 READERS: dict[str, tuple[str, Callable[[Path], object]]] = {
     "job": ("job.toml", _job),
     "card": ("card.toml", lambda path: list(read_cards(path.parent))),
@@ -41,6 +86,8 @@ READERS: dict[str, tuple[str, Callable[[Path], object]]] = {
     "readings": ("readings.csv", lambda path: read_number_table(path.read_bytes(), path.name)),
     "record": ("weigh-in 1.json", lambda path: read_records(path.parent)),
     "stored body": ("body.zip", lambda path: values.unpack(MouldBody, path.read_bytes())),
+    "stored result": ("result.zip", _stored),
+    "lines": ("lines.txt", _lines),
     "stl": ("part.stl", _mesh),
     "obj": ("part.obj", _mesh),
     "ply": ("part.ply", _mesh),
