@@ -4,8 +4,8 @@ Draft: the peer is trimesh's face normals from the same corners, or a plain pass
 are there already.  Pull: the peer tries 1,000 directions on a histogram of the normals in cells
 of about a degree.  Undercut: the peer is one ray for each facet by embree alone, on a torus
 standing on edge, whose undercut share is 3/4 - r / (2 pi R): only the outer half of its tube
-leaves, on the side of the pull.  Ours is the whole release report: draft, classes, regions and
-best pull.  Body: the peer is manifold3d alone, which
+leaves, on the side of the pull.  Release: the whole report, with classes, regions and best pull,
+against the same rays.  Body: the peer is manifold3d alone, which
 takes the same triangles, closed below, and cuts one groove into them: no run-off, no check
 whether the part leaves, no measurement of the working area.
 """
@@ -22,6 +22,7 @@ import shapes
 from laywright.mould.body import build_body
 from laywright.mould.release import release_of
 from laywright.mould.solid import from_manifold, to_manifold
+from laywright.mould.undercut import undercut_of
 from laywright.surface.cap import smallest_cap
 from laywright.surface.face import MouldSide, take_face
 from laywright.surface.triangles import Surface
@@ -112,6 +113,14 @@ def pull(facets):
 
 
 def undercut(facets):
+    return against_rays(facets, lambda given: undercut_of(given, (1.0, 0.0, 0.0)).undercut)
+
+
+def release(facets):
+    return against_rays(facets, lambda given: release_of(given, (1.0, 0.0, 0.0)).undercut_share)
+
+
+def against_rays(facets, ours):
     section = round(math.sqrt(facets / 4.0))
     surface = shapes.torus(RING, TUBE, 2 * section, section)
     up = (1.0, 0.0, 0.0)
@@ -134,7 +143,7 @@ def undercut(facets):
         return 100.0 * abs(float(areas @ share) / areas.sum() / true - 1.0), wrong
 
     def compare(one, other):
-        off, wrong = told(one.undercut_share, surface.areas)
+        off, wrong = told(one, surface.areas)
         figures = {"off": off, "wrong": wrong}
         words = f"area off by {off:.3f} %, in the wrong class {wrong:.3f} %"
         assert wrong < 1.0
@@ -146,7 +155,7 @@ def undercut(facets):
 
     return Case(
         len(surface.triangles),
-        lambda given: release_of(given, up),
+        ours,
         None if EmbreeScene is None else rays,
         compare,
         lambda: anew(surface),
@@ -240,6 +249,17 @@ KERNELS = (
         (10_000,),
         undercut,
         undercut_met,
+    ),
+    Kernel(
+        "release",
+        "Release report of a torus standing on edge",
+        "embree: a tree and one ray for each facet; no classes, no regions, no best pull",
+        "none: the peer does less",
+        "facets",
+        FACETS,
+        (10_000,),
+        release,
+        lambda row: None,
     ),
     Kernel(
         "body",

@@ -37,7 +37,7 @@ def boxes_near(low: FloatArray, high: FloatArray, marks: tuple[FloatArray, Float
     start = first.min(axis=1)
     extent = last.max(axis=1) - start
     side = max(
-        float((last - first).max(axis=0).mean()),
+        0.5 * float((last - first).max(axis=0).mean()),
         float(np.sqrt(extent.prod() / _MOST_CELLS)),
         float(extent.max()) / _MOST_CELLS,
     )

@@ -77,7 +77,7 @@ def regions_of(
         area = surface.areas[some] * undercut[some]
         by_patch = np.bincount(surface.patches[some], weights=area)
         worst = int(some[np.argmin(draft[some])])
-        x, y, z = surface.centroids[worst].tolist()
+        x, y, z = surface.vertices[surface.triangles[worst]].mean(axis=0).tolist()
         regions.append(
             UndercutRegion(
                 surface.patch_names[int(np.argmax(by_patch))],

@@ -17,8 +17,8 @@ from laywright.arrays import Array, FloatArray, IntArray, Vector, floats, ints, 
 from laywright.errors import GeometryError
 from laywright.mould.pull import PullFound, find_pull
 from laywright.mould.regions import UndercutRegion, regions_of
-from laywright.mould.smooth import shares_below
-from laywright.mould.visibility import STANDING, hidden_share
+from laywright.mould.undercut import undercut_of
+from laywright.mould.visibility import STANDING
 from laywright.mould.wanted_draft import check_wanted_draft
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
@@ -43,7 +43,6 @@ BELOW_DRAFT = "below the wanted draft"
 GOOD = "good"
 
 _TRACE = 1e-6
-_STEPS = 3
 _SEARCHED = 50_000
 
 
@@ -197,31 +196,23 @@ def release_of(
     draft = np.arcsin(np.clip(tilt, -1.0, 1.0))
     facing_away = tilt < -STANDING
     progress(0.2, "looking along the pull")
-    hidden = hidden_share(surface, direction)
-    progress(0.7, "adding up areas")
-    levels = (-STANDING, math.sin(settings.least_draft) - STANDING)
-    away_share, steep_share = shares_below(surface, direction, levels)
-    facing = tilt > STANDING
-    turning = ~facing & (away_share > 0.0) & (away_share < 1.0)
-    hanging = _from_beside(surface, hidden, turning, facing)
-    undercut = np.clip(away_share + np.minimum(hanging, 1.0 - away_share), 0.0, 1.0)
-    below = np.minimum((steep_share - away_share) * (1.0 - hanging), 1.0 - undercut)
+    held = undercut_of(surface, direction, math.sin(settings.least_draft))
     areas = surface.areas
     by_class = (
-        (UNDERCUT, float(areas @ undercut)),
-        (BELOW_DRAFT, float(areas @ below)),
-        (GOOD, float(areas @ (1.0 - undercut - below))),
+        (UNDERCUT, float(areas @ held.undercut)),
+        (BELOW_DRAFT, float(areas @ held.steep)),
+        (GOOD, float(areas @ (1.0 - held.undercut - held.steep))),
     )
-    progress(0.9, "finding the best pull")
+    progress(0.8, "finding the best pull")
     cap = smallest_cap(surface.normals)
-    regions = regions_of(surface, direction, undercut, draft)
+    regions = regions_of(surface, direction, held.undercut, draft)
     usable = areas > 0.0
     least = float(draft[usable].min())
     return ReleaseReport(
         floats(draft, -1),
         facing_away,
-        floats(hidden, -1),
-        floats(undercut, -1),
+        floats(held.hidden, -1),
+        floats(held.undercut, -1),
         by_class,
         least,
         by_class[0][1],
@@ -231,24 +222,6 @@ def release_of(
         settings.least_draft,
         _remarks(surface, settings, regions, draft, by_class[1][1], cap.least_draft),
     )
-
-
-def _from_beside(surface: Surface, share: FloatArray, unknown: Array, known: Array) -> FloatArray:
-    """Return the shares with the unknown ones taken from known neighbours, step by step."""
-    table = surface.edges
-    inner = (table.left >= 0) & (table.right >= 0)
-    inner &= unknown[table.left] | unknown[table.right]
-    here = np.concatenate([table.left[inner], table.right[inner]])
-    there = np.concatenate([table.right[inner], table.left[inner]])
-    share, known, size = share.copy(), known.copy(), len(share)
-    for _ in range(_STEPS):
-        used = unknown[here] & ~known[here] & known[there]
-        number = np.bincount(here[used], minlength=size)
-        total = np.bincount(here[used], weights=share[there[used]], minlength=size)
-        found = number > 0
-        share[found] = total[found] / number[found]
-        known |= found
-    return share
 
 
 def _remarks(

@@ -187,11 +187,13 @@ def _patches(plan: _Plan, facets: IntArray, areas: FloatArray) -> tuple[IntArray
     size = len(plan.points)
     links = (np.concatenate([a, b]), np.concatenate([b, c]))
     graph = coo_matrix((np.ones(len(links[0]), dtype=bool), links), (size, size))
-    _, patch = np.unique(connected_components(graph, directed=False)[1][a], return_inverse=True)
+    count, label = connected_components(graph, directed=False)
+    patch = label[a]
     order = np.argsort(areas[facets], kind="stable")
-    seeds = np.empty(int(patch.max(initial=-1)) + 1, dtype=np.int64)
+    seeds = np.full(count, -1)
     seeds[patch[order]] = facets[order]
-    return patch, seeds
+    used = seeds >= 0
+    return (np.cumsum(used) - 1)[patch], seeds[used]
 
 
 def _blockers(surface: Surface, plan: _Plan, subjects: IntArray) -> IntArray:

@@ -12,7 +12,7 @@ no directions are sampled.
   that facet's inward normal is the best pull.
   Of many normals a few are taken, and those that lie farthest beyond the nearest facets are
   added until none lies beyond the nearest: it is then a facet of the whole hull.  Where the
-  few already lie so densely all around that every pull has a facet within 15 degrees of facing
+  few already lie so densely all around that every pull has a facet within 20 degrees of facing
   straight away, one of the best pulls is as useless as the best, and is given.
 - The origin lies on the hull's boundary, or the normals span a plane through the origin (the
   wall of a full cylinder): the best least draft is zero.
@@ -34,9 +34,9 @@ _FLAT = 1e-9
 _STILL = 1e-14
 _BEYOND = 1e-12
 _MANY = 2000
-_CELLS = 8
+_CELLS = 6
 _AT_ONCE = 8
-_DENSE = math.cos(math.radians(15.0))
+_DENSE = math.cos(math.radians(20.0))
 
 
 @dataclass(frozen=True)

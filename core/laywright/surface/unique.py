@@ -18,6 +18,9 @@ __all__ = ["order_of", "unique_keys", "unique_rows"]
 # Odd numbers that scatter bits (the golden ratio and two primes; any odd numbers would do).
 _MIX = (0x9E3779B97F4A7C15, 0xC2B2AE3D27D4EB4F, 0x165667B19E3779F9)
 
+# Numpy sorts numbers of 16 bits by counting.
+_SHORT = 1 << 16
+
 
 def unique_rows(rows: Array) -> tuple[IntArray, IntArray]:
     """Return where each different row first stands, and which of these every row is.
@@ -96,6 +99,8 @@ def order_of(numbers: IntArray, below: int) -> Array:
     >>> order_of(np.array([2, 0, 2, 1]), 3).tolist()
     [1, 3, 0, 2]
     """
+    if below <= _SHORT:
+        return np.argsort(numbers.astype(np.uint16), kind="stable")
     count = len(numbers)
     table = (np.ones(count, dtype=bool), numbers, np.arange(count + 1))
     return np.asarray(csr_matrix(table, shape=(count, below)).tocsc().indices)
