@@ -90,7 +90,7 @@ def job(hatch_file, tmp_path):
     import shutil
 
     import FreeCAD
-    from robot import pump, stages_in
+    from robot import close_all, pump, stages_in
 
     path = tmp_path / "job.FCStd"
     shutil.copy(hatch_file, path)
@@ -99,17 +99,3 @@ def job(hatch_file, tmp_path):
     pump()
     yield document, stages_in(document)
     close_all()
-
-
-def close_all():
-    """Close what is open: panel and documents."""
-    import FreeCAD
-    import FreeCADGui
-    from robot import pump
-
-    FreeCADGui.Control.closeDialog()
-    FreeCADGui.Selection.clearSelection()
-    pump()
-    for name in list(FreeCAD.listDocuments()):
-        FreeCAD.closeDocument(name)
-    pump()

@@ -2,6 +2,7 @@
 
 import sys
 import time
+from contextlib import contextmanager
 from pathlib import Path
 
 import FreeCAD
@@ -16,10 +17,16 @@ import hatch_cover
 
 __all__ = [
     "VERSION",
+    "answered",
     "buttons",
+    "chosen_folder",
+    "click",
     "click_command",
+    "click_in_tree",
+    "close_all",
     "colours_in",
     "cut_off",
+    "fill",
     "grabbed",
     "later",
     "opened",
@@ -61,6 +68,7 @@ def click_command(name):
     """Click a command's button in the toolbar, or its entry in the menu."""
     window = FreeCADGui.getMainWindow()
     action = next(action for action in window.findChildren(QAction, name))
+    assert until(action.isEnabled, 5.0), f"{name} is grey"
     for bar in window.findChildren(QtWidgets.QToolBar):
         button = bar.widgetForAction(action)
         if button is not None:
@@ -69,6 +77,79 @@ def click_command(name):
     else:
         action.trigger()
     pump()
+
+
+def click(widget, at=None):
+    """Press and release the left button over a widget, as the window system would tell it."""
+    at = QtCore.QPointF(widget.rect().center() if at is None else at)
+    for kind in (QtCore.QEvent.MouseButtonPress, QtCore.QEvent.MouseButtonRelease):
+        event = QtGui.QMouseEvent(
+            kind, at, QtCore.Qt.LeftButton, QtCore.Qt.LeftButton, QtCore.Qt.NoModifier
+        )
+        QtWidgets.QApplication.sendEvent(widget, event)
+
+
+def click_in_tree(label):
+    """Click an object of the active document in the tree, so that it alone is selected."""
+    tree = next(
+        widget
+        for widget in FreeCADGui.getMainWindow().findChildren(QtWidgets.QTreeWidget)
+        if widget.metaObject().className() == "Gui::TreeWidget"
+    )
+    tree.expandAll()
+    FreeCADGui.Selection.clearSelection()
+    pump()
+    (item,) = tree.findItems(label, QtCore.Qt.MatchExactly | QtCore.Qt.MatchRecursive, 0)
+    tree.scrollToItem(item)
+    click(tree.viewport(), tree.visualItemRect(item).center())
+    pump()
+    assert [obj.Label for obj in FreeCADGui.Selection.getSelection()] == [label]
+
+
+@contextmanager
+def answered(name, answer):
+    """Answer the next dialog of a name; give the list into which its texts are written."""
+    seen = []
+
+    def look():
+        for window in QtWidgets.QApplication.topLevelWidgets():
+            if window.isVisible() and name in (
+                window.objectName(),
+                window.metaObject().className(),
+            ):
+                timer.stop()
+                seen.append([label.text() for label in window.findChildren(QtWidgets.QLabel)])
+                answer(window)
+                return
+
+    timer = QtCore.QTimer()
+    timer.timeout.connect(look)
+    timer.start(100)
+    try:
+        yield seen
+    finally:
+        timer.stop()
+
+
+@contextmanager
+def chosen_folder(folder):
+    """Name a folder, which is made, in the next dialog that asks for one."""
+    dialogs = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Dialog")
+    dialogs.SetBool("DontUseNativeDialog", True)
+    Path(folder).mkdir()
+
+    def name(dialog):
+        dialog.findChild(QtWidgets.QLineEdit, "fileNameEdit").setText(str(folder))
+        box = dialog.findChild(QtWidgets.QDialogButtonBox)
+        next(
+            button
+            for button in box.buttons()
+            if box.buttonRole(button) == QtWidgets.QDialogButtonBox.AcceptRole
+        ).click()
+
+    with answered("QFileDialog", name) as seen:
+        yield
+    assert seen, "nothing asked for a folder"
 
 
 def stages_in(document):
@@ -124,6 +205,22 @@ def type_into(form, name, text):
     line.setText(text)
 
 
+def fill(form, name, value):
+    """Fill a panel's field, whatever it is: type, choose, turn, tick."""
+    widget = form.findChild(QtWidgets.QWidget, name)
+    widget.setFocus()
+    if isinstance(widget, QtWidgets.QLineEdit):
+        widget.setText(value)
+    elif isinstance(widget, QtWidgets.QComboBox):
+        place = widget.findText(value)
+        assert place >= 0, f"{name} does not offer {value}"
+        widget.setCurrentIndex(place)
+    elif isinstance(widget, QtWidgets.QPlainTextEdit):
+        widget.setPlainText(value)
+    else:
+        widget.setValue(value)
+
+
 def watch_of():
     """Return the window that watches a computation, None while none is shown."""
     found = FreeCADGui.getMainWindow().findChildren(QtWidgets.QDialog, "LaywrightWatch")
@@ -173,3 +270,13 @@ def cut_off(form):
             if widget.width() + 1 < needed.width() or widget.height() + 1 < needed.height():
                 found.append(widget.text())
     return found
+
+
+def close_all():
+    """Close what is open: panel and documents."""
+    FreeCADGui.Control.closeDialog()
+    FreeCADGui.Selection.clearSelection()
+    pump()
+    for name in list(FreeCAD.listDocuments()):
+        FreeCAD.closeDocument(name)
+    pump()

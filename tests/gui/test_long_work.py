@@ -5,10 +5,10 @@ import time
 import FreeCAD
 import FreeCADGui
 import pytest
-from robot import VERSION, click_command, later, pump, stages_in, until, watch_of
+from robot import VERSION, click, click_command, later, pump, stages_in, until, watch_of
 
 from freecad.laywright.exports import export_job
-from freecad.laywright.qt import QtCore, QtGui, QtWidgets
+from freecad.laywright.qt import QtCore, QtWidgets
 from freecad.laywright.watch import time_left
 from laywright.errors import Cancelled
 from laywright.progress import part_of
@@ -46,16 +46,6 @@ def state_of(document, stages):
 def pick(document, obj):
     FreeCADGui.Selection.clearSelection()
     FreeCADGui.Selection.addSelection(document.Name, obj.Name)
-
-
-def click(button):
-    """Press and release the left button over a widget, as the window system would tell it."""
-    middle = QtCore.QPointF(button.rect().center())
-    for kind in (QtCore.QEvent.MouseButtonPress, QtCore.QEvent.MouseButtonRelease):
-        event = QtGui.QMouseEvent(
-            kind, middle, QtCore.Qt.LeftButton, QtCore.Qt.LeftButton, QtCore.Qt.NoModifier
-        )
-        QtWidgets.QApplication.sendEvent(button, event)
 
 
 def test_the_window_lives_while_a_job_is_brought_up_to_date(job, slow, artefacts):

@@ -94,14 +94,17 @@ def _rehearse_and_recompute(document, title, stages):
 
 
 def _recompute_parts(document, ordered):
-    """Let FreeCAD compute what the stages are made from and is not ours."""
+    """Let FreeCAD compute what the stages are made from and is not ours.
+
+    It is given all of that, for it computes what follows from a change within its list alone.
+    """
     sources = [
         linked
         for obj in ordered
         for linked in obj.OutListRecursive
-        if not _is_stage(linked) and linked.Document is document and "Touched" in linked.State
+        if not _is_stage(linked) and linked.Document is document
     ]
-    if sources:
+    if any("Touched" in linked.State for linked in sources):
         document.recompute(list(dict.fromkeys(sources)))
 
 

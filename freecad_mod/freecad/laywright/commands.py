@@ -13,6 +13,7 @@ import FreeCADGui
 
 from freecad.laywright import ICONS, bridge, host
 from freecad.laywright.ahead import bring_up_to_date
+from freecad.laywright.asking import ask_for_folder
 from freecad.laywright.examples import EXAMPLES, open_example
 from freecad.laywright.exports import export_job
 from freecad.laywright.lessons import lessons_for, take
@@ -196,9 +197,9 @@ class _WriteFiles(_OfJob):
             return
         if old:
             bring_up_to_date(document, job.Label, stages_of(job).values())
-        folder = QtWidgets.QFileDialog.getExistingDirectory(
-            FreeCADGui.getMainWindow(), translate("Laywright", "Folder for the files")
-        )
+        sheet = stages_of(job).get("JobSheet")
+        last = sheet.Folder if sheet is not None else ""
+        folder = ask_for_folder(translate("Laywright", "Folder for the files"), last)
         if folder:
             written = export_job(job, Path(folder))
             words = translate("Laywright", "{0} files in {1}").format(len(written), folder)

@@ -114,6 +114,8 @@ def kind_of_link(name):
 def add_stage(document, kind, job=None):
     """Add a stage object, linked to the stages that the job has already.
 
+    Without a job it is linked to those of which the document has just one.
+
     Parameters
     ----------
     document : App.Document
@@ -132,14 +134,30 @@ def add_stage(document, kind, job=None):
     obj = document.addObject(cls.host_type, kind)
     cls(obj)
     obj.Label = cls.stage.title
+    _take_preferred(obj, kind)
+    present = _only_ones(document) if job is None else stages_of(job)
+    for prop in cls.properties:
+        if prop.kind == "Link" and _LINKS.get(prop.name) in present:
+            setattr(obj, prop.name, present[_LINKS[prop.name]])
     if job is not None:
-        present = stages_of(job)
-        for prop in cls.properties:
-            if prop.kind == "Link" and _LINKS.get(prop.name) in present:
-                setattr(obj, prop.name, present[_LINKS[prop.name]])
         job.addObject(obj)
     give_view(obj)
     return obj
+
+
+def _take_preferred(obj, kind):
+    """Give a new object what the person set once for all jobs."""
+    if kind == "PrintTiles":
+        obj.Printer = preferences.first_printer()
+    elif kind == "JobSheet":
+        obj.Paper = preferences.paper()
+        obj.DecimalMark = preferences.decimal_mark()
+
+
+def _only_ones(document):
+    """Return the stage objects by kind of which the document has just one."""
+    found = {kind: stage_objects(document, kind) for kind in KINDS}
+    return {kind: objects[0] for kind, objects in found.items() if len(objects) == 1}
 
 
 def give_view(obj):
@@ -181,12 +199,8 @@ def make_job(part, faces, name="Job"):
             obj.Cloths = list(_FIRST_PLIES)
             obj.Angles = list(_FIRST_ANGLES)
             obj.Resin = _FIRST_RESIN
-        elif kind == "PrintTiles":
-            obj.Printer = preferences.first_printer()
         elif kind == "JobSheet":
             obj.Title = name
-            obj.Paper = preferences.paper()
-            obj.DecimalMark = preferences.decimal_mark()
         elif kind in _BESIDE:
             across, up = _BESIDE[kind]
             size = (part.Mesh if is_mesh(part) else part.Shape).BoundBox

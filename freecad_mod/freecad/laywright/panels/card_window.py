@@ -3,6 +3,7 @@
 from pathlib import Path
 
 from freecad.laywright import preferences
+from freecad.laywright.asking import ask_for_file, ask_where_to_save
 from freecad.laywright.panels.card_table import CardTable
 from freecad.laywright.qt import QtCore, QtWidgets, translate
 from laywright.errors import LaywrightError
@@ -218,18 +219,16 @@ class CardWindow(QtWidgets.QDialog):
         write_beside(Path(path), card_text(self.typed_card()).encode())
 
     def _ask_and_take_in(self):
-        path, _ = QtWidgets.QFileDialog.getOpenFileName(
-            self, self.windowTitle(), "", translate("Laywright", "Cards (*.toml)")
-        )
+        path = ask_for_file(self.windowTitle(), translate("Laywright", "Cards (*.toml)"), self)
         if path:
             self.take_in(path)
 
     def _ask_and_give_away(self):
-        path, _ = QtWidgets.QFileDialog.getSaveFileName(
-            self,
+        path = ask_where_to_save(
             self.windowTitle(),
             f"{self.card.card}.toml",
             translate("Laywright", "Cards (*.toml)"),
+            self,
         )
         if path:
             self.give_away(path)

@@ -2,6 +2,7 @@
 
 from pathlib import Path
 
+from freecad.laywright.asking import ask_for_file
 from freecad.laywright.objects.coupon_test import add_coupon
 from freecad.laywright.panels import fields, typed
 from freecad.laywright.qt import QtWidgets, translate
@@ -110,12 +111,11 @@ class CouponReader(QtWidgets.QDialog):
 
     def pick(self):
         """Read a file that the person chooses."""
-        found = QtWidgets.QFileDialog.getOpenFileName(
-            self,
+        found = ask_for_file(
             translate("Laywright", "Readings of one coupon"),
-            "",
             translate("Laywright", "Tables") + " (*.csv *.txt *.tsv *.dat);;* (*)",
-        )[0]
+            self,
+        )
         if found:
             self.read(Path(found))
 
