@@ -32,7 +32,7 @@ def test_one_pattern_for_each_ply_with_its_angle():
     assert [math.degrees(p.angle) for p in found.patterns] == pytest.approx([0.0, 45.0, 0.0])
     for pattern in found.patterns:
         seen = math.atan2(pattern.datum_direction[1], pattern.datum_direction[0])
-        assert seen == pytest.approx(-pattern.angle, abs=1e-3)
+        assert seen == pytest.approx(-pattern.angle, abs=1e-2)
         assert pattern.cut.min(axis=0) == pytest.approx([0.0, 0.0], abs=1e-9)
 
 
@@ -113,7 +113,7 @@ def test_the_way_the_first_threads_are_laid_can_be_chosen():
     laminate = laminate_of((TWILL, 45.0))
     shear = {}
     for start in (Start.CROSS, Start.EASED, Start.POINT):
-        settings = PatternSettings(triangles=1500, start=start)
+        settings = PatternSettings(triangles=3000, start=start)
         found = make_patterns(hatch_face(), laminate, None, settings)
         draped = found.draped[0]
         shear[start] = draped.surface.areas @ draped.drape.shear**2

@@ -21,7 +21,7 @@ def uneven_plate(cells, seed=0):
 
 
 def missed_of(surface, uv):
-    return (Recovery(surface).missed @ uv).reshape(-1, 2, 2).transpose(0, 2, 1)
+    return (Recovery(surface).missed @ uv).reshape(2, -1, 2).transpose(1, 2, 0)
 
 
 def test_gradients_of_quadratic_fields_are_exact():

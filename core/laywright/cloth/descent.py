@@ -77,21 +77,23 @@ def descend(
     calm = 0
     for count in range(1, most + 1):
         way = -_divided(slope, memory, divide)
-        if slope @ way >= 0.0:
+        down = _dot(slope, way)
+        if down >= 0.0:
             memory.clear()
             way = -divide(slope)
+            down = _dot(slope, way)
         share, ahead, reached, steeper = 1.0, place, np.inf, slope
         while share > _SHORTEST:
             ahead = place + share * way
             reached, steeper = value_and_slope(ahead)
-            if reached <= value + _ENOUGH * share * (slope @ way) + _ROUNDING * abs(value):
+            if reached <= value + _ENOUGH * share * down + _ROUNDING * abs(value):
                 break
             share *= 0.5
         else:
             return Descent(place, count, False)
         step, turn = ahead - place, steeper - slope
-        bend = float(step @ turn)
-        if bend > 1e-12 * float(np.linalg.norm(step) * np.linalg.norm(turn)):
+        bend = _dot(step, turn)
+        if bend > 1e-12 * float(np.sqrt(_dot(step, step) * _dot(turn, turn))):
             memory.append((step, turn, 1.0 / bend))
         place, value, slope = ahead, reached, steeper
         moved = float(np.abs(step).max())
@@ -111,10 +113,15 @@ def _divided(
     left = slope.copy()
     shares = []
     for step, turn, weight in reversed(memory):
-        share = weight * float(step @ left)
+        share = weight * _dot(step, left)
         shares.append(share)
         left -= share * turn
     way = divide(left)
     for (step, turn, weight), share in zip(memory, reversed(shares), strict=True):
-        way = way + step * (share - weight * float(turn @ way))
+        way += step * (share - weight * _dot(turn, way))
     return way
+
+
+def _dot(one: FloatArray, other: FloatArray) -> float:
+    """Return the product of two vectors: too short to share among processors."""
+    return float(np.einsum("i,i->", one, other))

@@ -16,10 +16,11 @@ from laywright.arrays import FloatArray, IntArray, Vector, floats
 from laywright.cloth.datum import Datum, start_place, warp_direction
 from laywright.cloth.energy import Sheet
 from laywright.cloth.fabric import Fabric, Start
-from laywright.cloth.flatten import flatten
+from laywright.cloth.flatten import ROUGHLY, flatten
 from laywright.cloth.hold import Held, first_threads, hold_points, hold_start
 from laywright.cloth.place import Place
-from laywright.cloth.solver import REST, settle
+from laywright.cloth.plain_sheet import lay_plain
+from laywright.cloth.solver import REST, Settled, settle
 from laywright.cloth.strain import image_of, strain_from, turned_over
 from laywright.errors import GeometryError
 from laywright.progress import Progress, part_of, silent
@@ -117,10 +118,11 @@ def drape(
         If the arrow stands upright on the surface.
     """
     _check_thin(surface)
-    if first is None or first.shape != (len(surface.vertices), 2) or turned_over(surface, first):
-        first = flatten(surface, progress=part_of(progress, 0.0, 0.2))
-    inner = part_of(progress, 0.2, 1.0)
     sheet = Sheet(surface, like)
+    if first is None or first.shape != (len(surface.vertices), 2) or turned_over(surface, first):
+        early = part_of(progress, 0.0, 0.2)
+        first = flatten(surface, rest=ROUGHLY, rigid=sheet.rigid, progress=early)
+    inner = part_of(progress, 0.2, 1.0)
     if held is not None:
         rows = hold_points(surface, held)
         settled = settle(sheet, fabric, (rows, rows), _moved_to(first, held), inner, rest=rest)
@@ -128,11 +130,9 @@ def drape(
     else:
         place = start_place(surface, datum)
         warp = warp_direction(surface, datum, angle)
-        threads = first_threads(surface, place, warp, sheet.recovery.normals)
-        ways = (Start.CROSS, start or fabric.start)
-        straight, wanted = (hold_start(surface, threads, way, fabric.shear) for way in ways)
         turned = _turned_to(surface, first, place, warp)
-        settled = settle(sheet, fabric, (straight, wanted), turned, inner, rest=rest)
+        way = start or fabric.start
+        settled = _from_start(sheet, fabric, way, (place, warp), turned, inner, rest)
         uv = settled.uv - place.value(surface, settled.uv)
     progress(1.0)
     strain = strain_from(settled.jacobians)
@@ -144,6 +144,27 @@ def drape(
         settled.steps,
         settled.at_rest,
     )
+
+
+def _from_start(
+    sheet: Sheet,
+    fabric: Fabric,
+    start: Start,
+    arrow: tuple[Place, Vector],
+    first: FloatArray,
+    progress: Progress,
+    rest: float,
+) -> Settled:
+    """Return the cloth laid from a start point and the direction of the warp there."""
+    if fabric.alike and start is Start.POINT:
+        found = lay_plain(sheet, *arrow, first, progress, rest=rest)
+        if found is not None:
+            return found
+    threads = first_threads(sheet.surface, *arrow, sheet.recovery.normals)
+    straight, wanted = (
+        hold_start(sheet.surface, threads, way, fabric.shear) for way in (Start.CROSS, start)
+    )
+    return settle(sheet, fabric, (straight, wanted), first, progress, rest=rest)
 
 
 def joined(

@@ -20,6 +20,7 @@ from laywright.cloth.dissection import dissection
 from laywright.cloth.fabric import Fabric
 from laywright.cloth.hold import Rows
 from laywright.cloth.recovery import Recovery
+from laywright.cloth.rigid import Rigid
 from laywright.cloth.strain import facet_gradients
 from laywright.surface.triangles import Surface
 
@@ -63,65 +64,83 @@ class Sheet:
         return Recovery(self.surface)
 
     @cached_property
-    def unknowns(self) -> IntArray:
-        """Unknowns of every triangle, u and v of each corner in turn: (m, 6) int."""
-        doubled = 2 * self.surface.triangles
-        unknowns: IntArray = np.stack([doubled, doubled + 1], axis=2).reshape(-1, 6)
-        return unknowns
+    def rigid(self) -> Rigid:
+        """Flat maps of a sheet that is alike in all directions."""
+        return Rigid(self.surface)
+
+    @cached_property
+    def order(self) -> IntArray:
+        """Vertices in the order in which the matrix eliminates them: (n,) int."""
+        twin = self._twin
+        return dissection(self.surface) if twin is None else twin.order
 
     @cached_property
     def elimination(self) -> IntArray:
         """Unknowns in the order in which the matrix eliminates them: (2 n,) int."""
-        twin = self._twin
-        if twin is not None:
-            return twin.elimination
-        order = dissection(self.surface)
-        unknowns: IntArray = np.stack([2 * order, 2 * order + 1], axis=1).ravel()
+        unknowns: IntArray = np.stack([2 * self.order, 2 * self.order + 1], axis=1).ravel()
         return unknowns
 
     @cached_property
-    def rank(self) -> IntArray:
-        """Place of every unknown in the order of elimination: (2 n,) int."""
-        rank = np.empty(2 * len(self.surface.vertices), dtype=np.int64)
-        rank[self.elimination] = np.arange(len(rank))
-        return rank
+    def pattern(self) -> tuple[Array, Array, Array]:
+        """Entries of the matrix that triangles fill.
 
-    @cached_property
-    def keys(self) -> tuple[Array, Array]:
-        """Entries of the matrix that triangles fill, as column times size plus row.
-
-        The distinct ones, sorted, and which of them each of the (m, 6, 6) entries is.
+        Rows and column starts of the matrix in the order of elimination, and the place among
+        its entries of each of the (m, 6, 6) that triangles bring, u and v of each corner in
+        turn.
         """
         twin = self._twin
         if twin is not None:
-            return twin.keys
-        size = len(self.rank)
-        own = self.rank[self.unknowns]
-        every = np.repeat(own, 6, axis=1).ravel() * size + np.tile(own, (1, 6)).ravel()
-        distinct, place = np.unique(every, return_inverse=True)
-        return distinct, place.ravel()
+            return twin.pattern
+        size = len(self.order)
+        rank = np.empty(size, dtype=np.int64)
+        rank[self.order] = np.arange(size)
+        own = rank[self.surface.triangles]
+        ends = rank[self.surface.edges.ends]
+        keys = np.concatenate(
+            [ends @ [size, 1], ends @ [1, size], np.arange(size) * (size + 1)]
+        )  # column times size plus row: every entry once
+        keys.sort()
+        column, row = np.divmod(keys, size)
+        starts = np.searchsorted(column, np.arange(size + 1))
+        high = np.diff(starts)
+        slot = np.searchsorted(keys, own[:, None, :] * size + own[:, :, None])  # (m, row, column)
+        across = 2 * high[own]
+        first = 2 * slot + 2 * starts[own][:, None, :]  # of a block of 2 x 2
+        place = first[:, :, None, :, None] + np.arange(2)[:, None, None]
+        place = place + across[:, None, None, :, None] * np.arange(2)
+        taller = np.repeat(2 * high, 2)
+        down = np.empty(4 * len(keys), dtype=np.int32)
+        upper = 2 * np.arange(len(keys)) + 2 * starts[column]
+        for unknown in range(2):
+            for other in range(2):
+                down[upper + unknown + 2 * high[column] * other] = 2 * row + unknown
+        return down, np.concatenate([[0], np.cumsum(taller)]), place.ravel()
 
     @cached_property
     def facets(self) -> csr_matrix:
-        """Matrix from values at the vertices to the gradients of the facets: (2 m, n)."""
+        """Matrix from values at the vertices to the gradients of the facets: (2 m, n).
+
+        Along x of every triangle first, then along y.
+        """
         triangles = self.surface.triangles
-        down = np.repeat(np.arange(2 * len(triangles)), 3)
-        across = np.repeat(triangles, 2, axis=0).ravel()
+        starts = np.arange(0, 6 * len(triangles) + 1, 3)
+        entries = self.gradients.transpose(1, 0, 2).ravel()
         shape = (2 * len(triangles), len(self.surface.vertices))
-        return csr_matrix((self.gradients.ravel(), (down, across)), shape=shape)
+        return csr_matrix((entries, np.tile(triangles.ravel(), 2), starts), shape=shape)
 
     def rounded(self, uv: FloatArray) -> csr_matrix:
         """Return the same with what facets miss of curved maps added back: (2 m, n).
 
         Triangles so coarse that this would come near to crushing them at `uv` go without.
         """
-        facets = _read(self.facets, uv)
-        missed = _read(self.recovery.missed, uv)
-        squares = (facets**2).sum(axis=(1, 2))
-        twice = 2.0 * (facets[:, 0, 0] * facets[:, 1, 1] - facets[:, 0, 1] * facets[:, 1, 0])
+        a, b, c, d = _read(self.facets, uv)
+        missed = np.stack(_read(self.recovery.missed, uv))
+        squares, twice = a * a + b * b + c * c + d * d, 2.0 * (a * d - b * c)
         least = (np.sqrt(squares + twice) - np.sqrt(np.maximum(squares - twice, 0.0))) / 2.0
-        fine = np.sqrt((missed**2).sum(axis=(1, 2))) < _LARGEST_MISS * least
-        kept = diags(np.repeat(fine.astype(float), 2))
+        fine = (missed**2).sum(axis=0) < (_LARGEST_MISS * least) ** 2
+        if fine.all():
+            return self.facets + self.recovery.missed
+        kept = diags(np.tile(fine.astype(float), 2))
         return (self.facets + kept @ self.recovery.missed).tocsr()
 
 
@@ -164,103 +183,112 @@ class Energy:
         self._rows = rows
         self._reading = sheet.facets if reading is None else reading
         self._locking = fabric.locking_angle
-        share = np.sqrt(sheet.surface.areas / sheet.surface.area)
-        stiffness = np.sqrt([fabric.warp, fabric.weft, fabric.shear, fabric.locked])
-        self._weights = share[:, None] * stiffness
+        share = sheet.surface.areas / sheet.surface.area
+        stiffness = (fabric.warp, fabric.weft, fabric.shear, fabric.locked)
+        self._weights = np.stack([share * each for each in stiffness])
 
     @cached_property
     def _gather(self) -> csr_matrix:
         return self._reading.T.tocsr()
 
     @cached_property
-    def _pattern(self) -> tuple[Array, Array, Array, Array]:
-        """Rows and column starts of the matrix, where triangles fill it, what holds the cloth."""
-        rank = self.sheet.rank
-        size = len(rank)
-        filled, place = self.sheet.keys
-        held = (self._rows.matrix.T @ self._rows.matrix).tocoo()
-        further = rank[held.col].astype(np.int64) * size + rank[held.row]
-        keys = np.union1d(filled, further)
-        fixed: Array = np.bincount(
-            np.searchsorted(keys, further), weights=held.data, minlength=len(keys)
-        )
-        starts = np.searchsorted(keys, np.arange(size + 1) * size)
-        return keys % size, starts, np.searchsorted(keys, filled)[place], fixed
+    def _held(self) -> csc_matrix:
+        """What holds the cloth, in the order of elimination."""
+        rows = self._rows.matrix.tocsc()[:, self.sheet.elimination]
+        return (rows.T @ rows).tocsc()
 
     def jacobians(self, uv: FloatArray) -> FloatArray:
         """Return d(u, v)/d(x, y) in every triangle, as this energy reads it: (m, 2, 2) float."""
-        return _read(self._reading, uv)
+        a, b, c, d = _read(self._reading, uv)
+        jacobians: FloatArray = np.stack([a, b, c, d], axis=1).reshape(-1, 2, 2)
+        return jacobians
 
     def value_and_slope(self, uv: FloatArray) -> tuple[float, FloatArray]:
         """Return the energy and half its gradient, (2 n,) float.
 
         The energy is infinite where a triangle is turned over, read either way.
         """
-        strain = _Strained(self.jacobians(uv), self._locking)
-        facets = strain if self._reading is self.sheet.facets else None
-        flat = facets or _Strained(_read(self.sheet.facets, uv), self._locking)
-        if strain.det.min() <= 0.0 or flat.det.min() <= 0.0:
+        read = _read(self._reading, uv)
+        flat = read if self._reading is self.sheet.facets else _read(self.sheet.facets, uv)
+        if any((a * d - b * c).min() <= 0.0 for a, b, c, d in (read, flat)):
             return np.inf, np.zeros(uv.size)
-        weighted = strain.residual * self._weights
+        strained = _Strained(read, self._locking)
         lack: FloatArray = self._rows.matrix @ uv.ravel() - self._rows.targets
-        pull = np.einsum("mr,mrwx->mwx", weighted * self._weights, strain.derivatives)
-        slope = (self._gather @ pull.transpose(0, 2, 1).reshape(-1, 2)).ravel()
-        value = float((weighted**2).sum() + lack @ lack)
+        value = float((self._weights * strained.residual**2).sum() + lack @ lack)
+        along, across = strained.pull(self._weights)
+        slope = np.stack([self._gather @ along, self._gather @ across], axis=1).ravel()
         return value, slope + self._rows.matrix.T @ lack
 
     def matrix(self, uv: FloatArray) -> csc_matrix:
         """Return the Gauss-Newton matrix of the facets, in the order of `Sheet.elimination`."""
-        strain = _Strained(_read(self.sheet.facets, uv), self._locking)
-        by = strain.derivatives * self._weights[:, :, None, None]
+        strained = _Strained(_read(self.sheet.facets, uv), self._locking)
+        by = strained.derivatives * np.sqrt(self._weights.T)[:, :, None, None]
         local = np.matmul(by, self.sheet.gradients[:, None])  # (m, residual, u or v, corner)
         local = local.transpose(0, 1, 3, 2).reshape(-1, _RESIDUALS, 6)
-        down, starts, place, fixed = self._pattern
+        down, starts, place = self.sheet.pattern
         block = np.matmul(local.transpose(0, 2, 1), local)
-        entries = fixed + np.bincount(place, weights=block.ravel(), minlength=len(down))
-        return csc_matrix((entries, down, starts), shape=(uv.size, uv.size))
+        entries = np.bincount(place, weights=block.ravel(), minlength=len(down))
+        return csc_matrix((entries, down, starts), shape=(uv.size, uv.size)) + self._held
 
 
 class _Strained:
-    """Residuals of the strain, (m, 4): warp, weft, shear, shear past locking."""
+    """Residuals of the strain, (4, m): warp, weft, shear, shear past locking.
 
-    def __init__(self, jacobians: FloatArray, locking: float) -> None:
-        self._u, self._v = jacobians[:, 0], jacobians[:, 1]
-        u, v = self._u, self._v
-        self.det = u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]
-        self._locking = locking
+    From the gradients ``(a, b)`` of u and ``(c, d)`` of v, (m,) float each.
+    """
 
-    @cached_property
-    def _lengths(self) -> tuple[FloatArray, FloatArray, FloatArray]:
-        u, v = self._u, self._v
-        return np.sqrt((u * u).sum(axis=1)), np.sqrt((v * v).sum(axis=1)), (u * v).sum(axis=1)
+    def __init__(self, read: _Read, locking: float) -> None:
+        self._read = a, b, c, d = read
+        self._det, self._dot = a * d - b * c, a * c + b * d
+        self._length_u, self._length_v = np.sqrt(a * a + b * b), np.sqrt(c * c + d * d)
+        shear = np.arctan2(-self._dot, self._det)
+        past = np.sign(shear) * np.maximum(np.abs(shear) - locking, 0.0)
+        warp, weft = self._length_v / self._det, self._length_u / self._det
+        self.residual: FloatArray = np.stack([warp - 1.0, weft - 1.0, shear, past])
 
-    @cached_property
-    def residual(self) -> FloatArray:
-        length_u, length_v, dot = self._lengths
-        shear = np.arctan2(-dot, self.det)
-        past = np.sign(shear) * np.maximum(np.abs(shear) - self._locking, 0.0)
-        return np.stack([length_v / self.det - 1.0, length_u / self.det - 1.0, shear, past], axis=1)
+    def pull(self, weights: FloatArray) -> tuple[FloatArray, FloatArray]:
+        """Return half the derivative of the weighted squares by both gradients: (2 m,) each."""
+        a, b, c, d = self._read
+        det, length_u, length_v = self._det, self._length_u, self._length_v
+        warp, weft, shear, past = weights * self.residual
+        turn = (shear + past) / (length_u * length_v) ** 2
+        by_det = turn * self._dot - (warp * length_v + weft * length_u) / det**2
+        own_u, own_v, other = weft / (length_u * det), warp / (length_v * det), turn * det
+        along = np.concatenate([by_det * d + own_u * a - other * c, own_u * b - by_det * c])
+        along[len(a) :] -= other * d
+        across = np.concatenate([own_v * c - by_det * b - other * a, by_det * a + own_v * d])
+        across[len(a) :] -= other * b
+        return along, across
 
     @property
     def derivatives(self) -> FloatArray:
-        """Derivatives by d(u, v)/d(x, y): (m, 4, 2, 2) float."""
-        u, v, det = self._u, self._v, self.det
-        length_u, length_v, dot = self._lengths
-        det_by_u = np.stack([v[:, 1], -v[:, 0]], axis=1)
-        det_by_v = np.stack([-u[:, 1], u[:, 0]], axis=1)
-        warp, weft = length_v / det, length_u / det
+        """Derivatives of the residuals by both gradients: (m, 4, 2, 2) float."""
+        a, b, c, d = self._read
+        det, dot = self._det, self._dot
         by = np.zeros((len(det), _RESIDUALS, 2, 2))
-        by[:, 0, 0] = -(warp / det)[:, None] * det_by_u
-        by[:, 0, 1] = v / (length_v * det)[:, None] - (warp / det)[:, None] * det_by_v
-        by[:, 1, 0] = u / (length_u * det)[:, None] - (weft / det)[:, None] * det_by_u
-        by[:, 1, 1] = -(weft / det)[:, None] * det_by_v
-        squared = (length_u * length_v) ** 2
-        by[:, 2, 0] = (dot[:, None] * det_by_u - det[:, None] * v) / squared[:, None]
-        by[:, 2, 1] = (dot[:, None] * det_by_v - det[:, None] * u) / squared[:, None]
-        by[:, 3] = by[:, 2] * (self.residual[:, 3] != 0.0)[:, None, None]
+        by_det = ((d, -c), (-b, a))  # derivatives of the determinant
+        whole = ((a, b), (c, d))
+        squared = (self._length_u * self._length_v) ** 2
+        for residual, (mine, other) in enumerate(((1, self._length_v), (0, self._length_u))):
+            size = other / det**2
+            for axis in range(2):
+                by[:, residual, 0, axis] = -size * by_det[0][axis]
+                by[:, residual, 1, axis] = -size * by_det[1][axis]
+                by[:, residual, mine, axis] += whole[mine][axis] / (other * det)
+        for row in range(2):
+            for axis in range(2):
+                by[:, 2, row, axis] = (
+                    dot * by_det[row][axis] - det * whole[1 - row][axis]
+                ) / squared
+        by[:, 3] = by[:, 2] * (self.residual[3] != 0.0)[:, None, None]
         return by
 
 
-def _read(reading: csr_matrix, uv: FloatArray) -> FloatArray:
-    jacobians: FloatArray = (reading @ uv).reshape(-1, 2, 2).transpose(0, 2, 1)
-    return jacobians
+_Read = tuple[FloatArray, FloatArray, FloatArray, FloatArray]
+
+
+def _read(reading: csr_matrix, uv: FloatArray) -> _Read:
+    """Return the gradients ``(a, b)`` of u and ``(c, d)`` of v in the triangles, (m,) each."""
+    half = reading.shape[0] // 2
+    u, v = reading @ np.ascontiguousarray(uv[:, 0]), reading @ np.ascontiguousarray(uv[:, 1])
+    return u[:half], u[half:], v[:half], v[half:]

@@ -65,6 +65,11 @@ class Fabric:
     warp_limit: float = 0.01
     weft_limit: float = 0.01
 
+    @property
+    def alike(self) -> bool:
+        """Whether it is alike in all directions, without contraction aside, and never locks."""
+        return self.warp == self.weft and self.shear == 0.5 * self.warp and self.locked == 0.0
+
     def __post_init__(self) -> None:
         for name in ("warp", "weft", "shear"):
             value = getattr(self, name)

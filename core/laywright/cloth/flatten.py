@@ -1,11 +1,11 @@
-"""A first flat map of a surface: as conformal as it gets, then as rigid as it gets.
+"""A first flat map of a surface: a shadow or as conformal as it gets, then as rigid as it gets.
 
 It only has to be a good start for the drape and must turn no triangle over.  Holes do no harm:
-they are left open.  The conformal map is the one with the least conformal energy (P. Mullen,
-Y. Tong, P. Alliez, M. Desbrun, Spectral conformal parameterization, 2008); from there a few
-local and global steps bring lengths closer (L. Liu et al., A local/global approach to mesh
-parameterization, 2008).  Where that turns a triangle over, the map onto a disk with positive
-weights is used instead, which never does (W. T. Tutte, 1963; M. Floater, 1997).
+they are left open.  Where all of the surface faces one side, its shadow on a plane is the start.
+Elsewhere it is the map with the least conformal energy (P. Mullen, Y. Tong, P. Alliez,
+M. Desbrun, Spectral conformal parameterization, 2008) or, where that turns a triangle over, the
+map onto a disk with positive weights, which never does (W. T. Tutte, 1963; M. Floater, 1997).
+From there a few rounds bring lengths closer (see `laywright.cloth.rigid`).
 """
 
 from __future__ import annotations
@@ -15,15 +15,22 @@ from scipy.sparse import coo_matrix, csc_matrix, diags
 from scipy.sparse.linalg import splu
 
 from laywright.arrays import FloatArray, IntArray
+from laywright.cloth.rigid import Rigid
 from laywright.cloth.strain import facet_gradients, turned_over
 from laywright.errors import GeometryError
 from laywright.progress import Progress, silent
 from laywright.surface.triangles import Surface
 
-__all__ = ["check_disk", "conformal_map", "disk_map", "flatten"]
+__all__ = ["ROUGHLY", "check_disk", "conformal_map", "disk_map", "flatten"]
+
+ROUGHLY = 1e-3
+"""Rest of a map that only something else starts from."""
 
 _MOST = 40
 _STILL = 1e-11
+_FACING = 0.25
+_ROUNDS = 100
+_TINY = 1e-12
 
 
 def check_disk(surface: Surface) -> None:
@@ -71,13 +78,23 @@ def check_disk(surface: Surface) -> None:
         )
 
 
-def flatten(surface: Surface, *, progress: Progress = silent) -> FloatArray:
+def flatten(
+    surface: Surface,
+    *,
+    rest: float = 1e-11,
+    rigid: Rigid | None = None,
+    progress: Progress = silent,
+) -> FloatArray:
     """Return a flat map of a surface that turns no triangle over.
 
     Parameters
     ----------
     surface : Surface
         One piece with an open edge, holes allowed, no triangles without area.
+    rest : float
+        Share of the surface's size by which a point still moves at the end.
+    rigid : Rigid, optional
+        Of this surface, to save time.
     progress : Progress
         Told how far it is.
 
@@ -93,11 +110,27 @@ def flatten(surface: Surface, *, progress: Progress = silent) -> FloatArray:
     """
     check_disk(surface)
     progress(0.0, "a first flat map")
-    best = conformal_map(surface)
-    if turned_over(surface, best):
-        best = disk_map(surface)
+    start = _shadow(surface)
+    if start is None:
+        start = conformal_map(surface)
+        if turned_over(surface, start):
+            start = disk_map(surface)
     progress(0.5)
-    return _more_rigid(surface, best)
+    least = rest * float(np.sqrt(surface.area))
+    return (rigid or Rigid(surface)).nearer(start, _ROUNDS, least).place.reshape(-1, 2)
+
+
+def _shadow(surface: Surface) -> FloatArray | None:
+    """Return the surface seen against its mean normal, or None where it is too steep for that."""
+    mean = surface.areas @ surface.normals / surface.area
+    mean = mean / (float(np.linalg.norm(mean)) + _TINY)
+    if float((surface.normals @ mean).min()) < _FACING:
+        return None
+    aside = np.eye(3)[int(np.abs(mean).argmin())]
+    x = np.cross(aside, mean)
+    x = x / np.linalg.norm(x)
+    shadow: FloatArray = surface.vertices @ np.stack([x, np.cross(mean, x)], axis=1)
+    return shadow
 
 
 def conformal_map(surface: Surface) -> FloatArray:
@@ -152,37 +185,6 @@ def disk_map(surface: Surface) -> FloatArray:
         -laplace[inner][:, rim] @ flat[rim]
     )
     return _scaled(surface, flat[:count])
-
-
-def _more_rigid(surface: Surface, uv: FloatArray, steps: int = 4) -> FloatArray:
-    """Return the map after steps of nearest rotations, the last without turned triangles."""
-    gradients = facet_gradients(surface)
-    factors = _factor(_stiffness(surface)[1:, 1:].tocsc())
-    best = uv
-    for _ in range(steps):
-        jacobian = np.einsum("mxk,mkw->mwx", gradients, uv[surface.triangles])
-        turn = np.arctan2(
-            jacobian[:, 1, 0] - jacobian[:, 0, 1], jacobian[:, 0, 0] + jacobian[:, 1, 1]
-        )
-        cosine, sine = np.cos(turn), np.sin(turn)
-        wanted = np.stack(
-            [np.stack([cosine, sine], axis=1), np.stack([-sine, cosine], axis=1)], axis=1
-        )
-        force = np.einsum("mxk,mxw,m->mkw", gradients, wanted, surface.areas)
-        right = np.stack(
-            [
-                np.bincount(
-                    surface.triangles.ravel(), weights=force[:, :, axis].ravel(), minlength=len(uv)
-                )
-                for axis in range(2)
-            ],
-            axis=1,
-        )
-        uv = np.concatenate([np.zeros((1, 2)), factors.solve(right[1:])])
-        if turned_over(surface, uv):
-            break
-        best = uv
-    return best
 
 
 def _stiffness(surface: Surface) -> csc_matrix:

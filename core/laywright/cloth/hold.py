@@ -14,13 +14,17 @@ from scipy.sparse import coo_matrix, csr_matrix
 from laywright.arrays import Array, FloatArray, IntArray, Vector, unit_vector
 from laywright.cloth.fabric import Start
 from laywright.cloth.place import Place
+from laywright.cloth.strain import smooth_facets
 from laywright.cloth.thread import Thread, lay_thread, neighbours
 from laywright.surface.triangles import Surface
 
-__all__ = ["FirstThreads", "Held", "Rows", "first_threads", "hold_points", "hold_start"]
+__all__ = ["ARROW", "FirstThreads", "Held", "Rows", "first_threads", "hold_points", "hold_start"]
+
+ARROW = 0.1
+"""Length to both sides of the start, as a share of the surface's size, over which the warp runs
+along the arrow in the mean."""
 
 _FIRM = 100.0
-_ARROW = 0.1
 _SHORT = 1e-6
 _U, _V = 0, 1
 
@@ -90,13 +94,16 @@ def first_threads(
     normals : (n, 3) float
         Normals of the smooth surface at the vertices.
     """
-    across = neighbours(surface)
+    across, smooth = neighbours(surface), smooth_facets(surface)
     ahead = np.array(warp)
     left = np.cross(place.value(surface, normals), ahead)
     both = []
     for direction in (ahead, left):
         ways = (unit_vector(direction), unit_vector(-direction))
-        laid = (lay_thread(surface, place, way, across=across, normals=normals) for way in ways)
+        laid = (
+            lay_thread(surface, place, way, across=across, normals=normals, smooth=smooth)
+            for way in ways
+        )
         both.append(tuple(thread for thread in laid if len(thread.share)))
     return FirstThreads(place, both[0], both[1])
 
@@ -132,7 +139,7 @@ def hold_start(surface: Surface, threads: FirstThreads, start: Start, shear: flo
     weights = firm * np.array(threads.place.weights)
     rows: list[tuple[Array, Array]] = [(2 * corners + _U, weights), (2 * corners + _V, weights)]
     if start is not Start.CROSS and threads.warp:
-        rows.append(_level(threads.warp, _ARROW * size, firm))
+        rows.append(_level(threads.warp, ARROW * size, firm))
     for laid, which in ((threads.warp, _V), (threads.weft, _U)):
         for thread in laid:
             if start is Start.CROSS:

@@ -224,7 +224,7 @@ class PatternSet:
         return next(ply for ply in self.draped if not ply.local)
 
 
-@stage("Cloth Patterns", version=4)
+@stage("Cloth Patterns", version=5)
 def make_patterns(
     face: MouldedFace,
     laminate: Laminate,

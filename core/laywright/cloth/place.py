@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from laywright.arrays import FloatArray, Vector, unit_vector
+from laywright.arrays import FloatArray, IntArray, Vector, unit_vector
 from laywright.surface.triangles import Surface
 
 __all__ = ["Place", "nearest_place"]
@@ -61,7 +61,7 @@ def nearest_place(surface: Surface, point: FloatArray) -> Place:
     The nearest point of a triangle is either inside it, where the foot of the perpendicular
     has no negative weight, or on one of its sides.
     """
-    usable = np.flatnonzero(surface.areas > 0.0)
+    usable = _near(surface, point)
     corners = surface.corners[usable]
     weights = np.empty((len(usable), 4, 3))
     weights[:, 0] = _foot_in_plane(corners, surface.normals[usable], point)
@@ -73,6 +73,20 @@ def nearest_place(surface: Surface, point: FloatArray) -> Place:
     best, kind = np.unravel_index(int(np.argmin(distance)), distance.shape)
     a, b, c = weights[best, kind].tolist()
     return Place(int(usable[best]), (a, b, c))
+
+
+def _near(surface: Surface, point: FloatArray) -> IntArray:
+    """Return the triangles with area that may be the nearest.
+
+    The nearest one has a corner no further than its nearest point and a longest side.
+    """
+    x, y, z = (surface.vertices - point).T
+    away = np.sqrt(x * x + y * y + z * z)[surface.triangles].min(axis=1)
+    first, last = surface.edges.ends.T
+    longest = np.linalg.norm(surface.vertices[last] - surface.vertices[first], axis=1).max()
+    with_area = surface.areas > 0.0
+    near: IntArray = np.flatnonzero(with_area & (away <= away[with_area].min() + longest))
+    return near
 
 
 def _foot_in_plane(corners: FloatArray, normals: FloatArray, point: FloatArray) -> FloatArray:

@@ -16,7 +16,7 @@ from functools import cached_property
 import numpy as np
 from scipy.sparse import coo_matrix, csr_matrix, diags
 
-from laywright.arrays import Array, FloatArray
+from laywright.arrays import Array, FloatArray, floats
 from laywright.cloth.strain import (
     Strain,
     facet_axes,
@@ -95,16 +95,16 @@ class Recovery:
         return centre, other, _quadratic_fit(centre, flat, len(normals))
 
     @cached_property
-    def _along(self) -> tuple[csr_matrix, csr_matrix]:
-        """Matrices from values at the vertices to gradients along either tangent axis."""
+    def _along(self) -> csr_matrix:
+        """Matrix from values at the vertices to their gradients along both axes: (2 n, n)."""
         centre, other, share = self._fit
         count = len(self.surface.vertices)
-        matrices = [
-            csr_matrix((share[:, axis], (centre, other)), shape=(count, count))
-            - diags(np.bincount(centre, weights=share[:, axis], minlength=count))
-            for axis in range(2)
-        ]
-        return matrices[0].tocsr(), matrices[1].tocsr()
+        own = np.arange(count)
+        down = np.concatenate([2 * centre, 2 * centre + 1, 2 * own, 2 * own + 1])
+        across = np.concatenate([other, other, own, own])
+        sums = [-np.bincount(centre, weights=share[:, i], minlength=count) for i in range(2)]
+        entries = np.concatenate([share[:, 0], share[:, 1], *sums])
+        return csr_matrix((entries, (down, across)), shape=(2 * count, count))
 
     def gradients(self, values: FloatArray) -> FloatArray:
         """Return the gradient at every vertex in the tangent axes.
@@ -118,15 +118,15 @@ class Recovery:
         -------
         (n, w, 2) float
         """
-        gradients: FloatArray = np.stack([along @ values for along in self._along], axis=2)
-        return gradients
+        gradients: FloatArray = (self._along @ values).reshape(len(values), 2, -1)
+        return gradients.transpose(0, 2, 1)
 
     @cached_property
     def missed(self) -> csr_matrix:
         """Matrix from values at the vertices to what facets miss of the gradients: (2 m, n).
 
-        Row 2 t and 2 t + 1 belong to the middle of triangle t, in its axes, and are zero
-        beside sharp edges.  With the second derivatives ``H`` of a field and the corners at
+        Rows t and m + t belong to the middle of triangle t, along its axes x and y, and are
+        zero beside sharp edges.  With the second derivatives ``H`` of a field and the corners at
         ``x_k`` from the middle, the facet's gradient is wrong by the sum of
         ``grad(hat_k) (x_k . H x_k) / 2``.
         """
@@ -140,14 +140,13 @@ class Recovery:
         halves = np.einsum("mxj,mjp,mjq->mxpq", hats, corners, corners) / 2.0
         from_gradients = -np.einsum("mxpq,mpk,mkaq->amxk", halves, hats, seen)
         from_gradients *= smooth_facets(surface)[:, None, None]
-        down = np.repeat(np.arange(2 * len(surface.triangles)), 3)
-        across = np.repeat(surface.triangles, 2, axis=0).ravel()
-        shape = (2 * len(surface.triangles), len(surface.vertices))
-        parts = [
-            csr_matrix((weights.ravel(), (down, across)), shape=shape) @ along
-            for weights, along in zip(from_gradients, self._along, strict=True)
-        ]
-        return (parts[0] + parts[1]).tocsr()
+        count, size = len(surface.triangles), len(surface.vertices)
+        starts = np.arange(0, 12 * count + 1, 6)
+        corners_of = np.stack([2 * surface.triangles, 2 * surface.triangles + 1])
+        across = np.broadcast_to(corners_of.transpose(1, 0, 2), (2, count, 2, 3))
+        entries = from_gradients.transpose(2, 1, 0, 3)  # axis of the triangle, triangle, ...
+        weights = csr_matrix((entries.ravel(), across.ravel(), starts), shape=(2 * count, 2 * size))
+        return weights @ self._along
 
 
 def _rowdot(a: FloatArray, b: FloatArray) -> FloatArray:
@@ -182,24 +181,48 @@ def _quadratic_fit(centre: Array, flat: FloatArray, count: int) -> FloatArray:
     squares = (flat**2).sum(axis=1)
     members = np.maximum(np.bincount(centre, minlength=count), 1)
     size = np.sqrt(np.bincount(centre, weights=squares, minlength=count) / members)[centre]
-    x, y = (flat / size[:, None]).T
+    x, y = flat[:, 0] / size, flat[:, 1] / size
     weight = 1.0 / (x * x + y * y + 1e-3)
-    terms = np.stack([x, y, x * x, x * y, y * y], axis=1)
-    products = terms[:, :, None] * terms[:, None, :] * weight[:, None, None]
-    normal = np.stack(
-        [
-            np.bincount(centre, weights=products[:, i, j], minlength=count)
-            for i in range(5)
-            for j in range(5)
-        ],
-        axis=1,
-    ).reshape(count, 5, 5)
-    trace = np.trace(normal, axis1=1, axis2=2) + _TINY
-    normal = normal + _TINY * trace[:, None, None] * np.eye(5)
-    inverse = np.linalg.inv(normal)[:, :2]
-    share = np.einsum("kab,kb->ka", inverse[centre], terms * weight[:, None])
-    scaled: FloatArray = share / size[:, None]
-    return scaled
+    terms = (x, y, x * x, x * y, y * y)
+    weighted = [term * weight for term in terms]
+    normal: dict[tuple[int, int], FloatArray] = {
+        (i, j): floats(np.bincount(centre, weighted[i] * terms[j], count), -1)
+        for i in range(5)
+        for j in range(i + 1)
+    }
+    trace = sum(normal[i, i] for i in range(5)) + _TINY
+    for i in range(5):
+        normal[i, i] = normal[i, i] + _TINY * trace
+    scale = weight / size
+    share = np.empty((len(centre), 2))
+    for axis, inverse in enumerate(_first_two_of_inverse(normal)):
+        share[:, axis] = sum(inverse[i][centre] * terms[i] for i in range(5)) * scale
+    return share
+
+
+def _first_two_of_inverse(matrix: dict[tuple[int, int], FloatArray]) -> list[list[FloatArray]]:
+    """Return the first two rows of the inverse of many symmetric 5 x 5 matrices, by L D L'.
+
+    The entries (i, j) with j up to i are given, (n,) float each.
+    """
+    size = 5
+    low: dict[tuple[int, int], FloatArray] = {}
+    pivot: list[FloatArray] = []
+    for j in range(size):
+        pivot.append(matrix[j, j] - sum(low[j, k] ** 2 * pivot[k] for k in range(j)))
+        for i in range(j + 1, size):
+            done = sum(low[i, k] * low[j, k] * pivot[k] for k in range(j))
+            low[i, j] = (matrix[i, j] - done) / pivot[j]
+    rows = []
+    for unit in range(2):
+        x = [np.full_like(pivot[0], float(i == unit)) for i in range(size)]
+        for i in range(size):
+            x[i] = x[i] - sum(low[i, k] * x[k] for k in range(i))
+        x = [value / by for value, by in zip(x, pivot, strict=True)]
+        for i in reversed(range(size)):
+            x[i] = x[i] - sum(low[k, i] * x[k] for k in range(i + 1, size))
+        rows.append(x)
+    return rows
 
 
 def _rings(surface: Surface) -> tuple[Array, Array]:

@@ -22,12 +22,12 @@ from laywright.cloth.fabric import Fabric
 from laywright.cloth.hold import Rows
 from laywright.progress import Progress, part_of
 
-__all__ = ["REST", "Settled", "settle"]
+__all__ = ["REST", "Settled", "settle", "share_done"]
 
-REST = 4e-6
+REST = 1e-5
 """The cloth is at rest where no point moves by more than this share of the surface's size."""
 
-_ROUGHLY = 1e-3
+_ROUGHLY = 5e-3
 _MOST_ROUGH = 60
 _MOST = 800
 _FRESH = 25
@@ -90,8 +90,7 @@ def settle(
     size = float(np.sqrt(sheet.surface.area))
 
     def told(inner: Progress, end: float, moved: float) -> None:
-        done = np.log(max(moved / size, end) / end) / np.log(1.0 / end)
-        inner(1.0 - float(np.clip(done, 0.0, 1.0)), "the cloth settles")
+        inner(share_done(moved / size, end), "the cloth settles")
 
     first = Energy(sheet, fabric, held[0])
     uv, damping, steps = start, 1e-6, 0
@@ -120,6 +119,15 @@ def settle(
         uv, at_rest = descent.place.reshape(-1, 2), descent.at_rest
         steps += descent.steps
     return Settled(uv, last.jacobians(uv), steps, at_rest)
+
+
+def share_done(moved: float, end: float) -> float:
+    """Return how much is done where points still move by `moved` and may in the end by `end`.
+
+    Both are shares of the surface's size.
+    """
+    left = np.log(max(moved, end) / end) / np.log(1.0 / end)
+    return 1.0 - float(np.clip(left, 0.0, 1.0))
 
 
 def _damped(energy: Energy, uv: FloatArray, damping: float) -> tuple[FloatArray, float, float]:

@@ -10,6 +10,7 @@ a hole spans it and goes on behind it, in the plane in which it left.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 import numpy as np
@@ -67,6 +68,7 @@ def lay_thread(
     length: float = np.inf,
     across: IntArray | None = None,
     normals: FloatArray | None = None,
+    smooth: Array | None = None,
 ) -> Thread:
     """Lay a thread until it leaves the outer edge, meets itself or reaches a length.
 
@@ -84,13 +86,15 @@ def lay_thread(
         The result of `neighbours`, to save its time.
     normals : (n, 3) float, optional
         Normals at the vertices, if better ones are known than the mean of the triangles.
+    smooth : (m,) bool, optional
+        The result of `smooth_facets`, to save its time.
 
     Returns
     -------
     Thread
     """
     across = neighbours(surface) if across is None else across
-    smooth = smooth_facets(surface)
+    smooth = smooth_facets(surface) if smooth is None else smooth
     corner_normals = surface.vertex_normals if normals is None else normals
 
     def normal_in(triangle: int, rounded: Array) -> Array:
@@ -196,7 +200,7 @@ def _bulge(before: Array, after: Array) -> float:
 
 
 def _unit(vector: Array) -> Array:
-    unit: Array = vector / np.linalg.norm(vector)
+    unit: Array = vector / math.sqrt(float(vector @ vector))
     return unit
 
 
