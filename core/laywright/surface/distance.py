@@ -2,10 +2,13 @@
 
 Triangles are sorted into classes by the radius that holds them.  The nearest few centroids
 give a true upper bound for every point; within each class only triangles whose centroid lies
-closer than that bound plus the class's radius can be nearer, and all of these are measured.
+closer than that bound plus the class's radius can be nearer, and all of these are measured,
+unless the nearest few were already all of them.
 """
 
 from __future__ import annotations
+
+from itertools import chain
 
 import numpy as np
 from scipy.spatial import cKDTree
@@ -67,18 +70,21 @@ def nearest_triangles(points: FloatArray, surface: Surface) -> tuple[IntArray, F
     corners = surface.corners
     centres = corners.mean(axis=1)
     number = min(_FIRST, len(centres))
-    _, near = cKDTree(centres).query(points, k=number)
-    near = np.asarray(near).reshape(len(points), number)
+    span, near = cKDTree(centres).query(points, k=number)
+    span, near = (np.asarray(found).reshape(len(points), number) for found in (span, near))
+    reached = span[:, -1] if number < len(centres) else np.full(len(points), np.inf)
     bound, best = np.full(len(points), np.inf), near[:, 0].astype(np.int64)
     for place in range(number):
         away = triangle_distances(points, corners[near[:, place]])
         nearer = away < bound
         bound[nearer], best[nearer] = away[nearer], near[nearer, place]
     radius = np.linalg.norm(corners - centres[:, None], axis=2).max(axis=1)
-    size_class = np.ceil(np.log2(np.maximum(radius, 1e-9))).astype(np.int64)
+    size_class = np.ceil(0.5 * np.log2(np.maximum(radius, 1e-9))).astype(np.int64)
     for number in np.unique(size_class):
         members = np.flatnonzero(size_class == number)
-        _refine(points, corners, centres, members, float(radius[members].max()), bound, best)
+        reach = float(radius[members].max())
+        asked = np.flatnonzero((bound > _TOUCHING) & (reached < bound + reach))
+        _refine(points, corners, centres, members, reach, asked, bound, best)
     return best, bound
 
 
@@ -117,27 +123,26 @@ def _refine(
     centres: FloatArray,
     members: IntArray,
     radius: float,
+    asked: IntArray,
     bound: FloatArray,
     best: IntArray,
 ) -> None:
     """Lower `bound`, and name in `best`, by all triangles of one size class that can be nearer."""
     tree = cKDTree(centres[members])
-    nearest, _ = tree.query(points)
-    asked = np.flatnonzero((bound > _TOUCHING) & (nearest < bound + radius))
     for start in range(0, len(asked), _CHUNK):
         some = asked[start : start + _CHUNK]
         found = tree.query_ball_point(points[some], bound[some] + radius)
-        count = np.array([len(item) for item in found])
-        if count.sum() == 0:
+        count = np.fromiter(map(len, found), np.int64, len(found))
+        some, count = some[count > 0], count[count > 0]
+        if len(some) == 0:
             continue
         point = np.repeat(some, count)
-        triangle = members[np.concatenate([np.asarray(item, dtype=np.int64) for item in found])]
+        triangle = members[np.fromiter(chain.from_iterable(found), np.int64, count.sum())]
         away = triangle_distances(points[point], corners[triangle])
-        order = np.lexsort((away, point))
-        point, triangle, away = point[order], triangle[order], away[order]
-        first = np.concatenate([[True], point[1:] != point[:-1]])
-        first &= away < bound[point]
-        bound[point[first]], best[point[first]] = away[first], triangle[first]
+        least = np.minimum.reduceat(away, np.cumsum(count) - count)
+        nearest = (away == np.repeat(least, count)) & (away < bound[point])
+        best[point[nearest]] = triangle[nearest]
+        bound[some] = np.minimum(bound[some], least)
 
 
 def triangle_distances(points: FloatArray, triangles: FloatArray) -> FloatArray:
@@ -146,22 +151,38 @@ def triangle_distances(points: FloatArray, triangles: FloatArray) -> FloatArray:
     The nearest point lies inside the triangle if the foot of the perpendicular does, and
     otherwise on one of its three sides.
     """
-    a = triangles[:, 0]
-    first, second, offset = triangles[:, 1] - a, triangles[:, 2] - a, points - a
-    normal = np.cross(first, second)
-    size = np.einsum("ij,ij->i", normal, normal)
+    at = np.ascontiguousarray(np.asarray(points, dtype=np.float64).T)
+    corners = np.ascontiguousarray(np.asarray(triangles, dtype=np.float64).transpose(1, 2, 0))
+    first, second, offset = corners[1] - corners[0], corners[2] - corners[0], at - corners[0]
+    normal = _cross(first, second)
+    size = _dot(normal, normal)
     usable = size > 0.0
     scale = np.where(usable, size, 1.0)
-    u = np.einsum("ij,ij->i", np.cross(offset, second), normal) / scale
-    v = np.einsum("ij,ij->i", np.cross(first, offset), normal) / scale
+    u = _dot(_cross(offset, second), normal) / scale
+    v = _dot(_cross(first, offset), normal) / scale
     inside = usable & (u >= 0.0) & (v >= 0.0) & (u + v <= 1.0)
-    height = np.abs(np.einsum("ij,ij->i", offset, normal)) / np.sqrt(scale)
-    sides = np.full(len(points), np.inf)
+    height = np.abs(_dot(offset, normal)) / np.sqrt(scale)
+    beside = np.full(len(points), np.inf)
     for corner in range(3):
-        start = triangles[:, corner]
-        along = triangles[:, (corner + 1) % 3] - start
-        length = np.einsum("ij,ij->i", along, along)
-        share = np.einsum("ij,ij->i", points - start, along) / np.where(length > 0, length, 1.0)
-        foot = start + np.clip(share, 0.0, 1.0)[:, None] * along
-        np.minimum(sides, np.linalg.norm(points - foot, axis=1), out=sides)
-    return np.asarray(np.where(inside, height, sides), dtype=np.float64)
+        along, away = corners[(corner + 1) % 3] - corners[corner], at - corners[corner]
+        length = _dot(along, along)
+        share = _dot(away, along) / np.where(length > 0.0, length, 1.0)
+        away -= np.minimum(np.maximum(share, 0.0), 1.0) * along
+        np.minimum(beside, _dot(away, away), out=beside)
+    return np.asarray(np.where(inside, height, np.sqrt(beside)), dtype=np.float64)
+
+
+def _dot(one: FloatArray, other: FloatArray) -> FloatArray:
+    """Return the products of vectors that stand in columns, (3, p) each: (p,) float."""
+    return np.asarray(one[0] * other[0] + one[1] * other[1] + one[2] * other[2])
+
+
+def _cross(one: FloatArray, other: FloatArray) -> FloatArray:
+    """Return the cross products of vectors that stand in columns: (3, p) float."""
+    return np.stack(
+        [
+            one[1] * other[2] - one[2] * other[1],
+            one[2] * other[0] - one[0] * other[2],
+            one[0] * other[1] - one[1] * other[0],
+        ]
+    )
