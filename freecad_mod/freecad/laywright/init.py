@@ -24,6 +24,24 @@ class _Documents:
     def slotRecomputedDocument(self, document):
         """Say in the tree which results are out of date."""
         speak_freely()
+        self._mark(document)
+
+    def slotChangedObject(self, obj, name):
+        """Say it when an input changes and nothing is recomputed yet."""
+        if not _ours(obj) or FreeCAD.isRestoring():
+            return
+        document, proxy = obj.Document, getattr(obj, "Proxy", None)
+        inputs = [prop.name for prop in getattr(proxy, "properties", ())]
+        if name in inputs and not (document.Recomputing or document.Transacting):
+            self._mark(document)
+
+    def slotUndoDocument(self, document):
+        """Say it again when inputs and results are those of before."""
+        self._mark(document)
+
+    slotRedoDocument = slotUndoDocument
+
+    def _mark(self, document):
         if any(_ours(obj) for obj in document.Objects):
             from freecad.laywright.staleness import mark
 

@@ -7,6 +7,7 @@ opened without the workbench keeps it too.
 """
 
 import inspect
+import json
 from dataclasses import dataclass
 
 import FreeCAD
@@ -157,7 +158,8 @@ class StageObject:
         for prop in _BOOKKEEPING:
             self._add(obj, prop, _RESULTS)
             obj.setEditorMode(prop.name, 1)
-        obj.setEditorMode("Result", 2)
+        for name in ("Result", "MadeFrom"):
+            obj.setEditorMode(name, 2)
         remember_kind(obj, type(self).__name__)
 
     @staticmethod
@@ -191,6 +193,9 @@ class StageObject:
         elif self.previewed is not None:
             self.show(obj, result)
         self.previewed = self.at_hand = self.problem = None
+        made_from = json.dumps(self._settings(obj), ensure_ascii=False)
+        if obj.MadeFrom != made_from:
+            obj.MadeFrom = made_from
         if obj.Status != "up to date":
             obj.Status = "up to date"
 
@@ -239,15 +244,36 @@ class StageObject:
                 self._kept = None
         return self._kept
 
+    def changed(self, obj):
+        """Return the names of the inputs that are not what the kept result was made from."""
+        before = json.loads(obj.MadeFrom or "{}")
+        now = self._settings(obj)
+        return [name for name, value in now.items() if before.get(name, value) != value]
+
+    def _settings(self, obj):
+        """Return every input as text."""
+        names = [prop.name for prop in self.properties if prop.name in obj.PropertiesList]
+        return {name: _as_text(getattr(obj, name)) for name in names}
+
     def shown(self, obj):
         """Return the result that is on the screen: a preview, the kept one, or None."""
         return self.previewed if self.previewed is not None else self.kept(obj)
+
+
+def _as_text(value):
+    """Return a property's value as text: links by name, for objects are made anew on loading."""
+    if hasattr(value, "Document") and hasattr(value, "Name"):
+        return value.Name
+    if isinstance(value, tuple | list):
+        return ", ".join(_as_text(part) for part in value)
+    return str(value)
 
 
 _BOOKKEEPING = (
     Property("Digest", "String", "Version of this result: changes when any input changes"),
     Property("Status", "String", "Whether the result fits the present inputs", "not computed"),
     Property("Result", "FileIncluded", "The stored result"),
+    Property("MadeFrom", "String", "What the inputs were when it was made"),
 )
 
 
