@@ -252,6 +252,8 @@ def test_the_tray_needs_two_pieces_until_its_lip_is_taken_away():
     assert release.UndercutArea.Value == pytest.approx(wanted, rel=0.02)
     assert any("holds the part back" in remark for remark in release.Remarks)
     assert release.BestDraft.Value < 0.0
+    assert len(release.PiecePulls) == 2
+    assert "A mould in 2 pieces releases the part" in release.Remarks[-1]
     assert body.Status == "up to date"
     assert len(body.Pieces) == 2
     assert "built in 2 pieces" in body.Remarks[0]

@@ -114,3 +114,27 @@ def test_the_reason_for_the_wanted_draft_is_given_where_it_is_not_met():
     steep = shapes.frustum(40.0, 30.0, 60.0, 60)
     wall = steep.part(np.abs(steep.normals[:, 2]) < 0.5)
     assert release_of(wall, UP, settings).remarks == ()
+
+
+def test_the_fewest_pieces_that_release_the_part_are_named_with_their_directions():
+    face = take_face(shapes.tray(turns=4, spacing=25.0), UP)
+    report = check_release(face)
+    assert not report.releasing.releases
+    first, second = (np.array(pull) for pull in report.piece_pulls)
+    assert first @ second < -0.9
+    (line,) = [text for text in report.remarks if "pieces releases" in text]
+    assert line.startswith("A mould in 2 pieces releases the part, no fewer were found")
+    assert line.count("(") == 2
+    alone = check_release(face, ReleaseSettings(most_pieces=1))
+    assert alone.piece_pulls == ()
+    assert alone.remarks == report.remarks[:-1]
+    kept = values.unpack(ReleaseReport, values.pack(report))
+    assert kept.piece_pulls == report.piece_pulls
+    np.testing.assert_array_equal(kept.draft, report.draft)
+
+
+def test_where_no_few_pieces_do_that_is_said():
+    face = take_face(shapes.lobed(3, 3, 0.6, around=48, rows=6), UP)
+    report = check_release(face, ReleaseSettings(most_pieces=2))
+    assert report.piece_pulls == ()
+    assert report.remarks[-1] == "No mould in 2 pieces was found that releases the part."

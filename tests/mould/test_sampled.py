@@ -25,3 +25,13 @@ def test_it_agrees_with_the_exact_shares(surface, pull):
 def test_a_graph_hides_nothing():
     surface = shapes.graph(lambda x, y: np.sin(x) * np.cos(y), (-3, 3), (-3, 3), (12, 12))
     assert sampled_hidden(surface, (0.0, 0.0, 1.0)).max() == 0.0
+
+
+def test_facets_that_are_not_asked_for_are_not_looked_at():
+    surface = shapes.mushroom(48)
+    asked = np.arange(0, len(surface.triangles), 3)
+    whole = sampled_hidden(surface, (0.0, 0.0, 1.0))
+    some = sampled_hidden(surface, (0.0, 0.0, 1.0), asked)
+    np.testing.assert_array_equal(some[asked], whole[asked])
+    assert whole[asked].max() > 0.0
+    assert np.delete(some, asked).max() == 0.0

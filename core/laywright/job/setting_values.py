@@ -40,7 +40,7 @@ T = TypeVar("T")
 
 # Unit of every setting that is a number; a setting that is not here is not a number.
 _UNITS: dict[type, dict[str, str]] = {
-    ReleaseSettings: {"least_draft": "radian"},
+    ReleaseSettings: {"least_draft": "radian", "most_pieces": ""},
     MouldSettings: {
         "run_off": "mm",
         "base": "mm",

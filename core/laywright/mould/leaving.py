@@ -52,16 +52,18 @@ def held_share(surface: Surface, pull: Vector) -> FloatArray:
     return np.where(tilt < -STANDING, 1.0, np.where(met > _TOUCHED, met, 0.0))
 
 
-def leaves_along(surface: Surface, pulls: FloatArray, progress: Progress = silent) -> Array:
-    """Return which facets seem to leave along which pulls: (k, m) bool for pulls (k, 3).
+def leaves_along(
+    surface: Surface, pulls: FloatArray, facets: IntArray, progress: Progress = silent
+) -> Array:
+    """Return which of some facets (s,) seem to leave along which pulls (k, 3): (k, s) bool.
 
     Found at sample points of every facet; `surely_leaves` knows exactly, and takes longer.
     """
-    found = surface.normals @ pulls.T >= -STANDING
+    found = surface.normals[facets] @ pulls.T >= -STANDING
     turned = surface.flipped()
     for index, (x, y, z) in enumerate(pulls.tolist()):
         progress(index / len(pulls), "looking along candidate pulls")
-        found[:, index] &= sampled_hidden(turned, (-x, -y, -z)) == 0.0
+        found[:, index] &= sampled_hidden(turned, (-x, -y, -z), facets)[facets] == 0.0
     return np.asarray(found.T)
 
 

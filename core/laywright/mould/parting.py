@@ -15,7 +15,7 @@ import numpy as np
 from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components
 
-from laywright.arrays import Array, FloatArray, IntArray, Vector, ints, unit_vector
+from laywright.arrays import Array, FloatArray, IntArray, Vector, floats, ints, unit_vector
 from laywright.errors import LimitError
 from laywright.mould.cover import covers
 from laywright.mould.labelling import NEVER, labelled
@@ -42,6 +42,7 @@ _SHARP_PRICE = 0.15
 _ASIDE = 5.0
 _POOR = 20.0
 _HELD = 1e4
+_LOOKED_AT = 8_000
 
 
 @dataclass(frozen=True)
@@ -103,7 +104,7 @@ class Parting:
         return self.surface.part(self.piece == piece)
 
 
-@stage("Parting", version=1)
+@stage("Parting", version=2)
 def part_face(
     face: MouldedFace,
     thickness: float = 0.0,
@@ -146,25 +147,48 @@ def part_surface(
             whole = np.zeros(len(surface.triangles), dtype=np.int64)
             return _result(_Division(surface, whole, (alone.pull,)), settings)
     pulls = candidate_pulls(surface, wanted)
-    leaves = leaves_along(surface, pulls, part_of(progress, 0.1, 0.7))
-    good = leaves & (pulls @ surface.normals.T >= math.sin(settings.least_draft) - STANDING)
-    measured: set[int] = set()
+    some, areas = _looked_at(surface)
+    leaves = leaves_along(surface, pulls, some, part_of(progress, 0.1, 0.7))
+    tilt = pulls @ surface.normals[some].T
+    good = leaves & (tilt >= math.sin(settings.least_draft) - STANDING)
+    sure: dict[int, Array] = {}
     best: tuple[tuple[float, ...], _Division] | None = None
     for count in range(2, settings.most_pieces + 1):
         progress(0.6 + 0.1 * count, "dividing the surface")
         if best is not None and best[0][0] == 0 and best[0][1] <= count - 1:
             break
-        for chosen in covers(leaves, good, surface.areas, count):
+        for chosen in covers(leaves, good, areas, count):
             rows = list(chosen)
-            for row in set(rows) - measured:
-                leaves[row] = surely_leaves(surface, unit_vector(pulls[row]))
-                measured.add(row)
-            division = _divided(surface, pulls[rows], leaves[rows], settings)
+            for row in set(rows) - set(sure):
+                sure[row] = surely_leaves(surface, unit_vector(pulls[row]))
+                leaves[row] = sure[row][some]
+            known = np.stack([sure[row] for row in rows])
+            division = _divided(surface, pulls[rows], known, settings)
             rank = (*_rank(division, settings, wanted), float(sum(chosen)))
             if best is None or rank < best[0]:
                 best = (rank, division)
     assert best is not None
     return _result(best[1], settings)
+
+
+def _looked_at(surface: Surface) -> tuple[IntArray, FloatArray]:
+    """Return the facets at which pulls are sought, and the area that each stands for, mm^2.
+
+    All of them, or of a fine mesh the largest and each so many of the others.
+    """
+    count, areas = len(surface.triangles), surface.areas
+    if count <= _LOOKED_AT:
+        return ints(np.arange(count), -1), areas
+    order = np.argsort(-areas, kind="stable")
+    large = order[: _LOOKED_AT // 4]
+    small = np.sort(order[len(large) :])
+    step = math.ceil(len(small) / (_LOOKED_AT - len(large)))
+    kept = small[::step]
+    share = float(areas[small].sum()) / max(float(areas[kept].sum()), 1e-300)
+    return (
+        ints(np.concatenate([large, kept]), -1),
+        floats(np.concatenate([areas[large], share * areas[kept]]), -1),
+    )
 
 
 @dataclass(frozen=True, eq=False)

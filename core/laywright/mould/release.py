@@ -14,7 +14,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from laywright.arrays import Array, FloatArray, IntArray, Vector, floats, ints, unit_vector
-from laywright.errors import GeometryError
+from laywright.errors import GeometryError, LimitError
+from laywright.mould.parting import PartingSettings, part_surface
 from laywright.mould.pull import PullFound, find_pull
 from laywright.mould.regions import UndercutRegion, regions_of
 from laywright.mould.undercut import undercut_of
@@ -44,6 +45,7 @@ GOOD = "good"
 
 _TRACE = 1e-6
 _SEARCHED = 50_000
+_PARTED = 20_000
 
 
 @dataclass(frozen=True)
@@ -57,13 +59,19 @@ class ReleaseSettings:
         2 to 3 preferred, more for deep or rough moulds; `wanted_draft` gives it by surface).
     reason : str
         Why that much is wanted; said where it is not met.
+    most_pieces : int
+        Where no direction releases the part, the fewest pieces of a mould that do are sought,
+        at most so many; 1 leaves the search out.
     """
 
     least_draft: float = math.radians(2.0)
     reason: str = ""
+    most_pieces: int = 4
 
     def __post_init__(self) -> None:
         check_wanted_draft(self.least_draft)
+        if not 1 <= self.most_pieces <= 4:
+            raise LimitError("most pieces", str(self.most_pieces), "1 to 4", "set 1, 2, 3 or 4")
 
 
 @dataclass(frozen=True, eq=False)
@@ -98,6 +106,9 @@ class ReleaseReport:
         What the maker should know, one sentence each.
     releasing : PullFound or None
         The best pull by search, where something is held back and a search was made.
+    piece_pulls : tuple of tuple of 3 float
+        Unit directions in which the part leaves the fewest pieces of a mould, where no single
+        direction releases it and pieces were found that do; else none.
     digest : str
         Digest of the inputs.
     """
@@ -115,6 +126,7 @@ class ReleaseReport:
     wanted_draft: float
     remarks: tuple[str, ...]
     releasing: PullFound | None = None
+    piece_pulls: tuple[Vector, ...] = ()
     digest: str = ""
 
     @property
@@ -149,15 +161,27 @@ def check_release(
     -------
     ReleaseReport
         Per facet of ``face.surface``, in its order; where something is held back, with the
-        best pull that a search finds.
+        best pull that a search finds, and where that releases nothing either, the directions
+        of the fewest pieces that do.
     """
     surface = face.working_surface()
-    report = release_of(surface, face.pull, settings, progress=part_of(progress, 0.0, 0.5))
+    report = release_of(surface, face.pull, settings, progress=part_of(progress, 0.0, 0.3))
     if report.undercut_area <= _TRACE * surface.area or len(surface.triangles) > _SEARCHED:
         return report
-    found = find_pull(surface, progress=part_of(progress, 0.5, 1.0))
-    return dataclasses.replace(
+    found = find_pull(surface, progress=part_of(progress, 0.3, 0.5))
+    report = dataclasses.replace(
         report, releasing=found, remarks=(*report.remarks, _found_words(found))
+    )
+    if found.releases or settings.most_pieces == 1 or len(surface.triangles) > _PARTED:
+        return report
+    wanted = PartingSettings(settings.most_pieces, settings.least_draft)
+    parting = part_surface(surface, face.pull, wanted, progress=part_of(progress, 0.5, 1.0))
+    pulls = parting.pulls
+    if parting.undercut_area > 0.0 or len(pulls) > settings.most_pieces:
+        words = f"No mould in {settings.most_pieces} pieces was found that releases the part."
+        return dataclasses.replace(report, remarks=(*report.remarks, words))
+    return dataclasses.replace(
+        report, piece_pulls=pulls, remarks=(*report.remarks, _piece_words(pulls))
     )
 
 
@@ -256,8 +280,20 @@ def _remarks(
     return tuple(remarks)
 
 
+def _direction(pull: Vector) -> str:
+    x, y, z = (0.0 + round(number, 3) for number in pull)
+    return f"({x:g}, {y:g}, {z:g})"
+
+
+def _piece_words(pulls: tuple[Vector, ...]) -> str:
+    *others, last = (_direction(pull) for pull in pulls)
+    return (
+        f"A mould in {len(pulls)} pieces releases the part, no fewer were found: it leaves them "
+        f"along {', '.join(others)} and {last}."
+    )
+
+
 def _found_words(found: PullFound) -> str:
-    x, y, z = (0.0 + round(number, 3) for number in found.pull)
     searched = (
         f", the best that a search down to {math.degrees(found.resolution):.2g} deg found"
         if found.resolution
@@ -265,11 +301,11 @@ def _found_words(found: PullFound) -> str:
     )
     if found.releases:
         return (
-            f"The part would leave along ({x:g}, {y:g}, {z:g}) with a least draft of "
+            f"The part would leave along {_direction(found.pull)} with a least draft of "
             f"{math.degrees(found.least_draft):.1f} deg{searched}."
         )
     return (
-        f"Along ({x:g}, {y:g}, {z:g}){searched}, {three_figures(found.undercut_area)} mm^2 "
+        f"Along {_direction(found.pull)}{searched}, {three_figures(found.undercut_area)} mm^2 "
         "would still be "
         "held back: part the mould."
     )

@@ -10,7 +10,7 @@ import numpy as np
 import shapely
 from shapely import STRtree
 
-from laywright.arrays import FloatArray, Vector
+from laywright.arrays import FloatArray, IntArray, Vector
 from laywright.mould.frame import upright
 from laywright.mould.visibility import STANDING
 from laywright.surface.triangles import Surface
@@ -33,7 +33,7 @@ _MOST_POINTS = 20_000
 _HAIR = 1e-6
 
 
-def sampled_hidden(surface: Surface, pull: Vector) -> FloatArray:
+def sampled_hidden(surface: Surface, pull: Vector, facets: IntArray | None = None) -> FloatArray:
     """Return the share of every facet's sample points that are hidden along the pull: (m,).
 
     A fine mesh is looked at in the middle of its facets only.
@@ -44,13 +44,16 @@ def sampled_hidden(surface: Surface, pull: Vector) -> FloatArray:
         Open or closed, mm.
     pull : tuple of 3 float
         Unit direction.
+    facets : (k,) int, optional
+        Those that are looked at; the share of the others is 0.
     """
     turn = upright(pull)
     normals = surface.normals @ turn.T
     corners = (surface.vertices @ turn.T)[surface.triangles]
     tilt = normals[:, 2]
     share = np.zeros(len(tilt))
-    targets = np.flatnonzero((tilt >= -STANDING) & (surface.areas > 0.0))
+    asked = np.arange(len(tilt)) if facets is None else facets
+    targets = asked[(tilt[asked] >= -STANDING) & (surface.areas[asked] > 0.0)]
     blockers = np.flatnonzero(tilt < -STANDING if surface.is_closed else np.abs(tilt) > STANDING)
     if len(targets) == 0 or len(blockers) == 0:
         return share

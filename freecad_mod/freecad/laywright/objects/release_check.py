@@ -34,6 +34,12 @@ class ReleaseCheckObject(StageObject):
             f"{LAYER_RIDGE} mm",
         ),
         Property("LeastDraft", "Angle", "Draft that is wanted everywhere, as set by hand", "2 deg"),
+        Property(
+            "MostPieces",
+            "Integer",
+            "Where no direction releases the part, up to so many pieces are tried; 1 for none",
+            4,
+        ),
     )
     reports = (
         Property("WantedDraft", "Angle", "Draft that is wanted for this surface (degrees)"),
@@ -43,15 +49,17 @@ class ReleaseCheckObject(StageObject):
         Property("BestPull", "Vector", "Pull direction with the largest least draft"),
         Property("BestDraft", "Angle", "Least draft along that direction (degrees)"),
         Property("ReleasingPull", "Vector", "Best pull by search, where something is held back"),
+        Property("PiecePulls", "VectorList", "Directions in which the part leaves the pieces"),
         Property("Remarks", "StringList", "What to know before going on"),
     )
 
     def inputs(self, obj):
         face = fresh_result(obj.Face, "a Moulded Face", obj.Label)
         if obj.MouldSurface == _BY_HAND:
-            return face, ReleaseSettings(least_draft=math.radians(obj.LeastDraft.Value))
+            least = math.radians(obj.LeastDraft.Value)
+            return face, ReleaseSettings(least, most_pieces=obj.MostPieces)
         wanted = wanted_draft(MouldFinish(obj.MouldSurface), obj.TextureDepth.Value)
-        return face, ReleaseSettings(wanted.angle, wanted.reason)
+        return face, ReleaseSettings(wanted.angle, wanted.reason, obj.MostPieces)
 
     def show(self, obj, result):
         face = obj.Face.Proxy.kept(obj.Face)
@@ -65,4 +73,5 @@ class ReleaseCheckObject(StageObject):
         obj.ReleasingPull = bridge.vector(
             result.releasing.pull if result.releasing else result.best_pull
         )
+        obj.PiecePulls = [bridge.vector(pull) for pull in result.piece_pulls]
         obj.Remarks = list(result.remarks)
