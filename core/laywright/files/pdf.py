@@ -45,7 +45,8 @@ _FOOT = 20.0
 _CONTINUED = 9.0  # mm, for the title on a further page of a station
 _LEAST_TABLE = 35.0  # mm that must be left on a page for a table to begin there
 _LEAST_CARDS = 50.0  # mm, for the first row of cards and their heading
-_SIZES = (
+_Size = tuple[float, float]
+_SIZES: tuple[_Size, ...] = (
     (1.0, 1.0),
     (1.0, 0.85),
     (1.0, 0.7),
@@ -95,11 +96,21 @@ def pdf_bytes(sheet: Sheet, paper: Paper | str = Paper.A4) -> bytes:
     if not sheet.stations:
         raise InputError(sheet.title, "no station", "at least one", "fill the sheet first")
     chosen = paper_of(paper)
-    pages = _build(sheet, chosen, 0)[1]
-    return _build(sheet, chosen, pages)[0]
+    width, height = (length * mm for length in chosen.size)
+    room = (width - 2.0 * _MARGIN * mm, height - (2.0 * _MARGIN + _HEAD + _FOOT - 10.0) * mm)
+    sizes = [_size_for(title, station, room) for title, station in _titled(sheet)]
+    pages = _build(sheet, chosen, room, sizes, 0)[1]
+    return _build(sheet, chosen, room, sizes, pages)[0]
 
 
-def _build(sheet: Sheet, paper: Paper, pages: int) -> tuple[bytes, int]:
+def _titled(sheet: Sheet) -> list[tuple[str, Station]]:
+    """Return the stations with their numbers in their titles."""
+    return [(f"{n}. {station.title}", station) for n, station in enumerate(sheet.stations, 1)]
+
+
+def _build(
+    sheet: Sheet, paper: Paper, room: tuple[float, float], sizes: list[_Size], pages: int
+) -> tuple[bytes, int]:
     """Return the file and the number of its pages, `pages` written as their total."""
     buffer = io.BytesIO()
     width, height = (length * mm for length in paper.size)
@@ -111,11 +122,9 @@ def _build(sheet: Sheet, paper: Paper, pages: int) -> tuple[bytes, int]:
         creator="Laywright",
         invariant=1,
     )
-    room = (width - 2.0 * _MARGIN * mm, height - (2.0 * _MARGIN + _HEAD + _FOOT - 10.0) * mm)
     templates: list[PageTemplate] = []
     story: list[Flowable] = []
-    for number, station in enumerate(sheet.stations, start=1):
-        title = f"{number}. {station.title}"
+    for number, ((title, station), size) in enumerate(zip(_titled(sheet), sizes, strict=True), 1):
         first, further = f"station {number}", f"station {number}, continued"
         for name, high in ((first, room[1]), (further, room[1] - _CONTINUED * mm)):
             frame = Frame(_MARGIN * mm, (_MARGIN + _FOOT - 10.0) * mm, room[0], high, 0, 0, 0, 0)
@@ -124,20 +133,32 @@ def _build(sheet: Sheet, paper: Paper, pages: int) -> tuple[bytes, int]:
             templates.append(PageTemplate(name, [frame], onPage=painter))
         if number > 1:
             story += [NextPageTemplate(first), PageBreak()]
-        story += [NextPageTemplate(further), *_on_one_page(title, station, room)]
+        story += [NextPageTemplate(further), *_at_size(title, station, room, size)]
     document.addPageTemplates(templates)
     document.build(story)
     return buffer.getvalue(), document.page
 
 
-def _on_one_page(title: str, station: Station, room: tuple[float, float]) -> list[Flowable]:
-    """Return a station, its pictures and letters smaller where that saves it a second page."""
-    for letters, pictures in _SIZES:
-        wide = (room[0] / letters, room[1] / letters)
-        flowables = list(_station(title, station, wide, pictures))
-        if stacked_height(flowables, wide[0]) <= wide[1]:
-            return flowables if letters == 1.0 else [Shrunk(flowables, letters)]
-    return list(_station(title, station, room, 1.0))
+def _size_for(title: str, station: Station, room: tuple[float, float]) -> _Size:
+    """Return the largest size at which a station takes one page; full size where none does."""
+    if not _fits(title, station, room, _SIZES[-1]):
+        return _SIZES[0]
+    return next(size for size in _SIZES if _fits(title, station, room, size))
+
+
+def _fits(title: str, station: Station, room: tuple[float, float], size: _Size) -> bool:
+    wide = (room[0] / size[0], room[1] / size[0])
+    return stacked_height(list(_station(title, station, wide, size[1])), wide[0]) <= wide[1]
+
+
+def _at_size(
+    title: str, station: Station, room: tuple[float, float], size: _Size
+) -> list[Flowable]:
+    """Return a station, its letters and pictures at a size."""
+    letters, pictures = size
+    wide = (room[0] / letters, room[1] / letters)
+    flowables = list(_station(title, station, wide, pictures))
+    return flowables if letters == 1.0 else [Shrunk(flowables, letters)]
 
 
 def _furniture(sheet: Sheet, station: str, above: str, pages: int) -> Any:
