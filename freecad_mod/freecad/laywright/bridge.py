@@ -22,6 +22,7 @@ from laywright.surface.triangles import Surface
 
 __all__ = [
     "axis_of",
+    "edge_arrow",
     "face_table",
     "face_table_from_text",
     "face_table_to_text",
@@ -135,15 +136,8 @@ def axis_of(shape, name):
     A straight edge gives its own, a circle and a round face (cylinder, cone, torus) the axis,
     a flat face its normal.
     """
-    kind = "Edge" if name.startswith("Edge") else "Face"
-    members = shape.Edges if kind == "Edge" else shape.Faces
-    number = name.removeprefix(kind)
-    if not (number.isdigit() and 1 <= int(number) <= len(members)):
-        raise FaceError(
-            name, "no edge or face of this name", "an edge or face of the part", "pick it again"
-        )
-    member = members[int(number) - 1]
-    form = member.Curve if kind == "Edge" else member.Surface
+    member = _member(shape, name)
+    form = member.Curve if name.startswith("Edge") else member.Surface
     direction = form.Direction if type(form).__name__ == "Line" else getattr(form, "Axis", None)
     if direction is None or type(form).__name__ not in _WITH_AXIS:
         raise FaceError(
@@ -153,6 +147,34 @@ def axis_of(shape, name):
             "pick another one",
         )
     return direction.x, direction.y, direction.z
+
+
+def edge_arrow(shape, name):
+    """Return the middle of an edge and its direction there, two (x, y, z) in the document.
+
+    The direction is the one to the positive side of the axis that it follows most, whichever
+    way round the edge was made.
+    """
+    edge = _member(shape, name)
+    if not name.startswith("Edge"):
+        raise FaceError(name, "a face", "an edge of the part", "pick the edge along the warp")
+    middle = edge.getParameterByLength(0.5 * edge.Length)
+    point, along = edge.valueAt(middle), edge.tangentAt(middle)
+    if max(along, key=abs) < 0.0:
+        along = -along
+    return tuple(point), tuple(along)
+
+
+def _member(shape, name):
+    """Return the edge or face of a name."""
+    kind = "Edge" if name.startswith("Edge") else "Face"
+    members = shape.Edges if kind == "Edge" else shape.Faces
+    number = name.removeprefix(kind)
+    if not (number.isdigit() and 1 <= int(number) <= len(members)):
+        raise FaceError(
+            name, "no edge or face of this name", "an edge or face of the part", "pick it again"
+        )
+    return members[int(number) - 1]
 
 
 def shape_signature(shape, names, *settings):
