@@ -1,6 +1,7 @@
 """Maps of a drape: values, steps, legend."""
 
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -30,10 +31,10 @@ def test_shear_is_shown_in_steps_up_to_the_locking_angle(draped):
     ply, cloth = draped
     found = map_of(ply, cloth, MAPS[0])
     assert found.values == pytest.approx(np.degrees(np.abs(ply.drape.shear)))
-    assert found.scale.limits[-1] == pytest.approx(math.degrees(cloth.locking_angle), abs=0.05)
+    assert found.bears == pytest.approx(math.degrees(cloth.locking_angle), abs=0.05)
+    assert found.scale.limits[-1] == found.bears
     assert len(found.colours) == len(ply.surface.triangles)
-    shares = [float(text.rsplit(":", 1)[1].rstrip(" %")) for _, text in found.rows]
-    assert sum(shares) == pytest.approx(100.0, abs=0.3)
+    assert sum(found.shares) == pytest.approx(1.0)
     # On a sphere shear grows outwards on the bias and stays away on the warp and the weft.
     middles = ply.surface.centroids
     outside = np.hypot(middles[:, 0], middles[:, 1]) > 55.0
@@ -52,12 +53,40 @@ def test_stretch_is_shown_in_percent(draped, kind):
     }
     assert found.values == pytest.approx(100.0 * drape_values[kind])
     assert found.scale.unit == "%"
+    assert found.bears == pytest.approx(1.0)
+    assert found.scale.limits.tolist() == pytest.approx([-1.0, -0.1, 0.1, 1.0])
+
+
+@pytest.mark.parametrize(
+    ("largest", "limits"),
+    [
+        (2.3, [0.5, 1.0, 1.5, 2.0, 2.5, 50.0]),
+        (0.01, [0.1, 50.0]),
+        (23.0, [5.0, 10.0, 15.0, 20.0, 25.0, 50.0]),
+        (48.0, [10.0, 20.0, 30.0, 40.0, 50.0]),
+        (70.0, [20.0, 40.0, 50.0]),
+    ],
+)
+def test_shear_is_resolved_in_round_steps_and_the_locking_angle_stays_marked(
+    draped, largest, limits
+):
+    ply, cloth = draped
+    shear = np.radians(np.linspace(0.0, largest, len(ply.surface.triangles)))
+    laid = replace(ply, drape=replace(ply.drape, shear=shear))
+    found = map_of(laid, cloth, MAPS[0])
+    assert found.scale.limits.tolist() == limits
+    past = ply.surface.areas[np.degrees(shear) > 50.0].sum() / ply.surface.area
+    assert found.shares[-1] == pytest.approx(past)
+    assert (len(found.limit_lines) > 0) == (largest > 50.0)
+    assert max(found.shares) < 0.7 or largest < 0.1
 
 
 def test_contours_of_a_field_lie_where_it_takes_the_value():
     plate = shapes.graph(lambda x, y: 0 * x, (-60, 60), (-40, 40), (24, 16))
     values = plate.centroids[:, 0] + 60.0
-    lines = ClothMap(plate, values, stepped("deg", (30.0, 90.0))).contours
+    found = ClothMap(plate, values, stepped("deg", (30.0, 90.0)), 90.0)
+    lines = np.concatenate([found.contours, found.limit_lines])
+    assert np.abs(found.limit_lines[:, :, 0] - 30.0).max() < 2.0
     x = lines[:, :, 0]
     assert np.minimum(np.abs(x + 30.0), np.abs(x - 30.0)).max() < 2.0
     lengths = np.linalg.norm(lines[:, 1] - lines[:, 0], axis=1)

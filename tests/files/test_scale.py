@@ -5,7 +5,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from laywright.files.scale import Ramp, Scale, shades, stepped
+from laywright.files.scale import Ramp, Scale, round_step, shades, stepped
 
 
 def lightness(rgb):
@@ -36,17 +36,24 @@ def test_another_ramp_changes_nothing_but_the_colours(ramp):
     painted = plain.painted(ramp)
     values, weights = np.array([1.0, 7.0, 30.0]), np.ones(3)
     assert painted.limits.tolist() == plain.limits.tolist()
-    assert [text for _, text in painted.rows(values, weights)] == [
-        text for _, text in plain.rows(values, weights)
-    ]
-    assert tuple(colour for colour, _ in painted.rows(values, weights)) == shades(ramp, 4)
+    assert painted.shares(values, weights) == plain.shares(values, weights)
+    assert tuple(map(tuple, painted.colours.tolist())) == shades(ramp, 4)
 
 
 @given(st.lists(st.floats(-50, 50), min_size=1, max_size=40))
 def test_shares_add_up_to_the_whole(values):
-    rows = stepped("deg", (0.0, 10.0, 30.0)).rows(np.array(values), np.ones(len(values)))
-    shares = [float(text.rsplit(":", 1)[1].rstrip(" %")) for _, text in rows]
-    assert sum(shares) == pytest.approx(100.0, abs=0.21)
+    shares = stepped("deg", (0.0, 10.0, 30.0)).shares(np.array(values), np.ones(len(values)))
+    assert sum(shares) == pytest.approx(1.0)
+
+
+@given(st.floats(1e-3, 1e3), st.integers(2, 9))
+def test_a_round_step_reaches_and_the_next_smaller_one_does_not(reach, most):
+    step = round_step(reach, most)
+    figure = f"{step:e}"[0]
+    assert figure in "125"
+    assert most * step >= reach * (1.0 - 1e-6)
+    smaller = step * {"1": 0.5, "2": 0.5, "5": 0.4}[figure]
+    assert most * smaller < reach * (1.0 + 1e-6)
 
 
 def test_a_value_on_a_limit_belongs_below_it():

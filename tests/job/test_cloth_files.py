@@ -81,3 +81,22 @@ def test_a_ply_split_for_its_roll_has_its_seams_on_paper(result):
     (first, *_) = paper_patterns(split)
     seams = [shape.points[0, 1] for shape in first.shapes if shape.layer == "seam"]
     assert seams == pytest.approx([175.0, 200.0])
+
+
+def test_pieces_of_one_ply_are_named_by_their_number(result):
+    first = result.patterns.patterns[0]
+    pieces = [dataclasses.replace(first, piece=number) for number in (1, 2)]
+    patterns = dataclasses.replace(
+        result.patterns, patterns=(*pieces, *result.patterns.patterns[1:])
+    )
+    roll = dataclasses.replace(result.roll, rolls=())
+    written = cloth_files(dataclasses.replace(result, patterns=patterns, roll=roll), Paper.A3)
+    names = sorted(
+        path for path in written if path.startswith("cloth/ply") and path.endswith("svg")
+    )
+    assert [name.split(" E-glass")[0] for name in names] == [
+        "cloth/ply 01 piece 1",
+        "cloth/ply 01 piece 2",
+        "cloth/ply 02",
+        "cloth/ply 03",
+    ]

@@ -19,5 +19,5 @@ def test_every_facet_of_the_working_area_has_its_step(thickness):
     np.testing.assert_array_equal(steps >= 0, body.on_working_area)
     here = scale.steps(np.array([thickness]))[0]
     assert set(steps[body.on_working_area].tolist()) == {here}
-    texts = [text for _, text in scale.rows(np.abs(body.from_cad), np.ones(len(body.from_cad)))]
-    assert texts[here].endswith("100.0 %")
+    shares = scale.shares(np.abs(body.from_cad), np.ones(len(body.from_cad)))
+    assert shares[here] == pytest.approx(1.0)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -12,7 +12,7 @@ from laywright.arrays import FloatArray, floats
 from laywright.cloth.fabric import fabric_of
 from laywright.cloth.lay import DrapedPly
 from laywright.cloth.pattern import Pattern
-from laywright.files.scale import Colour, Ramp, Scale, stepped
+from laywright.files.scale import Ramp, Scale, round_step, stepped
 from laywright.laminate.materials import Cloth
 from laywright.surface.triangles import Surface
 
@@ -20,7 +20,9 @@ __all__ = ["MAPS", "ClothMap", "flat_surface", "map_of"]
 
 MAPS = ("shear", "stretch along the warp", "stretch along the weft")
 
-_STRETCH = stepped("%", (-1.0, -0.1, 0.1, 1.0))
+_SHEAR_STEPS = 5
+_LEAST_SHEAR = 0.5  # degrees: five steps of 0.1
+_LEAST_STRETCH = 0.3  # percent: three steps of 0.1
 
 
 @dataclass(frozen=True, eq=False)
@@ -34,12 +36,15 @@ class ClothMap:
     values : (m,) float
         Shear in degrees, or stretch in percent, of every triangle.
     scale : Scale
-        Its steps; the last limit of a shear map is the locking angle of the cloth.
+        Its steps: round limits that spread over what is found, and what the cloth bears.
+    bears : float
+        What the cloth bears, either way: its locking angle in degrees, or percent of stretch.
     """
 
     surface: Surface
     values: FloatArray
     scale: Scale
+    bears: float
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "values", floats(self.values, -1))
@@ -51,11 +56,31 @@ class ClothMap:
 
     @property
     def contours(self) -> FloatArray:
-        """Lines between the steps, as segments: (k, 2, 3) float, mm.
+        """Lines between the steps below what the cloth bears, as segments: (k, 2, 3) float, mm.
 
-        Values are carried from triangles to points as means weighted by area; in a shear map
-        the innermost line around a spot past the last limit is where the cloth locks.
+        Values are carried from triangles to points as means weighted by area.
         """
+        return self._lines([limit for limit in self.scale.limits if abs(limit) < self.bears])
+
+    @property
+    def limit_lines(self) -> FloatArray:
+        """Lines where the cloth takes all that it bears, as segments: (k, 2, 3) float, mm."""
+        return self._lines([limit for limit in self.scale.limits if abs(limit) >= self.bears])
+
+    @property
+    def shares(self) -> tuple[float, ...]:
+        """Share of the area that every step takes, 0 to 1."""
+        return self.scale.shares(self.values, self.surface.areas)
+
+    def on(self, surface: Surface) -> ClothMap:
+        """Return the same map on other points of the same triangles."""
+        return replace(self, surface=surface)
+
+    def painted(self, ramp: Ramp) -> ClothMap:
+        """Return the same map in the colours of a ramp."""
+        return replace(self, scale=self.scale.painted(ramp))
+
+    def _lines(self, limits: Sequence[float]) -> FloatArray:
         surface = self.surface
         corners = surface.triangles
         weights = np.repeat(surface.areas, 3)
@@ -65,21 +90,8 @@ class ClothMap:
             corners.ravel(), weights=weights * np.repeat(self.values, 3), minlength=count
         )
         smooth = sums / np.where(share > 0.0, share, 1.0)
-        lines = [_level_line(surface, smooth, limit) for limit in self.scale.limits]
-        return floats(np.concatenate(lines), -1, 2, 3)
-
-    def on(self, surface: Surface) -> ClothMap:
-        """Return the same map on other points of the same triangles."""
-        return ClothMap(surface, self.values, self.scale)
-
-    def painted(self, ramp: Ramp) -> ClothMap:
-        """Return the same map in the colours of a ramp."""
-        return ClothMap(self.surface, self.values, self.scale.painted(ramp))
-
-    @property
-    def rows(self) -> tuple[tuple[Colour, str], ...]:
-        """Colour and text of each step with its share of the area."""
-        return self.scale.rows(self.values, self.surface.areas)
+        lines = [_level_line(surface, smooth, limit) for limit in limits]
+        return floats(np.concatenate([np.zeros((0, 2, 3)), *lines]), -1, 2, 3)
 
 
 def _level_line(surface: Surface, values: FloatArray, level: float) -> FloatArray:
@@ -131,9 +143,28 @@ def map_of(ply: DrapedPly, cloth: Cloth, kind: str) -> ClothMap:
     kind : str
         One of `MAPS`.
     """
+    fabric, areas = fabric_of(cloth), ply.surface.areas
     if kind == MAPS[0]:
-        locking = math.degrees(fabric_of(cloth).locking_angle)
-        steps = tuple(round(locking * share, 1) for share in (0.25, 0.5, 0.75, 1.0))
-        return ClothMap(ply.surface, np.degrees(np.abs(ply.drape.shear)), stepped("deg", steps))
-    stretch = ply.drape.warp_stretch if kind == MAPS[1] else ply.drape.weft_stretch
-    return ClothMap(ply.surface, 100.0 * stretch, _STRETCH)
+        shear = np.degrees(np.abs(ply.drape.shear))
+        bears = round(math.degrees(fabric.locking_angle), 1)
+        return ClothMap(ply.surface, shear, _shear_scale(_reach(shear, areas), bears), bears)
+    along = kind == MAPS[1]
+    stretch = 100.0 * (ply.drape.warp_stretch if along else ply.drape.weft_stretch)
+    bears = 100.0 * (fabric.warp_limit if along else fabric.weft_limit)
+    step = min(round_step(max(_reach(np.abs(stretch), areas), _LEAST_STRETCH), 3), 0.5 * bears)
+    return ClothMap(ply.surface, stretch, stepped("%", (-bears, -step, step, bears)), bears)
+
+
+def _shear_scale(reach: float, bears: float) -> Scale:
+    """Return round steps up to what is found, and one limit where the cloth locks."""
+    step = round_step(max(reach, _LEAST_SHEAR), _SHEAR_STEPS)
+    count = max(1, math.ceil(reach / step - 1e-9))
+    below = [round(step * number, 6) for number in range(1, count + 1)]
+    return stepped("deg", (*(limit for limit in below if limit < bears), bears))
+
+
+def _reach(values: FloatArray, areas: FloatArray) -> float:
+    """Return the value that all but a two-hundredth of the area stays below."""
+    order = np.argsort(values)
+    passed = np.searchsorted(np.cumsum(areas[order]), 0.995 * areas.sum())
+    return float(values[order[min(int(passed), len(order) - 1)]])

@@ -6,6 +6,7 @@ however it weighs them, and a grey print see the same order.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
@@ -13,7 +14,7 @@ import numpy as np
 
 from laywright.arrays import FloatArray, IntArray, floats, ints
 
-__all__ = ["Colour", "Ramp", "Scale", "shades", "stepped"]
+__all__ = ["Colour", "Ramp", "Scale", "round_step", "shades", "stepped"]
 
 Colour = tuple[float, float, float]
 
@@ -82,31 +83,26 @@ class Scale:
         """Return the step of each value: (n,) int; a value on a limit is below it."""
         return ints(np.searchsorted(self.limits, values, side="left"), -1)
 
-    def rows(self, values: FloatArray, weights: FloatArray) -> tuple[tuple[Colour, str], ...]:
-        """Return colour and text of every step, with the share of the weights it takes.
+    def shares(self, values: FloatArray, weights: FloatArray) -> tuple[float, ...]:
+        """Return the share of the weights that every step takes, 0 to 1.
 
         Parameters
         ----------
         values, weights : (n,) float
             For example the shear of each triangle, and its area.
+
+        Examples
+        --------
+        >>> stepped("deg", (10.0, 20.0)).shares(np.array([5.0, 25.0]), np.array([3.0, 1.0]))
+        (0.75, 0.0, 0.25)
         """
-        total = float(weights.sum())
-        shares = np.bincount(self.steps(values), weights, len(self.colours)) / (total or 1.0)
-        return tuple(
-            ((float(r), float(g), float(b)), f"{self._words(step)}: {100.0 * share:.1f} %")
-            for step, ((r, g, b), share) in enumerate(zip(self.colours, shares, strict=True))
-        )
+        total = float(weights.sum()) or 1.0
+        taken = np.bincount(self.steps(values), weights, len(self.colours))
+        return tuple((taken / total).tolist())
 
     def painted(self, ramp: Ramp) -> Scale:
         """Return the same steps in the colours of a ramp."""
         return replace(self, colours=_spread(ramp, len(self.colours)))
-
-    def _words(self, step: int) -> str:
-        if step == 0:
-            return f"up to {self.limits[0]:g} {self.unit}"
-        if step == len(self.limits):
-            return f"over {self.limits[-1]:g} {self.unit}"
-        return f"{self.limits[step - 1]:g} to {self.limits[step]:g} {self.unit}"
 
 
 def stepped(unit: str, limits: tuple[float, ...], ramp: Ramp = Ramp.SAND_TO_PLUM) -> Scale:
@@ -114,9 +110,8 @@ def stepped(unit: str, limits: tuple[float, ...], ramp: Ramp = Ramp.SAND_TO_PLUM
 
     Examples
     --------
-    >>> scale = stepped("deg", (10.0, 20.0))
-    >>> [text for _, text in scale.rows(np.array([5.0, 25.0]), np.array([3.0, 1.0]))]
-    ['up to 10 deg: 75.0 %', '10 to 20 deg: 0.0 %', 'over 20 deg: 25.0 %']
+    >>> stepped("deg", (10.0, 20.0)).colours.shape
+    (3, 3)
     """
     return Scale(unit, np.array(limits), _spread(ramp, len(limits) + 1))
 
@@ -124,6 +119,22 @@ def stepped(unit: str, limits: tuple[float, ...], ramp: Ramp = Ramp.SAND_TO_PLUM
 def shades(ramp: Ramp, count: int) -> tuple[Colour, ...]:
     """Return colours spread evenly over a ramp, the palest first."""
     return tuple((float(r), float(g), float(b)) for r, g, b in _spread(ramp, count))
+
+
+def round_step(reach: float, most: int) -> float:
+    """Return the smallest of 1, 2, 5, 10, 20 ... of which at most so many reach a value.
+
+    Examples
+    --------
+    >>> round_step(2.3, 5), round_step(46.0, 5), round_step(0.03, 3)
+    (0.5, 10.0, 0.01)
+    """
+    power = 10.0 ** math.floor(math.log10(reach / most))
+    return next(
+        round(figure * power, 12)
+        for figure in (1.0, 2.0, 5.0, 10.0)
+        if figure * power * most >= reach * (1.0 - 1e-9)
+    )
 
 
 def _spread(ramp: Ramp, count: int) -> FloatArray:

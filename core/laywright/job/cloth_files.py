@@ -39,7 +39,7 @@ def cloth_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
     on_paper = paper_patterns(result)
     layouts = result.roll.layouts
     rolls = [roll_drawing(layout, patterns) for layout in layouts]
-    names = safe_names([f"{p.ply:02d} {p.cloth}" for p in patterns])
+    names = safe_names([_file_name(pattern) for pattern in patterns])
     roll_names = safe_names(
         [
             layout.cloth if layout.name == "roll" else f"{layout.cloth}, {layout.name}"
@@ -61,6 +61,12 @@ def cloth_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
         files[f"cloth/roll {name} (mm).dxf"] = dxf_bytes(drawing)
         files[f"cloth/roll {name} (mm).svg"] = svg_bytes(drawing)
     return files
+
+
+def _file_name(pattern: Pattern) -> str:
+    """Return number, piece where there are several, and cloth of a pattern."""
+    piece = f" piece {pattern.piece}" if pattern.piece else ""
+    return f"{pattern.ply:02d}{piece} {pattern.cloth}"
 
 
 def paper_patterns(result: JobResult) -> list[Drawing]:

@@ -6,17 +6,20 @@ from dataclasses import replace
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.cloth.cut_text import cut_from_text, laid_cut_text
-from laywright.cloth.cuts import CutSettings, Propose
+from laywright.cloth.cuts import Answer, CutSettings, Propose
 from laywright.cloth.datum import Datum
 from laywright.cloth.margins import side_margin
 from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
 from laywright.cloth.start_search import FindStart
+from laywright.errors import InputError
 
 __all__ = ["ClothPatternsObject"]
 
 _BESIDE = 30.0
+_ROUGHLY = 1.2
 _COARSE = 1200  # triangles
 _GIVEN = "point and direction below"
+_EDGE = "picked edge"
 
 
 class ClothPatternsObject(StageObject):
@@ -40,10 +43,15 @@ class ClothPatternsObject(StageObject):
             "DatumFrom",
             "Enumeration",
             "Where the datum arrow comes from",
-            [FindStart.MIDDLE.value, _GIVEN, FindStart.LEAST_SHEAR.value],
+            [FindStart.MIDDLE.value, _GIVEN, _EDGE, FindStart.LEAST_SHEAR.value],
         ),
         Property("DatumPoint", "Vector", "Point of the datum arrow on the face (mm)"),
         Property("DatumDirection", "Vector", "Direction of the arrow", bridge.vector((1, 0, 0))),
+        Property(
+            "DatumEdge",
+            "LinkSubGlobal",
+            "Edge of the part from whose middle the cloth is laid, the datum arrow along it",
+        ),
         Property(
             "WherePastLimits",
             "Enumeration",
@@ -73,10 +81,6 @@ class ClothPatternsObject(StageObject):
     def inputs(self, obj):
         face = fresh_result(obj.Face, "a Moulded Face", obj.Label)
         laminate = fresh_result(obj.Layup, "a Layup", obj.Label)
-        datum = None
-        if obj.DatumFrom == _GIVEN:
-            point, direction = obj.DatumPoint, obj.DatumDirection
-            datum = Datum((point.x, point.y, point.z), (direction.x, direction.y, direction.z))
         cuts = CutSettings(
             cuts=tuple(cut_from_text(line) for line in obj.Cuts),
             propose=Propose(obj.WherePastLimits),
@@ -84,7 +88,8 @@ class ClothPatternsObject(StageObject):
             stagger=obj.Stagger.Value,
         )
         margins = dict(side_margin(text) for text in obj.SideMargins)
-        find = FindStart.MIDDLE if obj.DatumFrom == _GIVEN else FindStart(obj.DatumFrom)
+        datum = _datum_of(obj)
+        find = FindStart.MIDDLE if datum is not None else FindStart(obj.DatumFrom)
         settings = PatternSettings(margin=obj.Margin.Value, margins=margins, find=find)
         return face, laminate, datum, settings, cuts
 
@@ -94,17 +99,28 @@ class ClothPatternsObject(StageObject):
         return face, laminate, datum, few, replace(cuts, propose=Propose.NOTHING)
 
     def places(self, patterns):
-        """Return where the zero of every pattern lies: (x, y) each, mm."""
-        found, along = [], 0.0
-        for pattern in patterns:
+        """Return where the zero of every pattern lies, in rows that make a near square: (x, y)."""
+        sizes = [
+            pattern.cut.max(axis=0) - pattern.cut.min(axis=0) + _BESIDE for pattern in patterns
+        ]
+        across = max(math.sqrt(sum(x * y for x, y in sizes)), *(x for x, _ in sizes), 0.0)
+        found, along, up, row = [], 0.0, 0.0, 0.0
+        for pattern, (width, height) in zip(patterns, sizes, strict=True):
+            if along > 0.0 and along + width > across * _ROUGHLY:
+                along, up, row = 0.0, up + row, 0.0
             low = pattern.cut.min(axis=0)
-            found.append((along - low[0], -low[1]))
-            along += pattern.cut[:, 0].max() - low[0] + _BESIDE
+            found.append((along - low[0], up - low[1]))
+            along, row = along + width, max(row, height)
         return found
 
     def take_proposed(self, obj):
         """Accept the proposed cuts: they become cuts to make."""
         obj.Cuts = [*obj.Cuts, *(line for line in obj.ProposedCuts if line not in obj.Cuts)]
+
+    def refuse_proposed(self, obj):
+        """Refuse the proposed cuts: they are listed as refused, and others are looked for."""
+        refused = [f"{line}, {Answer.REFUSED.value}" for line in obj.ProposedCuts]
+        obj.Cuts = [*obj.Cuts, *(line for line in refused if line not in obj.Cuts)]
 
     def show(self, obj, result):
         outlines = []
@@ -127,3 +143,15 @@ class ClothPatternsObject(StageObject):
         obj.ProposedCuts = [laid_cut_text(cut) for cut in proposed]
         obj.MadeCuts = [laid_cut_text(cut) for ply in result.draped for cut in ply.cuts]
         obj.Remarks = list(result.remarks)
+
+
+def _datum_of(obj):
+    """Return the datum where a person sets it, None where it is found."""
+    if obj.DatumFrom == _GIVEN:
+        return Datum(tuple(obj.DatumPoint), tuple(obj.DatumDirection))
+    if obj.DatumFrom == _EDGE:
+        if obj.DatumEdge is None:
+            raise InputError("datum edge", "none", "an edge of the part", "pick one")
+        part, names = obj.DatumEdge
+        return Datum(*bridge.edge_arrow(bridge.placed_shape(part), names[0]))
+    return None

@@ -69,8 +69,8 @@ _FIRST_RESIN = "Laminating epoxy, slow hardener"
 
 
 # Where flat drawings stand beside the part, mm, and what is not shown at first.
-_BESIDE = {"ClothPatterns": (150.0, 0.0), "RollPlan": (150.0, -1400.0)}
-_HIDDEN = ("MouldedFace", "MouldBody")
+_BESIDE = {"ClothPatterns": (60.0, 0.0), "RollPlan": (60.0, -1400.0)}
+_HIDDEN = ("MouldedFace", "MouldBody", "RollPlan")
 
 
 class JobObject:

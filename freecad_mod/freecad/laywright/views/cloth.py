@@ -4,12 +4,15 @@ import FreeCAD
 from pivy import coin
 
 from freecad.laywright import bridge, host, preferences
-from freecad.laywright.qt import QtCore
+from freecad.laywright.ahead import bring_up_to_date
+from freecad.laywright.qt import QtCore, translate
 from freecad.laywright.views.base import StageView
 from freecad.laywright.views.coloured import ColouredSurface
-from freecad.laywright.views.legend import Legend
+from freecad.laywright.views.legend import Legend, place_legends
 from freecad.laywright.views.lines import SceneLines
+from freecad.laywright.views.step_rows import step_rows
 from laywright.cloth.maps import MAPS, flat_surface, map_of
+from laywright.errors import Cancelled
 
 __all__ = ["ClothView"]
 
@@ -35,6 +38,7 @@ class ClothView(StageView):
             vobj.MapPlace = [_PART, _FLAT]
         self.surface = ColouredSurface(vobj)
         self.contours = SceneLines(vobj, _CONTOUR_COLOUR, 1.0, coin.SoSeparator)
+        self.limits = SceneLines(vobj, _CONTOUR_COLOUR, 3.0, coin.SoSeparator)
         self.cuts = SceneLines(vobj, _CUT_COLOUR, 4.0, coin.SoAnnotation)
         self.legend = Legend(vobj)
         self.refresh_soon()
@@ -48,22 +52,40 @@ class ClothView(StageView):
             self.refresh_soon()
 
     def setupContextMenu(self, vobj, menu):
-        """Offer the maps of every ply in the tree's context menu."""
-        for kind in vobj.getEnumerationsOfProperty("Map"):
-            action = menu.addAction(kind)
-            action.triggered.connect(lambda *_, kind=kind: setattr(vobj, "Map", kind))
-
-        place = _FLAT if vobj.MapPlace == _PART else _PART
-        action = menu.addAction(place)
-        action.triggered.connect(lambda *_: setattr(vobj, "MapPlace", place))
+        """Offer the maps, whose ply and where they lie in the tree's context menu."""
+        self._offer(menu, vobj, "Map", {kind: _spoken(kind) for kind in (_NONE, *MAPS)})
+        kept = _kept(vobj.Object)
+        if kept is not None:
+            shown = menu.addMenu(translate("Laywright", "Ply that is shown"))
+            names = {number: _ply_name(vobj.Object, number) for number in _plies(kept)}
+            self._offer(shown, vobj, "MapPly", names)
+        self._offer(menu, vobj, "MapPlace", {place: _spoken(place) for place in (_PART, _FLAT)})
         if vobj.Object.ProposedCuts:
-            action = menu.addAction("Make the proposed cuts")
-            action.triggered.connect(lambda *_: self._take_proposed(vobj.Object))
+            action = menu.addAction(translate("Laywright", "Make the proposed cuts"))
+            action.triggered.connect(lambda *_: self._take(vobj.Object, "take_proposed"))
+            action = menu.addAction(translate("Laywright", "Refuse the proposed cuts"))
+            action.triggered.connect(lambda *_: self._take(vobj.Object, "refuse_proposed"))
 
-    def _take_proposed(self, obj):
-        with host.transaction(obj.Document, "Make the proposed cuts"):
-            obj.Proxy.take_proposed(obj)
-        obj.Document.recompute()
+    @staticmethod
+    def _offer(menu, vobj, name, words):
+        """Add an entry for each value of a view property, the present one ticked."""
+        menu.addSeparator()
+        for value, text in words.items():
+            action = menu.addAction(text)
+            action.setCheckable(True)
+            action.setChecked(getattr(vobj, name) == value)
+            action.triggered.connect(lambda *_, value=value: setattr(vobj, name, value))
+
+    @staticmethod
+    def _take(obj, answer):
+        """Answer what is proposed, as one step of undo; see `ClothPatternsObject`."""
+        title = translate("Laywright", "Proposed cuts")
+        try:
+            with host.transaction(obj.Document, title):
+                getattr(obj.Proxy, answer)(obj)
+                bring_up_to_date(obj.Document, obj.Label)
+        except Cancelled:
+            return
 
     def refresh_soon(self):
         """Refresh when FreeCAD has finished what it does now."""
@@ -74,38 +96,40 @@ class ClothView(StageView):
         try:
             vobj = self.ViewObject
             obj = vobj.Object
-            kept = obj.Proxy.kept(obj) if getattr(obj, "Digest", "") else None
+            kept = _kept(obj)
             shown = bool(vobj.Visibility and kept is not None and vobj.Map != _NONE)
             on_part = vobj.Visibility and not (shown and vobj.MapPlace == _FLAT)
             self._draw_cuts(obj, kept if on_part else None)
             self.contours.write([])
+            self.limits.write([])
             if shown:
                 self._draw_map(vobj, obj, kept)
             self.surface.show(shown)
             self.legend.show(shown)
+            place_legends(obj.Document)
         except ReferenceError:
             return  # deleted meanwhile
         except RuntimeError as problem:
             FreeCAD.Console.PrintWarning(f"{problem}\n")
 
     def _draw_map(self, vobj, obj, kept):
-        number = min(max(vobj.MapPly, 1), len(kept.draped))
+        number = min(max(vobj.MapPly, 1), max(_plies(kept)))
         ply = kept.draped[number - 1]
         layup = obj.Layup.Proxy.kept(obj.Layup).layup
         found = map_of(ply, layup.plies[number - 1].cloth, vobj.Map)
         found = found.painted(preferences.ramp())
+        placement = obj.Placement
         if vobj.MapPlace == _FLAT:
+            placement = FreeCAD.Placement()
             places = obj.Proxy.places(kept.patterns)
             own = [k for k, pattern in enumerate(kept.patterns) if pattern.ply == number]
             flat = flat_surface(ply, [kept.patterns[k] for k in own], [places[k] for k in own])
             found = found.on(flat)
-            points, triangles, colours = bridge.scene_lists(found, FreeCAD.Placement())
-            self.contours.write(bridge.scene_lines(found.contours, FreeCAD.Placement()))
-        else:
-            points, triangles, colours = bridge.scene_lists(found, obj.Placement)
-            self.contours.write(bridge.scene_lines(found.contours, obj.Placement))
-        self.surface.write(points, triangles, colours)
-        self.legend.write([(None, f"{layup.ply_name(number)}: {vobj.Map}"), *found.rows])
+        self.surface.write(*bridge.scene_lists(found, placement))
+        self.contours.write(bridge.scene_lines(found.contours, placement))
+        self.limits.write(bridge.scene_lines(found.limit_lines, placement))
+        title = f"{_ply_name(obj, number)}: {_spoken(vobj.Map)}"
+        self.legend.write([(None, title), *step_rows(found.scale, found.shares, found.bears)])
 
     def _draw_cuts(self, obj, kept):
         """Draw the cuts on the part: those made, and those proposed and not made."""
@@ -116,3 +140,31 @@ class ClothView(StageView):
             lines = [cut.line for ply in kept.draped for cut in ply.cuts]
             lines += [cut.line for cut in proposed if cut.ply not in made]
         self.cuts.write(bridge.scene_lines(lines, obj.Placement))
+
+
+def _kept(obj):
+    return obj.Proxy.kept(obj) if getattr(obj, "Digest", "") else None
+
+
+def _plies(kept):
+    """Return the numbers of the plies."""
+    return range(1, len(kept.draped) + 1)
+
+
+def _ply_name(obj, number):
+    """Return what a ply is called, its number in the language of the window."""
+    layup = obj.Layup.Proxy.kept(obj.Layup).layup
+    own = layup.plies[number - 1].name
+    return own or translate("Laywright", "ply {0}").format(number)
+
+
+def _spoken(value):
+    """Return a choice of the view properties in the language of the window."""
+    return {
+        _NONE: translate("Laywright", "outlines only"),
+        MAPS[0]: translate("Laywright", "shear"),
+        MAPS[1]: translate("Laywright", "stretch along the warp"),
+        MAPS[2]: translate("Laywright", "stretch along the weft"),
+        _PART: translate("Laywright", "on the part"),
+        _FLAT: translate("Laywright", "on the flat patterns"),
+    }[value]

@@ -8,6 +8,7 @@ from freecad.laywright.views.base import StageView, Toggle
 from freecad.laywright.views.legend import Legend, place_legends
 from freecad.laywright.views.places import Places
 from freecad.laywright.views.signs import Signs
+from freecad.laywright.views.step_rows import step_rows
 from laywright.files.scale import shades
 from laywright.mould.exploded import signs
 from laywright.mould.from_cad import distance_steps
@@ -155,16 +156,20 @@ class ScanView(FacetView):
         surface = reading.surface
         areas = surface.patch_areas.tolist()
         rows = [
-            (shade, f"{name}: {area:.0f} mm2")
+            (shade, f"{name}: {area:.0f} mm²")
             for shade, name, area in zip(_REGION_SHADES, surface.patch_names, areas, strict=False)
         ]
         if len(areas) > len(rows):
-            rows.append((None, f"and {len(areas) - len(rows)} more"))
+            rows.append((None, _more(len(areas) - len(rows))))
         return (*rows, *((_DEFECT, str(defect)) for defect in reading.defects))
 
 
 def _shown(obj):
     return obj.Proxy.kept(obj) if hasattr(obj, "Digest") and obj.Digest else None
+
+
+def _more(count):
+    return translate("Laywright", "and {0} more").format(count)
 
 
 class MouldView(FacetView):
@@ -191,7 +196,7 @@ class MouldView(FacetView):
             return ()
         scale, _ = self._steps(body)
         away = abs(body.from_cad[body.working.triangles]).mean(axis=1)
-        rows = scale.rows(away, body.working.areas)
+        rows = step_rows(scale, scale.shares(away, body.working.areas))
         words = translate("Laywright", "off the part {0}")
         return tuple(((*colour, 0.0), words.format(text)) for colour, text in rows)
 
