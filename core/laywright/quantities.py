@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 import re
-from functools import cache
+from functools import cache, lru_cache
 
 import pint
 
@@ -62,7 +62,17 @@ def magnitude(value: QuantityLike, unit: str, name: str) -> float:
     >>> magnitude("5 %", "1", "extra share")
     0.05
     """
-    quantity = _parsed(value, unit, name) if isinstance(value, str) else value
+    return _read(value, unit, name) if isinstance(value, str) else _converted(value, unit, name)
+
+
+@lru_cache(maxsize=4096)
+def _read(text: str, unit: str, name: str) -> float:
+    """Return a text as a number; material cards say the same ones again and again."""
+    return _converted(_parsed(text, unit, name), unit, name, text)
+
+
+def _converted(quantity: Quantity, unit: str, name: str, text: str = "") -> float:
+    value = text or quantity
     try:
         result = float(quantity.to(unit).magnitude)
     except (pint.PintError, ArithmeticError, AttributeError) as problem:

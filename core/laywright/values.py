@@ -33,6 +33,7 @@ T = TypeVar("T")
 _ARRAY = "$array"
 _EPOCH = (1980, 1, 1, 0, 0, 0)
 _DIGEST_DECIMALS = 7
+_AS_THEY_ARE = frozenset((type(None), bool, int, float, str))
 
 
 def plain(value: object) -> tuple[Any, list[Array]]:
@@ -55,11 +56,15 @@ def plain(value: object) -> tuple[Any, list[Array]]:
 
 
 def _plain(value: object, arrays: list[Array]) -> Any:
+    kind: type = type(value)
+    if kind in _AS_THEY_ARE:
+        return value
     if isinstance(value, np.ndarray):
         arrays.append(value)
         return {_ARRAY: len(arrays) - 1}
-    if dataclasses.is_dataclass(value) and not isinstance(value, type):
-        return {f.name: _plain(getattr(value, f.name), arrays) for f in dataclasses.fields(value)}
+    names = _field_names(kind)
+    if names is not None:
+        return {name: _plain(getattr(value, name), arrays) for name in names}
     if isinstance(value, (tuple, list)):
         return [_plain(item, arrays) for item in value]
     if isinstance(value, dict):
@@ -68,9 +73,17 @@ def _plain(value: object, arrays: list[Array]) -> Any:
         return value.value
     if isinstance(value, np.generic):
         return value.item()
-    if value is None or isinstance(value, (bool, int, float, str)):
+    if isinstance(value, (int, float, str)):
         return value
-    raise TypeError(f"a {type(value).__name__} has no plain form")
+    raise TypeError(f"a {kind.__name__} has no plain form")
+
+
+@cache
+def _field_names(kind: type) -> tuple[str, ...] | None:
+    """Return the names of a dataclass's fields; None for any other kind of value."""
+    if not dataclasses.is_dataclass(kind):
+        return None
+    return tuple(field.name for field in dataclasses.fields(kind))
 
 
 def digest(*values: object) -> str:
