@@ -20,6 +20,7 @@ __all__ = ["Cover", "Zone", "cover_of", "share_above"]
 
 _FINE = 0.5
 _CRUMB = 1e-5
+_HALVINGS = 40
 
 
 @dataclass(frozen=True)
@@ -92,10 +93,26 @@ class Cover:
         share /= share.sum(axis=1, keepdims=True)
         return floats(np.einsum("ni,ni->n", share, values[self.mesh.triangles[owner]]), -1)
 
-    def share(self, number: int) -> FloatArray:
-        """Return the share of each triangle that a local ply covers: (m,) float."""
-        place = [ply.ply for ply in self.local].index(number)
-        return share_above(self.depths[place][self.mesh.triangles])
+    def share(self, number: int, area: float) -> FloatArray:
+        """Return the share of each triangle that a local ply covers: (m,) float.
+
+        Parameters
+        ----------
+        number : int
+            Of the ply.
+        area : float, mm^2
+            Of what it covers, which these shares add up to: its end is shifted by a part of the
+            triangles' size for that, no further than by one side.
+        """
+        corners = self.depths[[ply.ply for ply in self.local].index(number)][self.mesh.triangles]
+        areas = self.mesh.areas
+        side = float(np.sqrt(areas.mean()))
+        low, high = -side, side
+        for _ in range(_HALVINGS):
+            shift = 0.5 * (low + high)
+            over = float(areas @ share_above(corners + shift)) > area
+            low, high = (low, shift) if over else (shift, high)
+        return share_above(corners + 0.5 * (low + high))
 
     def zones(self, throughout: tuple[int, ...]) -> tuple[Zone, ...]:
         """Return the zones, the largest first; none where no ply is local.

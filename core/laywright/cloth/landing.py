@@ -131,7 +131,8 @@ def _ends(patterns: PatternSet, axes: FloatArray, corner: FloatArray) -> list[Li
         for line in shapely.get_parts(lines):
             points = shapely.get_coordinates(line)
             shapes.append(Line("local", points))
-            x, y = points[int(np.argmax(points @ np.array([1.0, 1.0])))].tolist()
+            turn = 0.6 * number  # so that numbers of one reinforcement stand beside each other
+            x, y = points[int(np.argmax(points @ [np.cos(turn), np.sin(turn)]))].tolist()
             shapes.append(Label("label", f"{number}", (x, y), 0.7 * _LETTER))
     return shapes
 

@@ -81,6 +81,6 @@ def _extended(points: FloatArray, by: float) -> FloatArray:
     """Return a line made longer straight ahead at both ends."""
     ends = []
     for line in (points[::-1], points):
-        way = line[-1] - line[max(len(line) - 4, 0)]
+        way = line[-1] - line[-2]
         ends.append((line[-1] + by * way / np.linalg.norm(way))[None])
     return np.concatenate([ends[0], points, ends[1]])

@@ -12,6 +12,7 @@ from laywright.cloth.fabric import Start, fabric_of
 from laywright.cloth.pieces import drape_apart, own_datum
 from laywright.cloth.place import nearest_place
 from laywright.cloth.region import region_of
+from laywright.laminate.extents import Round
 from laywright.laminate.plies import Ply
 from laywright.progress import Progress, silent
 from laywright.surface.lines import away_from_lines
@@ -36,8 +37,9 @@ def lay_on_region(
 ) -> DrapedPly:
     """Lay a local ply.
 
-    Each piece of it starts at the datum if that lies on it; else in its middle, or well inside
-    it where its middle lies beside it, with the datum arrow carried there.
+    A round patch starts in its middle, any other piece at the datum if that lies on it, else in
+    its middle too, or well inside it where its middle lies beside it; the datum arrow is carried
+    there.
 
     Parameters
     ----------
@@ -67,14 +69,15 @@ def lay_on_region(
     for piece in np.argsort(-areas, kind="stable").tolist():
         part = below.part(below.components == piece)
         near = nearest_place(part, origin).point(part)
-        here = float(np.linalg.norm(near - origin)) <= reach
+        here = float(np.linalg.norm(near - origin)) <= reach and not isinstance(own.extent, Round)
         starts[piece] = (
             datum if here else own_datum(cover.mesh, flat, part, datum, _middle(part, datum))
         )
     laid = drape_apart(
         surface, fabric_of(ply.cloth), starts, ply.angle, start=start, progress=progress
     )
-    return DrapedPly(surface, laid.drape, laid.pieces, ends=region.ends, share=cover.share(number))
+    share = cover.share(number, region.area)
+    return DrapedPly(surface, laid.drape, laid.pieces, ends=region.ends, share=share)
 
 
 def _middle(part: Surface, datum: Datum) -> FloatArray:

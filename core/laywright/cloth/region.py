@@ -77,13 +77,14 @@ def region_of(mesh: Surface, named: Surface, ply: LocalPly) -> Region:
     spacing = spacing_for(mesh, len(mesh.triangles))
     for _ in range(_TRIES):
         fine = refined_between(mesh, depth, 0.0, 0.0, spacing)
-        rough = float(fine.areas[depth(fine)[fine.triangles].sum(axis=1) > 0.0].sum())
+        found = depth(fine)
+        rough = float(fine.areas[found[fine.triangles].sum(axis=1) > 0.0].sum())
         enough = spacing_for(fine, round(_TRIANGLES * fine.area / rough)) if rough else 0.0
-        if spacing <= _AMPLE * enough:
+        if spacing <= _AMPLE * enough or (not rough and found.max() < -spacing):
             break
         spacing = enough or _LESS * spacing
-    ply.check(depth(fine))
-    divided, value, _ = divided_along(fine, depth(fine), np.empty((len(fine.vertices), 0)))
+    ply.check(found)
+    divided, value, _ = divided_along(fine, found, np.empty((len(fine.vertices), 0)))
     inside = above(divided, value)
     if not inside.any():
         raise GeometryError(

@@ -63,7 +63,7 @@ def section_drawing(laminate: Laminate, width: float = 60.0) -> Drawing:
         wide = width
         if ply.extent is not None:
             text, wide = f"{text}, {extent_text(ply.extent)}", _LOCAL * width
-        shapes += _box("ply", (wide, height, tall), _FILLS[ply.cloth.fibre.kind], text)
+        shapes += _box("ply", (wide, height, tall), _FILLS[ply.cloth.fibre.kind], text, width)
         shapes += _strokes(wide, height, tall, ply.angle)
         height += tall
         core = layup.core
@@ -71,7 +71,7 @@ def section_drawing(laminate: Laminate, width: float = 60.0) -> Drawing:
             tall = min(max(_CORE[0], 2.0 * core.thickness), _CORE[1])
             sheet = core.sheet.name.replace("^3", "³")
             text = f"core  {sheet}, {core.thickness:g} mm"
-            shapes += _box("core", (width, height, tall), _CORE_FILL, text)
+            shapes += _box("core", (width, height, tall), _CORE_FILL, text, width)
             height += tall
     where = "without local plies" if layup.local else "in all"
     total = f"{laminate.thickness:.2f} mm {where}, {laminate.areal_mass:.0f} g/m²"
@@ -104,11 +104,12 @@ def _box(
     place: tuple[float, float, float],
     fill: tuple[float, float, float],
     text: str,
+    beside: float,
 ) -> list[Line | Label]:
     """Return a layer and its words; `place` is its width, where it begins and how tall it is."""
     width, low, tall = place
     corners = np.array([[0.0, low], [width, low], [width, low + tall], [0.0, low + tall]])
-    middle = (width + 3.0 + 0.5 * width_of(text, _LETTER), low + 0.5 * tall)
+    middle = (beside + 3.0 + 0.5 * width_of(text, _LETTER), low + 0.5 * tall)
     return [Line(layer, corners, True, fill), Label("text", text, middle, _LETTER)]
 
 

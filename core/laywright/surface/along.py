@@ -70,7 +70,7 @@ class Along:
         # Close to a bent edge the straight way is nearer the truth than a straight front.
         near = _BESIDE * float(np.median(np.linalg.norm(lines[:, 1] - lines[:, 0], axis=1)))
         start = np.where(straight <= near, straight, np.inf)
-        return floats(_spread(self._surface, start, _ahead_of_a_line), -1)
+        return floats(_spread(self._surface, start, _ahead_of_a_line, straight), -1)
 
     def into_patches(self, names: tuple[str, ...]) -> FloatArray:
         """Return how far every vertex lies inside some patches: (n,) float, mm.
@@ -108,7 +108,7 @@ class Along:
         near = np.unique(corners[crossed | touched])
         start = np.full(len(straight), np.inf)
         start[near] = straight[near]
-        far = np.minimum(_spread(self._surface, start, _ahead_of_a_line), self._size)
+        far = np.minimum(_spread(self._surface, start, _ahead_of_a_line, straight), self._size)
         return floats(np.where(inside, far, -far), -1)
 
     def _side_of(self, within: Array) -> Array:
@@ -136,8 +136,14 @@ def _filled(surface: Surface) -> Surface:
     return Surface(np.concatenate(points), every, np.zeros(len(every), dtype=np.int64), ("filled",))
 
 
-def _spread(surface: Surface, start: FloatArray, step: _Step) -> FloatArray:
-    """Return distances that grow from known ones, each the least that a triangle gives."""
+def _spread(
+    surface: Surface, start: FloatArray, step: _Step, least: FloatArray | None = None
+) -> FloatArray:
+    """Return distances that grow from known ones, each the least that a triangle gives.
+
+    Where fronts from two sides meet, a straight front across a triangle comes out too near; no
+    distance is less than the straight way, `least`.
+    """
     triangles = surface.triangles
     corners = surface.corners
     sides = [np.linalg.norm(corners[:, k - 1] - corners[:, k - 2], axis=1) for k in range(3)]
@@ -156,6 +162,8 @@ def _spread(surface: Surface, start: FloatArray, step: _Step) -> FloatArray:
                 found[known],
                 step(from_a[known], from_b[known], base[known], to_a[known], to_b[known]),
             )
+            if least is not None:
+                found = np.maximum(found, least[c])
             np.minimum.at(distance, c, found)
         changed = distance < before - _STILL
     return distance

@@ -13,7 +13,6 @@ from laywright.surface.triangles import Surface
 __all__ = ["refined_between"]
 
 _PASSES = 24
-_SLACK = 1.5
 
 
 def refined_between(
@@ -45,7 +44,7 @@ def refined_between(
     for _ in range(_PASSES):
         corners = value(surface)[surface.triangles]
         sides = np.linalg.norm(surface.corners - np.roll(surface.corners, 1, axis=1), axis=2)
-        reach = _SLACK * sides.max(axis=1)  # no distance changes by more than the way
+        reach = sides.max(axis=1)  # no distance changes by more than the way
         wanted = (corners.max(axis=1) + reach >= low) & (corners.min(axis=1) - reach <= high)
         table = surface.edges
         near = np.zeros(len(table.ends), dtype=bool)
