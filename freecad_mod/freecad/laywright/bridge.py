@@ -32,12 +32,10 @@ __all__ = [
     "mesh_signature",
     "outlines_of",
     "placed_shape",
-    "read_result",
     "scene_lines",
     "scene_lists",
     "shape_of_faces",
     "shape_signature",
-    "store_result",
     "surface_from_shape",
     "upper_faces",
     "vector",
@@ -383,19 +381,3 @@ def scene_lines(lines, placement):
     """Return lines, (k, 3) float each, mm, as lists for a scene; see `scene_lists`."""
     matrix = np.array(placement.inverse().toMatrix().A).reshape(4, 4)
     return [(np.asarray(line) @ matrix[:3, :3].T + matrix[:3, 3]).tolist() for line in lines]
-
-
-def store_result(obj, result):
-    """Keep a stage's result inside the document, in the object's property Result."""
-    with tempfile.TemporaryDirectory() as folder:
-        path = Path(folder) / f"{obj.Name}.result"
-        path.write_bytes(values.pack(result))
-        obj.Result = str(path)
-
-
-def read_result(obj, kind):
-    """Return the stored result of an object, or None where there is none."""
-    path = obj.Result
-    if not path or not Path(path).is_file():
-        return None
-    return values.unpack(kind, Path(path).read_bytes(), obj.Label)

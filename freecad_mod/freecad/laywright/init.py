@@ -41,6 +41,13 @@ class _Documents:
 
     slotRedoDocument = slotUndoDocument
 
+    def slotFinishSaveDocument(self, document, path):
+        """Say it when a document was not saved whole: FreeCAD itself is silent on a full disk."""
+        if any(_ours(obj) for obj in document.Objects):
+            from freecad.laywright.saved import warn_if_half
+
+            warn_if_half(document, path)
+
     def _mark(self, document):
         if any(_ours(obj) for obj in document.Objects):
             from freecad.laywright.staleness import mark

@@ -12,7 +12,8 @@ from dataclasses import dataclass
 
 import FreeCAD
 
-from freecad.laywright import bridge, host
+from freecad.laywright import host
+from freecad.laywright.objects.kept_value import check_value, read_value, store_value
 from freecad.laywright.sentence import tell
 from laywright.errors import InputError, LaywrightError
 
@@ -173,10 +174,13 @@ class StageObject:
     def execute(self, obj):
         """Bring the result up to date; an error leaves the kept result as it was."""
         previous = self.kept(obj)
+        self._is_lost = False
         try:
             refuse_newer(obj)
             inputs = self.inputs(obj)
             result = self._result(obj, previous, inputs)
+            if previous is None or result.digest != previous.digest:
+                store_value(obj, "Result", result)
         except LaywrightError as problem:
             self.problem = problem
             obj.Status = f"out of date: {problem}"
@@ -185,7 +189,6 @@ class StageObject:
             obj.Status = f"out of date: {type(problem).__name__}: {problem}"
             raise
         if previous is None or result.digest != previous.digest:
-            bridge.store_result(obj, result)
             self._kept = result
             obj.Digest = result.digest
             self.settle(obj, result)
@@ -198,6 +201,10 @@ class StageObject:
             obj.MadeFrom = made_from
         if obj.Status != "up to date":
             obj.Status = "up to date"
+
+    def mustExecute(self, obj):
+        """Return whether it is computed although no input has changed: what was kept is lost."""
+        return self._is_lost
 
     def _result(self, obj, previous, inputs):
         """Return the result for these inputs: kept, at hand already, or computed now."""
@@ -218,6 +225,10 @@ class StageObject:
             FreeCAD.Console.PrintWarning(f"{problem}\n")
             return
         self.ensure_properties(obj)
+        try:
+            check_value(obj, "Result")
+        except LaywrightError as problem:
+            self._lost(obj, problem)
 
     def dumps(self):
         """Nothing of the proxy is stored: everything stands in properties."""
@@ -227,6 +238,7 @@ class StageObject:
         self._forget()
 
     def _forget(self):
+        self._is_lost = False
         self._kept = self.previewed = self.at_hand = self.rehearsed = self.problem = None
 
     __getstate__ = dumps
@@ -238,11 +250,19 @@ class StageObject:
         """Return the kept result, or None."""
         if self._kept is None or self._kept.digest != obj.Digest:
             try:
-                self._kept = bridge.read_result(obj, self.result_type)
+                self._kept = read_value(obj, "Result", self.result_type)
             except LaywrightError as problem:
-                FreeCAD.Console.PrintWarning(f"{problem}\n")
                 self._kept = None
+                if not FreeCAD.isRestoring():  # files come after properties; see onDocumentRestored
+                    self._lost(obj, problem)
         return self._kept
+
+    def _lost(self, obj, problem):
+        """Say once that the kept result cannot be read, and have it computed again."""
+        if not self._is_lost:
+            FreeCAD.Console.PrintWarning(f"{problem}\n")
+            obj.Status = f"out of date: {problem}"
+            self._is_lost = True
 
     def changed(self, obj):
         """Return the names of the inputs that are not what the kept result was made from."""

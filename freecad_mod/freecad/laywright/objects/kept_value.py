@@ -4,21 +4,72 @@ import tempfile
 from pathlib import Path
 
 from laywright import values
+from laywright.archives import archive_entries
+from laywright.errors import FileError
 
-__all__ = ["read_value", "store_value"]
+__all__ = ["check_value", "read_value", "store_value"]
 
 
 def store_value(obj, name, value):
-    """Keep a value in the property `name`, a FileIncluded: saved, copied and undone with it."""
-    with tempfile.TemporaryDirectory() as folder:
-        path = Path(folder) / f"{obj.Name}.{name}"
-        path.write_bytes(values.pack(value))
-        setattr(obj, name, str(path))
+    """Keep a value in the property `name`, a FileIncluded: saved, copied and undone with it.
+
+    Raises
+    ------
+    FileError
+        If the disk that FreeCAD keeps open documents on has no room for it.
+    """
+    packed = values.pack(value)
+    problem = "not all of it was kept"
+    try:
+        with tempfile.TemporaryDirectory() as folder:
+            path = Path(folder) / f"{obj.Name}.{name}"
+            path.write_bytes(packed)
+            setattr(obj, name, str(path))
+        whole = Path(getattr(obj, name)).stat().st_size == len(packed)
+    except OSError as found:
+        whole, problem = False, found.strerror
+    if not whole:
+        raise FileError(
+            _where(obj, name),
+            f"a disk that takes no more ({problem})",
+            f"{len(packed) / 2**20:.1f} MiB in the folder for temporary files, twice",
+            "free some space and recompute",
+        )
 
 
 def read_value(obj, name, kind):
-    """Return the value that the property `name` holds, None where there is none."""
+    """Return the value that the property `name` holds, None where it holds none.
+
+    Raises
+    ------
+    FileError
+        If it is damaged or has gone.
+    """
+    packed = _packed(obj, name)
+    return None if packed is None else values.unpack(kind, packed, _where(obj, name))
+
+
+def check_value(obj, name):
+    """Raise a FileError if the property `name` holds an archive that is damaged or has gone."""
+    packed = _packed(obj, name)
+    if packed is not None:
+        archive_entries(packed, _where(obj, name))
+
+
+def _packed(obj, name):
     path = getattr(obj, name)
-    if not path or not Path(path).is_file():
+    if not path:
         return None
-    return values.unpack(kind, Path(path).read_bytes(), f"{obj.Label}, {name}")
+    try:
+        return Path(path).read_bytes()
+    except OSError as problem:
+        raise FileError(
+            _where(obj, name),
+            f"nothing ({problem.strerror})",
+            "what was stored in the document",
+            "recompute the object, or take an earlier copy of the document",
+        ) from problem
+
+
+def _where(obj, name):
+    return f"{obj.Label}, {name}"
