@@ -18,9 +18,10 @@ from laywright.cloth.energy import Sheet
 from laywright.cloth.fabric import Fabric, Start
 from laywright.cloth.flatten import ROUGHLY, flatten
 from laywright.cloth.hold import Held, first_threads, hold_points, hold_start
+from laywright.cloth.kin import Kin
 from laywright.cloth.place import Place
 from laywright.cloth.plain_sheet import lay_plain
-from laywright.cloth.solver import REST, Settled, settle
+from laywright.cloth.solver import REST, Below, Settled, settle
 from laywright.cloth.strain import image_of, strain_from, turned_over
 from laywright.errors import GeometryError
 from laywright.progress import Progress, part_of, silent
@@ -75,7 +76,7 @@ def drape(
     held: Held | None = None,
     first: FloatArray | None = None,
     rest: float = REST,
-    like: Sheet | None = None,
+    kin: Kin | None = None,
     progress: Progress = silent,
 ) -> Drape:
     """Drape a cloth on a surface.
@@ -101,8 +102,8 @@ def drape(
         triangles over is left aside.
     rest : float
         Largest share of the surface's size by which a point still moves at the end.
-    like : Sheet, optional
-        Of a surface with the same triangles, to save time.
+    kin : Kin, optional
+        What earlier plies of the layup leave for this one, to save time.
     progress : Progress
         Told how far it is; may raise `laywright.errors.Cancelled`.
 
@@ -118,7 +119,12 @@ def drape(
         If the arrow stands upright on the surface.
     """
     _check_thin(surface)
-    sheet = Sheet(surface, like)
+    kin = kin or Kin()
+    sheet = kin.sheet(surface)
+    way = start or fabric.start
+    below = None if held is not None else kin.below(surface, (fabric, angle, way))
+    if below is not None:
+        first = below.uv
     if first is None or first.shape != (len(surface.vertices), 2) or turned_over(surface, first):
         early = part_of(progress, 0.0, 0.2)
         first = flatten(surface, rest=ROUGHLY, rigid=sheet.rigid, progress=early)
@@ -131,8 +137,8 @@ def drape(
         place = start_place(surface, datum)
         warp = warp_direction(surface, datum, angle)
         turned = _turned_to(surface, first, place, warp)
-        way = start or fabric.start
-        settled = _from_start(sheet, fabric, way, (place, warp), turned, inner, rest)
+        settled = _from_start(sheet, fabric, way, (place, warp), turned, inner, rest, below)
+        kin.keep(surface, (fabric, angle, way), settled)
         uv = settled.uv - place.value(surface, settled.uv)
     progress(1.0)
     strain = strain_from(settled.jacobians)
@@ -154,6 +160,7 @@ def _from_start(
     first: FloatArray,
     progress: Progress,
     rest: float,
+    below: Below | None,
 ) -> Settled:
     """Return the cloth laid from a start point and the direction of the warp there."""
     if fabric.alike and start is Start.POINT:
@@ -164,7 +171,7 @@ def _from_start(
     straight, wanted = (
         hold_start(sheet.surface, threads, way, fabric.shear) for way in (Start.CROSS, start)
     )
-    return settle(sheet, fabric, (straight, wanted), first, progress, rest=rest)
+    return settle(sheet, fabric, (straight, wanted), first, progress, rest=rest, below=below)
 
 
 def joined(

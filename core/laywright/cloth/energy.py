@@ -66,7 +66,8 @@ class Sheet:
     @cached_property
     def rigid(self) -> Rigid:
         """Flat maps of a sheet that is alike in all directions."""
-        return Rigid(self.surface)
+        twin = self._twin
+        return Rigid(self.surface, None if twin is None else twin.rigid)
 
     @cached_property
     def order(self) -> IntArray:

@@ -14,10 +14,10 @@ from laywright.cloth.cutting import cut_surface
 from laywright.cloth.datum import Datum
 from laywright.cloth.drape import drape
 from laywright.cloth.draped_ply import DrapedPly
-from laywright.cloth.energy import Sheet
 from laywright.cloth.even_mesh import even_mesh, spacing_for
 from laywright.cloth.fabric import Fabric, Start, fabric_of
 from laywright.cloth.flatten import flatten
+from laywright.cloth.kin import Kin
 from laywright.cloth.local_ply import lay_on_region
 from laywright.cloth.pieces import Piece, drape_pieces
 from laywright.cloth.place import nearest_place
@@ -136,10 +136,9 @@ class _Laying:
         self._start = start
         self._cuts = cuts
         self._flat: FloatArray | None = None
-        self._sheet = Sheet(working)
+        self._kin = Kin()
         self._coarse: tuple[Surface, FloatArray] | None = None
         self._grounds: dict[tuple[str, float], Ground] = {}
-        self._earlier: dict[tuple[str, float], FloatArray] = {}
         self._known: dict[tuple[str, float], tuple[FloatArray, ...]] = {}
         self._proposed: dict[int, tuple[LaidCut, ...]] = {}
         self.done: list[DrapedPly] = []
@@ -181,26 +180,18 @@ class _Laying:
         if wanted:
             self.done.append(self._cut_ply(number, ply, surface, fabric, wanted, progress))
             return
-        key = (ply.cloth.name, ply.angle)
         found_drape = drape(
             surface,
             fabric,
             self._datum,
             ply.angle,
             start=self._start,
-            first=self._first(key, surface),
-            like=self._sheet,
+            first=self._flat_of(surface),
+            kin=self._kin,
             progress=progress,
         )
-        self._earlier[key] = found_drape.uv
         whole = Piece(np.arange(len(surface.triangles)), self._datum)
         self.done.append(DrapedPly(surface, found_drape, (whole,)))
-
-    def _first(self, key: tuple[str, float], surface: Surface) -> FloatArray:
-        """Return the flat map that a ply starts from: that of its like below, or a plain one."""
-        known = self._earlier.get(key)
-        fits = known is not None and len(known) == len(surface.vertices)
-        return known if known is not None and fits else self._flat_of(surface)
 
     def _cut_ply(
         self,

@@ -37,9 +37,12 @@ class Rigid:
     ----------
     surface : Surface
         One piece, mm, without triangles of no area.
+    like : Rigid or None
+        Of a surface that lies close by and has the same triangles: its factored matrix is used.
     """
 
     surface: Surface
+    like: Rigid | None = None
 
     @cached_property
     def _reading(self) -> csr_matrix:
@@ -63,6 +66,8 @@ class Rigid:
     @cached_property
     def _factors(self) -> splu:
         """Factored Laplace matrix, the first point held: slopes without a mean push it nowhere."""
+        if self.like is not None:
+            return self.like._factors
         entries = self._reading.data.reshape(-1, 3)
         block = (entries.conj()[:, :, None] * entries[:, None, :]).real * self._share[:, None, None]
         triangles = self.surface.triangles

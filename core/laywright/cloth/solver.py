@@ -10,6 +10,7 @@ curvature.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -20,9 +21,10 @@ from laywright.cloth.descent import descend
 from laywright.cloth.energy import Energy, Factors, Sheet
 from laywright.cloth.fabric import Fabric
 from laywright.cloth.hold import Rows
+from laywright.cloth.strain import turned_over
 from laywright.progress import Progress, part_of
 
-__all__ = ["REST", "Settled", "settle", "share_done"]
+__all__ = ["REST", "Below", "Settled", "settle", "share_done"]
 
 REST = 1e-5
 """The cloth is at rest where no point moves by more than this share of the surface's size."""
@@ -33,6 +35,22 @@ _MOST = 800
 _FRESH = 25
 _STIFF = 1e3
 _ROUNDING = 1e-12
+
+
+@dataclass(frozen=True, eq=False)
+class Below:
+    """What a cloth takes over from the same cloth that came to rest on the plies below.
+
+    Attributes
+    ----------
+    uv : (n, 2) float, mm
+        Where it will come to rest, nearly.
+    factors : Factors or None
+        A factored matrix of near there, if one was needed.
+    """
+
+    uv: FloatArray
+    factors: Factors | None
 
 
 @dataclass(frozen=True, eq=False)
@@ -49,12 +67,15 @@ class Settled:
         Steps taken.
     at_rest : bool
         Whether the last steps were small enough to call it the end.
+    factors : Factors or None
+        The last matrix that was factored, if any was.
     """
 
     uv: FloatArray
     jacobians: FloatArray
     steps: int
     at_rest: bool
+    factors: Factors | None = None
 
 
 def settle(
@@ -65,6 +86,7 @@ def settle(
     progress: Progress,
     *,
     rest: float = REST,
+    below: Below | None = None,
 ) -> Settled:
     """Let the cloth come to rest from a start without turned triangles.
 
@@ -82,6 +104,8 @@ def settle(
         Told after every step.
     rest : float
         The end is where no point moves further than this share of the surface's size.
+    below : Below, optional
+        The same cloth at rest a ply below: this one starts from there, already laid roughly.
 
     Returns
     -------
@@ -92,25 +116,28 @@ def settle(
     def told(inner: Progress, end: float, moved: float) -> None:
         inner(share_done(moved / size, end), "the cloth settles")
 
-    first = Energy(sheet, fabric, held[0])
-    uv, damping, steps = start, 1e-6, 0
-    while steps < _MOST_ROUGH:
-        steps += 1
-        uv, moved, damping = _damped(first, uv, damping)
-        told(part_of(progress, 0.0, 0.4), _ROUGHLY, moved)
-        if moved <= _ROUGHLY * size:
-            break
+    uv, steps = (start, 0) if below is None else (below.uv, 0)
+    if below is None or turned_over(sheet.surface, uv):
+        uv, steps = _laid_roughly(
+            Energy(sheet, fabric, held[0]),
+            start,
+            lambda moved: told(part_of(progress, 0.0, 0.4), _ROUGHLY, moved),
+        )
     last = Energy(sheet, fabric, held[1], sheet.rounded(uv))
     inner = part_of(progress, 0.4, 1.0)
 
     def value_and_slope(place: FloatArray) -> tuple[float, FloatArray]:
         return last.value_and_slope(place.reshape(-1, 2))
 
+    factors: Factors | None = None
+    if below is not None and steps == 0:
+        factors = below.factors
     at_rest = False
     while not at_rest and steps < _MOST:
+        factors = factors or Factors(last.matrix(uv), sheet.elimination)
         descent = descend(
             value_and_slope,
-            Factors(last.matrix(uv), sheet.elimination).divide,
+            factors.divide,
             uv.ravel(),
             rest * size,
             _FRESH,
@@ -118,7 +145,21 @@ def settle(
         )
         uv, at_rest = descent.place.reshape(-1, 2), descent.at_rest
         steps += descent.steps
-    return Settled(uv, last.jacobians(uv), steps, at_rest)
+        kept, factors = factors, None
+    return Settled(uv, last.jacobians(uv), steps, at_rest, kept)
+
+
+def _laid_roughly(
+    energy: Energy, uv: FloatArray, tell: Callable[[float], None]
+) -> tuple[FloatArray, int]:
+    """Return where damped steps bring the cloth near its rest, and how many it took."""
+    size = float(np.sqrt(energy.sheet.surface.area))
+    damping, steps, moved = 1e-6, 0, np.inf
+    while moved > _ROUGHLY * size and steps < _MOST_ROUGH:
+        uv, moved, damping = _damped(energy, uv, damping)
+        tell(moved)
+        steps += 1
+    return uv, steps
 
 
 def share_done(moved: float, end: float) -> float:
