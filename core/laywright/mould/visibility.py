@@ -227,16 +227,22 @@ def _share_by_cutting(
     which, subject, other = which[possible], subject[possible], other[possible]
     below, above = plan.corners(subject), plan.corners(other)
     met = ~apart(below[:, :, :2], above[:, :, :2], -plan.close)
-    which, below, above = which[met], below[met], above[met]
+    which, other, below, above = which[met], other[met], below[met], above[met]
     polygons, areas = overlaps(below[:, :, :2], above[:, :, :2])
     middle = polygons.mean(axis=1)
     over = _height_above(above, middle)[0] > _height_above(below, middle)[0] + plan.close
     plan_areas = np.abs(signed_areas(plan.corners(facets)[:, :, :2]))
     blocked = (areas > 1e-9 * plan_areas[which]) & over
-    which, above = which[blocked], above[blocked]
+    which, other, above = which[blocked], other[blocked], above[blocked]
     polygons, areas = polygons[blocked], areas[blocked]
     total = np.bincount(which, weights=areas, minlength=len(facets))
-    twice = np.isin(which, _covered_twice(which, above[:, :, :2], plan.close))
+    sheet = 2 * which + (plan.kind[other] > 0)
+    one, two = _overlapping(which, above[:, :, :2], plan.close)
+    laid = np.bincount(sheet, weights=areas, minlength=2 * len(facets))
+    laid[sheet[one[sheet[one] == sheet[two]]]] = 0.0
+    whole = laid.reshape(-1, 2).max(axis=1) >= (1.0 - 1e-9) * plan_areas
+    total[whole] = plan_areas[whole]
+    twice = np.isin(which, which[one]) & ~whole[which]
     order = np.flatnonzero(twice)[np.argsort(which[twice], kind="stable")]
     for some in np.split(order, np.flatnonzero(np.diff(which[order])) + 1):
         if len(some):
@@ -244,8 +250,8 @@ def _share_by_cutting(
     return np.asarray(np.clip(total / plan_areas, 0.0, 1.0), dtype=np.float64)
 
 
-def _covered_twice(which: IntArray, triangles: FloatArray, close: float) -> IntArray:
-    """Return the facets (by place) over which some of their blockers (k, 3, 2) overlap."""
+def _overlapping(which: IntArray, triangles: FloatArray, close: float) -> tuple[IntArray, IntArray]:
+    """Return the pairs of blockers (k, 3, 2) over the same facet that overlap in the plan view."""
     low, high = triangles.min(axis=1).T, triangles.max(axis=1).T
     aside = which * (2.0 * float(np.ptp(triangles[..., 0], axis=None)) if len(which) else 0.0)
     boxes = shapely.box(low[0] + aside, low[1], high[0] + aside, high[1])
@@ -253,7 +259,7 @@ def _covered_twice(which: IntArray, triangles: FloatArray, close: float) -> IntA
     pair = (one < other) & (which[one] == which[other])
     one, other = one[pair], other[pair]
     over = ~apart(triangles[one], triangles[other], -close)
-    return np.asarray(np.unique(which[one[over]]))
+    return one[over], other[over]
 
 
 def _height_above(triangles: FloatArray, points: FloatArray) -> tuple[FloatArray, Array]:
