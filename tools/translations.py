@@ -1,12 +1,13 @@
-"""Gather the workbench's texts for translation, and build what FreeCAD loads.
+"""Gather the texts for translation: those of the workbench, and the sentences of the core.
 
 Run inside FreeCAD, for the stages and commands say themselves what they show::
 
     bash tools/translations.sh
 
-In ``freecad_mod/freecad/laywright/translations`` stands a ``.ts`` file for each language.  Texts
-that are new are added to it, marked as unfinished; texts that are gone are taken out; what is
-translated stays.  The ``.qm`` files beside them are made from it by Qt's lrelease.
+In ``freecad_mod/freecad/laywright/translations`` stand two ``.ts`` files for each language.  Texts
+that are new are added to them, marked as unfinished; texts that are gone are taken out; what is
+translated stays.  The ``.qm`` files beside them are made from them by Qt's lrelease.
+``sentences.txt`` holds the templates in which ``translated.py`` finds what the core says.
 """
 
 import ast
@@ -15,6 +16,9 @@ import sys
 import traceback
 import xml.etree.ElementTree as ET
 from pathlib import Path
+
+sys.path.append(str(Path(__file__).resolve().parent))
+from core_sentences import LISTED, sentences
 
 WORKBENCH = Path(__file__).resolve().parents[1] / "freecad_mod" / "freecad" / "laywright"
 LANGUAGES = ("de", "fr")
@@ -101,14 +105,16 @@ def write(path, language, entries, known):
 
 def main():
     """Bring every file up to date; say what is not translated yet."""
-    entries = texts()
-    for language in LANGUAGES:
-        path = WORKBENCH / "translations" / f"Laywright_{language}.ts"
-        path.parent.mkdir(exist_ok=True)
-        known = read(path)
-        write(path, language, entries, known)
-        open_ones = [text for context, text in entries if (context, text) not in known]
-        sys.stderr.write(f"{language}: {len(entries)} texts, {len(open_ones)} not translated\n")
+    templates = sentences()
+    LISTED.write_text("\n".join(templates) + "\n", "utf-8")
+    catalogues = {"Laywright": texts(), "Sentences": [("Sentences", text) for text in templates]}
+    for catalogue, entries in catalogues.items():
+        for language in LANGUAGES:
+            path = LISTED.parent / f"{catalogue}_{language}.ts"
+            known = read(path)
+            write(path, language, entries, known)
+            left = sum(entry not in known for entry in entries)
+            sys.stderr.write(f"{path.stem}: {len(entries)} texts, {left} not translated\n")
 
 
 if __name__ != "__main__" and "LAYWRIGHT_TRANSLATE" in os.environ:

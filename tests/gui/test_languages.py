@@ -7,7 +7,7 @@ from pathlib import Path
 import FreeCAD
 import FreeCADGui
 import pytest
-from robot import VERSION, buttons, cut_off, grabbed, opened, pump
+from robot import VERSION, buttons, cut_off, grabbed, opened, pump, type_into
 
 from freecad.laywright import TRANSLATIONS
 from freecad.laywright.qt import QAction, QtCore, QtWidgets
@@ -74,3 +74,29 @@ def test_every_panel_speaks_and_nothing_is_cut_off(job, speaking, artefacts):
     assert grabbed(window, artefacts / f"{speaking} window {VERSION}.png") > 20
     assert {obj.Status for obj in stages.values()} == {"up to date"}
     assert FreeCAD.ActiveDocument.UndoCount == 0
+
+
+SAID = {
+    "de": ("Sockelhöhe: gefunden: 0.1 mm; gebraucht: ", "Abhilfe: ", "nicht angewandt: "),
+    "fr": ("hauteur du socle : trouvé : 0.1 mm ; attendu : ", "Remède : ", "non appliqué : "),
+}
+
+
+@pytest.mark.parametrize("speaking", LANGUAGES, indirect=True)
+def test_what_the_core_says_is_in_the_language_of_the_window(job, speaking, artefacts):
+    _, stages = job
+    problem, remedy, listed = SAID[speaking]
+    form = opened(stages["MouldBody"])
+    report = form.findChild(QtWidgets.QLabel, "Report").text()
+    assert listed in report
+    assert "not applied" not in report
+    assert "laminate thickness" not in report
+    type_into(form, "BaseHeight", "0.1 mm")
+    buttons(form)["Ok"].click()
+    pump()
+    shown = form.findChild(QtWidgets.QLabel, "Problem BaseHeight").text()
+    grabbed(form, artefacts / f"{speaking} problem {VERSION}.png")
+    assert problem in shown
+    assert remedy in shown
+    buttons(form)["Cancel"].click()
+    pump(0.1)

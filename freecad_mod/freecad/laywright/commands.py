@@ -29,6 +29,7 @@ from freecad.laywright.objects.job import (
 )
 from freecad.laywright.qt import QAction, QtWidgets, translate
 from freecad.laywright.staleness import stale
+from freecad.laywright.translated import translated
 from laywright.errors import Cancelled, LaywrightError
 
 __all__ = ["COMMANDS", "EXAMPLE_NAMES", "NAMES", "register"]
@@ -93,7 +94,7 @@ class _Command:
             words = translate("Laywright", "{0}: stopped, nothing was changed").format(title)
             FreeCADGui.getMainWindow().statusBar().showMessage(words, 5000)
         except LaywrightError as problem:
-            QtWidgets.QMessageBox.warning(FreeCADGui.getMainWindow(), title, str(problem))
+            QtWidgets.QMessageBox.warning(FreeCADGui.getMainWindow(), title, translated(problem))
 
     def run(self, document):
         raise NotImplementedError
@@ -234,7 +235,9 @@ class _MaterialCards(_Command):
         try:
             CardWindow(FreeCADGui.getMainWindow()).show()
         except LaywrightError as problem:
-            QtWidgets.QMessageBox.warning(FreeCADGui.getMainWindow(), self.title, str(problem))
+            QtWidgets.QMessageBox.warning(
+                FreeCADGui.getMainWindow(), self.title, translated(problem)
+            )
 
 
 class _OpenExample(_Command):

@@ -6,6 +6,7 @@ from freecad.laywright import preferences
 from freecad.laywright.asking import ask_for_file, ask_where_to_save
 from freecad.laywright.panels.card_table import CardTable
 from freecad.laywright.qt import QtCore, QtWidgets, translate
+from freecad.laywright.translated import translated
 from laywright.errors import LaywrightError
 from laywright.laminate.card_files import card_text
 from laywright.laminate.materials import gather_cards
@@ -120,7 +121,7 @@ class CardWindow(QtWidgets.QDialog):
         try:
             act()
         except LaywrightError as problem:
-            self.problem.setText(str(problem))
+            self.problem.setText(translated(problem))
             self.table.point_at(problem.where)
 
     def load(self, name=""):

@@ -6,6 +6,7 @@ import math
 
 from freecad.laywright.panels.picture import DrawingView
 from freecad.laywright.qt import QtCore, QtWidgets, translate
+from freecad.laywright.translated import translated
 from laywright.errors import InputError, LaywrightError
 from laywright.job.laminate_pictures import trade_off_chart
 from laywright.laminate.candidates import Choices, Prices
@@ -159,7 +160,7 @@ class ChoiceWindow(QtWidgets.QDialog):
             self.ranking = None
             self.best.setRowCount(0)
             self.picture.draw(None)
-            self.words.setText(html.escape(str(problem)))
+            self.words.setText(html.escape(translated(problem)))
             return
         self._show(self.ranking)
 

@@ -6,6 +6,7 @@ from freecad.laywright.panels.coupon_reader import CouponReader
 from freecad.laywright.panels.stage_panel import StagePanel
 from freecad.laywright.panels.typed import number
 from freecad.laywright.qt import QtCore, QtWidgets, translate
+from freecad.laywright.translated import translated
 from laywright.errors import LaywrightError
 
 __all__ = ["CouponPanel"]
@@ -73,7 +74,7 @@ class CouponPanel(StagePanel):
             resize_coupon(self.obj, name, **{size: number(item.text(), size, "mm")})
         except LaywrightError as problem:
             self.fill()
-            QtWidgets.QMessageBox.warning(self.form, self.obj.Label, str(problem))
+            QtWidgets.QMessageBox.warning(self.form, self.obj.Label, translated(problem))
             return
         self._changed_coupons()
 
@@ -102,7 +103,7 @@ class CouponPanel(StagePanel):
         try:
             path = take_measured(self.obj, preferences.card_folder(), what)
         except LaywrightError as problem:
-            QtWidgets.QMessageBox.warning(self.form, self.obj.Label, str(problem))
+            QtWidgets.QMessageBox.warning(self.form, self.obj.Label, translated(problem))
             return
         words = translate("Laywright", "Written to {0}.").format(path)
         QtWidgets.QMessageBox.information(self.form, self.obj.Label, words)

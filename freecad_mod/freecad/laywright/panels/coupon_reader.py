@@ -6,6 +6,7 @@ from freecad.laywright.asking import ask_for_file
 from freecad.laywright.objects.coupon_test import add_coupon
 from freecad.laywright.panels import fields, typed
 from freecad.laywright.qt import QtWidgets, translate
+from freecad.laywright.translated import translated
 from laywright.errors import FileError, LaywrightError
 from laywright.files.number_table import read_number_table
 from laywright.shop.coupon import Ending
@@ -126,9 +127,11 @@ class CouponReader(QtWidgets.QDialog):
             table = read_number_table(content, path.name)
         except OSError as problem:
             self.problem.setText(
-                str(problem)
+                translated(problem)
                 if isinstance(problem, FileError)
-                else str(FileError(path.name, str(problem), "a text table", "choose another"))
+                else translated(
+                    FileError(path.name, str(problem), "a text table", "choose another")
+                )
             )
             return
         self.text.setPlainText(_shown(content))
@@ -170,7 +173,7 @@ class CouponReader(QtWidgets.QDialog):
                 where=self.where,
             )
         except LaywrightError as problem:
-            self.problem.setText(str(problem))
+            self.problem.setText(translated(problem))
             return
         super().accept()
 

@@ -8,6 +8,7 @@ from freecad.laywright import bridge
 from freecad.laywright.objects.job import kind_of_link, stage_objects
 from freecad.laywright.panels import typed
 from freecad.laywright.qt import QtWidgets, translate
+from freecad.laywright.translated import translated
 
 __all__ = ["Field", "field_for", "named", "shown_value", "spoken", "words_of"]
 
@@ -49,13 +50,13 @@ def shown_value(obj, prop):
     """Return a result as text with its unit, safe inside rich text."""
     value = getattr(obj, prop.name)
     if prop.kind == "StringList":
-        lines = "".join(f"<br>{html.escape(line)}" for line in value)
+        lines = "".join(f"<br>{html.escape(translated(line))}" for line in value)
         return lines or translate("Laywright", "none")
     if prop.kind == "Vector":
         return f"({value.x:.4f}, {value.y:.4f}, {value.z:.4f})"
     if hasattr(value, "UserString"):
         return html.escape(value.UserString)
-    number = f"{value:.4g}" if isinstance(value, float) else str(value)
+    number = f"{value:.4g}" if isinstance(value, float) else translated(str(value))
     unit = _unit(prop)
     return html.escape(f"{number} {unit}" if unit else number)
 

@@ -2,6 +2,7 @@
 
 from freecad.laywright import preferences
 from freecad.laywright.qt import QtCore, QtWidgets, translate
+from freecad.laywright.translated import translated
 from laywright.errors import LaywrightError
 
 __all__ = ["PrinterList"]
@@ -57,7 +58,7 @@ class PrinterList(QtWidgets.QWidget):
         try:
             self.known, self.own = preferences.printers(), preferences.own_printers()
         except LaywrightError as problem:
-            self.problem.setText(str(problem))
+            self.problem.setText(translated(problem))
         self.entries.clear()
         for name in self.known:
             self.entries.addItem(name)
@@ -94,6 +95,6 @@ class PrinterList(QtWidgets.QWidget):
         try:
             preferences.drop_printer(self.chosen())
         except LaywrightError as problem:
-            self.problem.setText(str(problem))
+            self.problem.setText(translated(problem))
             return
         self.refill()

@@ -2,6 +2,7 @@
 
 from freecad.laywright import preferences
 from freecad.laywright.qt import QtWidgets, translate
+from freecad.laywright.translated import translated
 from laywright.errors import LaywrightError
 from laywright.mould.printer import card_of, printer_of
 
@@ -62,6 +63,6 @@ class PrinterWindow(QtWidgets.QDialog):
             self.printer = self.typed()
             preferences.keep_printer(self.printer)
         except LaywrightError as problem:
-            self.problem.setText(str(problem))
+            self.problem.setText(translated(problem))
             return
         self.accept()

@@ -10,6 +10,7 @@ from freecad.laywright.ahead import bring_up_to_date, stages_in_order
 from freecad.laywright.panels import fields
 from freecad.laywright.panels.preview import Preview
 from freecad.laywright.qt import QtCore, QtWidgets, standard_buttons, translate
+from freecad.laywright.translated import translated
 from laywright.errors import Cancelled, LaywrightError
 
 __all__ = ["StagePanel"]
@@ -192,7 +193,7 @@ class StagePanel:
             try:
                 found[name] = field.value()
             except LaywrightError as problem:
-                found[name] = str(problem)
+                found[name] = translated(problem)
         return found
 
     def _look(self):
@@ -229,7 +230,7 @@ class StagePanel:
         for label in (self.problem, *self.problems.values()):
             label.setVisible(problem is not None and label is (beside or self.problem))
         if problem is not None:
-            (beside or self.problem).setText(str(problem))
+            (beside or self.problem).setText(translated(problem))
             self._state.setText("")
         if name:
             self.fields[name].widget.setFocus()

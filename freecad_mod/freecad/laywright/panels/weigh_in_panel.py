@@ -4,6 +4,7 @@ from freecad.laywright.lessons import records_folder
 from freecad.laywright.objects.weigh_in import keep_record
 from freecad.laywright.panels.stage_panel import StagePanel
 from freecad.laywright.qt import QtWidgets, translate
+from freecad.laywright.translated import translated
 from laywright.errors import LaywrightError
 
 __all__ = ["WeighInPanel"]
@@ -30,6 +31,6 @@ class WeighInPanel(StagePanel):
         try:
             keep_record(self.obj, records_folder())
         except LaywrightError as problem:
-            QtWidgets.QMessageBox.warning(self.form, self.obj.Label, str(problem))
+            QtWidgets.QMessageBox.warning(self.form, self.obj.Label, translated(problem))
             return
         self.show_report()
