@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import FreeCAD
 import pytest
-from parts import bored_box, hatch_job
+from parts import bored_box, hatch_job, job_in
 
 from freecad.laywright import preferences
 from freecad.laywright.exports import export_job
@@ -73,6 +73,88 @@ def test_a_deleted_stage_is_missed_by_name_and_the_rest_stays(hatch):
     assert not sheet.isValid()
     assert "found no link, needed a Roll Plan" in sheet.Status
     assert stages["PrintTiles"].isValid()
+
+
+def test_a_deleted_part_is_missed_by_name_and_undo_brings_all_back(hatch, capfd):
+    document, _, stages = hatch
+    document.UndoMode = 1
+    names = {obj.Name for obj in document.Objects}
+    before = {kind: (obj.Digest, obj.Status, obj.Label2) for kind, obj in stages.items()}
+    capfd.readouterr()
+    document.openTransaction("Delete")
+    document.removeObject("HatchCover")
+    document.recompute()
+    document.commitTransaction()
+    said = "".join(capfd.readouterr())
+    assert said.count("Laywright: ") == 1
+    assert "found no faces, for HatchCover is gone, needed one or more faces of a part" in said
+    assert "Traceback" not in said
+    face = stages["MouldedFace"]
+    assert not face.isValid()
+    for kind, obj in stages.items():
+        if kind not in ("MouldedFace", "Layup"):
+            assert obj.Label2 == "out of date: waits for Moulded Face"
+            assert obj.Proxy.kept(obj).digest == before[kind][0]
+    document.undo()
+    assert {obj.Name for obj in document.Objects} == names
+    assert face.Faces[0] is document.HatchCover
+    document.recompute()
+    assert {kind: (obj.Digest, obj.Status, obj.Label2) for kind, obj in stages.items()} == before
+    assert all(obj.isValid() for obj in stages.values())
+
+
+def test_labels_in_any_script_go_into_messages_sheets_and_files(hatch, tmp_path):
+    document, job, stages = hatch
+    names = {"MouldedFace": "Fläche №1", "Layup": "三層", "PrintTiles": "Κομμάτια ∅ 3/4"}
+    for kind, label in names.items():
+        stages[kind].Label = label
+    job.Label = "Löffel: größer/kleiner?"
+    stages["JobSheet"].Title = "Löffel: größer/kleiner?"
+    document.recompute()
+    assert {obj.Status for obj in stages.values()} == {"up to date"}
+    written = export_job(job, tmp_path / "Dateien für 三層")
+    assert len(written) > 10
+    assert all(path.is_file() for path in written)
+    sheet = (tmp_path / "Dateien für 三層" / "job sheet.html").read_text("utf-8")
+    assert "Löffel: größer/kleiner?" in sheet
+    document.saveAs(str(tmp_path / "Löffel 三層.FCStd"))
+    FreeCAD.closeDocument(document.Name)
+    document = FreeCAD.openDocument(str(tmp_path / "Löffel 三層.FCStd"))
+    job, stages = job_in(document)
+    assert job.Label == "Löffel: größer/kleiner?"
+    assert {kind: stages[kind].Label for kind in names} == names
+    stages["Layup"].Resin = "none such"
+    document.recompute()
+    assert stages["Layup"].getStatusString().startswith("三層, resin")
+    assert stages["MouldBody"].Label2 == "out of date: waits for 三層"
+
+
+@pytest.mark.parametrize("schema", [1, 2, 3])
+def test_another_unit_system_makes_nothing_out_of_date(hatch, tmp_path, schema, monkeypatch):
+    document, _, stages = hatch
+    digests = {kind: obj.Digest for kind, obj in stages.items()}
+    path = document.FileName
+
+    def never(self, *args, **kwargs):
+        raise AssertionError(f"{self.title} was computed again")
+
+    earlier = FreeCAD.Units.getSchema()
+    FreeCAD.Units.setSchema(schema)
+    try:
+        FreeCAD.closeDocument(document.Name)
+        document = FreeCAD.openDocument(path)
+        _, stages = job_in(document)
+        monkeypatch.setattr(Stage, "__call__", never)
+        for obj in stages.values():
+            obj.touch()
+        document.recompute()
+        assert {kind: obj.Digest for kind, obj in stages.items()} == digests
+        assert stale(stages.values()) == []
+        assert {obj.Label2 for obj in stages.values()} == {""}
+        stages["ClothPatterns"].Margin = "30 mm"
+        assert stages["ClothPatterns"].Label2 == "out of date: margin changed"
+    finally:
+        FreeCAD.Units.setSchema(earlier)
 
 
 def test_messages_use_the_label_that_the_person_gave(hatch):

@@ -270,9 +270,18 @@ class StageObject:
         now = self._settings(obj)
         return [name for name, value in now.items() if before.get(name, value) != value]
 
+    def gone(self, obj, name):
+        """Return the name of what an input linked when the result was made and is gone now."""
+        before = json.loads(obj.MadeFrom or "{}").get(name, "").split(", ")[0]
+        return "" if not before or obj.Document.getObject(before) else before
+
     def _settings(self, obj):
-        """Return every input as text."""
-        names = [prop.name for prop in self.properties if prop.name in obj.PropertiesList]
+        """Return every input that a person sees, as text."""
+        names = [
+            prop.name
+            for prop in self.properties
+            if prop.name in obj.PropertiesList and "Hidden" not in obj.getEditorMode(prop.name)
+        ]
         return {name: _as_text(getattr(obj, name)) for name in names}
 
     def shown(self, obj):
@@ -284,6 +293,8 @@ def _as_text(value):
     """Return a property's value as text: links by name, for objects are made anew on loading."""
     if hasattr(value, "Document") and hasattr(value, "Name"):
         return value.Name
+    if hasattr(value, "UserString"):
+        return repr(value.Value)  # whatever the unit system
     if isinstance(value, tuple | list):
         return ", ".join(_as_text(part) for part in value)
     return str(value)

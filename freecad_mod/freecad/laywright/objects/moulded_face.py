@@ -100,7 +100,9 @@ class MouldedFaceObject(StageObject):
         if obj.Scan is not None:
             return self._regions(obj), 0.0
         if not obj.Faces or not obj.Faces[1]:
-            raise InputError("Faces", "no faces", "one or more faces of a part", "pick the faces")
+            gone = self.gone(obj, "Faces")
+            found = f"no faces, for {gone} is gone" if gone else "no faces"
+            raise InputError("Faces", found, "one or more faces of a part", "pick the faces")
         part, names = obj.Faces
         before = bridge.face_table_from_text(obj.KnownFaces)
         if before:
