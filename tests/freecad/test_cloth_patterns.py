@@ -91,3 +91,40 @@ def test_refused_cuts_are_not_proposed_again(doc, patterns):
     assert patterns.Status == "up to date"
     assert patterns.MadeCuts == []
     assert not set(proposed) & set(patterns.ProposedCuts)
+
+
+def test_a_patch_and_its_zones(doc, patterns):
+    """On the sphere a patch of 30 mm along it has the area of a cap: 2 pi R^2 (1 - cos(r / R))."""
+    layup = patterns.Layup
+    layup.Cloths, layup.Angles = [PLAIN] * 2, [0.0, 45.0]
+    layup.Extents = ["", f"30 mm round 0, 0, {RADIUS:g}"]
+    doc.recompute()
+    assert patterns.Status == "up to date"
+    assert patterns.Count == 2
+    cap = 2.0 * math.pi * RADIUS**2 * (1.0 - math.cos(0.3))
+    sizes = {zone.plies: zone.area for zone in patterns.Proxy.kept(patterns).zones}
+    assert sizes[1, 2] == pytest.approx(cap, rel=5e-3)
+    assert [line.split(":")[0] for line in patterns.Zones] == ["plies 1", "plies 1, 2"]
+    body = add_stage(doc, "MouldBody")
+    body.Face, body.Layup = patterns.Face, layup
+    face, built, _ = body.Proxy.inputs(body)
+    assert face.digest == patterns.Face.Digest
+    assert [ply.ply for ply in built.local] == [2]
+    layup.Extents = ["", "30 mm round 0, 0, 500"]
+    doc.recompute()
+    assert "nowhere on the face" in patterns.Status
+
+
+def test_film_and_peel_ply_are_cut_besides(doc, patterns):
+    doc.recompute()
+    cloth, lines = patterns.CutArea.Value, len(patterns.Shape.Wires)
+    patterns.AlsoCut = ["peel ply", "film"]
+    doc.recompute()
+    assert patterns.Status == "up to date"
+    assert [line.split(":")[0] for line in patterns.Sheets] == ["peel ply", "film"]
+    assert patterns.CutArea.Value == cloth
+    assert len(patterns.Shape.Wires) == lines + 4
+    assert any(line.startswith("film: ") for line in patterns.Remarks)
+    patterns.AlsoCut = ["cling film"]
+    doc.recompute()
+    assert "found 'cling film', needed 'film' or 'peel ply'" in patterns.Status

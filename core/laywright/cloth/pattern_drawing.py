@@ -68,13 +68,15 @@ def _words(pattern: Pattern, plies: Sequence[int], quantity: int) -> list[str]:
     if len(plies) > 1:
         named = sorted(plies)
         first = f"Plies {', '.join(map(str, named[:-1]))} and {named[-1]}"
+    elif not pattern.ply:
+        first = f"Over the last ply: {pattern.name}"
     else:
         own = pattern.name == f"ply {pattern.ply}"
         first = f"Ply {pattern.ply}" if own else f"Ply {pattern.ply}, {pattern.name}"
     return [
         first,
         f"cut {quantity}",
-        pattern.cloth,
+        *([pattern.cloth] if pattern.ply else []),
         f"{degrees:+.0f} deg from the datum arrow" if degrees else "along the datum arrow",
         "this side up, away from the mould",
         f"outline drawn within {pattern.deviation:g} mm",

@@ -36,10 +36,13 @@ def cloth_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
         pattern_drawing(pattern, label, (), result.roll.parts, seams[index])
         for index, pattern in enumerate(patterns)
     ]
+    drawings += [
+        pattern_drawing(sheet, label, (), result.roll.parts) for sheet in result.patterns.sheets
+    ]
     on_paper = paper_patterns(result)
     layouts = result.roll.layouts
     rolls = [roll_drawing(layout, patterns) for layout in layouts]
-    names = safe_names([_file_name(pattern) for pattern in patterns])
+    names = safe_names([_file_name(p) for p in (*patterns, *result.patterns.sheets)])
     roll_names = safe_names(
         [
             layout.cloth if layout.name == "roll" else f"{layout.cloth}, {layout.name}"
@@ -56,7 +59,7 @@ def cloth_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
     if plotted:
         files["cloth/whole sheets for a plotter.pdf"] = whole_sheets(plotted)
     for name, drawing in zip(names, drawings, strict=True):
-        files[f"cloth/ply {name} (mm).svg"] = svg_bytes(drawing)
+        files[f"cloth/{name} (mm).svg"] = svg_bytes(drawing)
     for name, drawing in zip(roll_names, rolls, strict=True):
         files[f"cloth/roll {name} (mm).dxf"] = dxf_bytes(drawing)
         files[f"cloth/roll {name} (mm).svg"] = svg_bytes(drawing)
@@ -65,8 +68,10 @@ def cloth_files(result: JobResult, paper: Paper) -> dict[str, bytes]:
 
 def _file_name(pattern: Pattern) -> str:
     """Return number, piece where there are several, and cloth of a pattern."""
+    if not pattern.ply:
+        return f"over the last ply {pattern.cloth}"
     piece = f" piece {pattern.piece}" if pattern.piece else ""
-    return f"{pattern.ply:02d}{piece} {pattern.cloth}"
+    return f"ply {pattern.ply:02d}{piece} {pattern.cloth}"
 
 
 def paper_patterns(result: JobResult) -> list[Drawing]:
@@ -83,7 +88,7 @@ def paper_patterns(result: JobResult) -> list[Drawing]:
             seams[group[0]],
         )
         for group in alike_groups(patterns)
-    ]
+    ] + [pattern_drawing(sheet, label, (), result.roll.parts) for sheet in result.patterns.sheets]
 
 
 def _seams(patterns: tuple[Pattern, ...], roll: RollPlan) -> list[list[float]]:

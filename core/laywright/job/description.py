@@ -7,10 +7,12 @@ cannot be used is refused in one sentence that names the file, the section and t
 from __future__ import annotations
 
 import tomllib
+from dataclasses import replace
 from pathlib import Path
 
 from laywright.arrays import Vector
 from laywright.cloth.datum import Datum
+from laywright.cloth.fabric import Sheeting
 from laywright.cloth.pattern import PatternSettings
 from laywright.errors import FileError, InputError
 from laywright.job.analysis import AnalysisSettings
@@ -75,7 +77,7 @@ def read_job(path: Path, materials_folder: Path | None = None) -> Job:
         release=settings_of(ReleaseSettings, section_of(table, "release"), "release"),
         mould=read_mould(section_of(table, "mould")),
         tiles=read_tiles(section_of(table, "tiles")),
-        patterns=settings_of(PatternSettings, section_of(table, "patterns"), "patterns"),
+        patterns=_patterns(section_of(table, "patterns")),
         cuts=read_cuts(section_of(table, "cuts")),
         roll=read_roll(section_of(table, "roll")),
         shop=read_shop(table),
@@ -128,3 +130,12 @@ def _datum(section: object) -> Datum | None:
         vector_of(section.get("point"), "[datum] point"),
         vector_of(section.get("direction"), "[datum] direction"),
     )
+
+
+def _patterns(section: Section) -> PatternSettings:
+    """Return how patterns are drawn, and the plain sheets that are cut besides."""
+    settings = settings_of(PatternSettings, section, "patterns", besides=("also_cut",))
+    wanted = section.get("also_cut", [])
+    sheets = wanted if isinstance(wanted, list) else [wanted]
+    also_cut = tuple(choice(Sheeting, name, "[patterns] also_cut") for name in sheets)
+    return replace(settings, also_cut=also_cut)

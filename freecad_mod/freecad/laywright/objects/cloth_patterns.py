@@ -8,10 +8,13 @@ from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.cloth.cut_text import cut_from_text, laid_cut_text
 from laywright.cloth.cuts import Answer, CutSettings, Propose
 from laywright.cloth.datum import Datum
+from laywright.cloth.fabric import Sheeting
 from laywright.cloth.margins import side_margin
 from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
 from laywright.cloth.start_search import FindStart
 from laywright.errors import InputError
+from laywright.job.sections import choice
+from laywright.job.zones import zones_of
 
 __all__ = ["ClothPatternsObject"]
 
@@ -38,6 +41,12 @@ class ClothPatternsObject(StageObject):
             "StringList",
             "Margin of a side where it differs, seen along the datum arrow, such as ahead: 40 mm; "
             "also left, behind, right and holes",
+        ),
+        Property(
+            "AlsoCut",
+            "StringList",
+            "Plain sheets that are cut besides and laid over the last ply, one on each line: "
+            + ", ".join(f"'{sheet.value}'" for sheet in Sheeting),
         ),
         Property(
             "DatumFrom",
@@ -69,10 +78,16 @@ class ClothPatternsObject(StageObject):
     reports = (
         Property("Count", "Integer", "Number of patterns"),
         Property("Patterns", "StringList", "Each pattern with its area (m²) and largest shear"),
+        Property("Sheets", "StringList", "Plain sheets that are cut besides, with their area (m²)"),
         Property("LargestShear", "Angle", "Largest shear of any ply (degrees)"),
         Property("CutArea", "Area", "Area of all patterns (mm²)"),
         Property("StartPoint", "Vector", "Where the cloth is laid first (mm)"),
         Property("StartDirection", "Vector", "Direction of the datum arrow there"),
+        Property(
+            "Zones",
+            "StringList",
+            "Where local plies lie: the plies of each zone, its area, thickness and mass",
+        ),
         Property("ProposedCuts", "StringList", "Cuts that are proposed, points in mm"),
         Property("MadeCuts", "StringList", "Cuts that are made, points in mm"),
         Property("Remarks", "StringList", "Where the cloth will not lie down by itself"),
@@ -90,7 +105,12 @@ class ClothPatternsObject(StageObject):
         margins = dict(side_margin(text) for text in obj.SideMargins)
         datum = _datum_of(obj)
         find = FindStart.MIDDLE if datum is not None else FindStart(obj.DatumFrom)
-        settings = PatternSettings(margin=obj.Margin.Value, margins=margins, find=find)
+        settings = PatternSettings(
+            margin=obj.Margin.Value,
+            margins=margins,
+            find=find,
+            also_cut=tuple(choice(Sheeting, name, "AlsoCut") for name in obj.AlsoCut),
+        )
         return face, laminate, datum, settings, cuts
 
     def coarse(self, inputs):
@@ -124,7 +144,8 @@ class ClothPatternsObject(StageObject):
 
     def show(self, obj, result):
         outlines = []
-        for pattern, place in zip(result.patterns, self.places(result.patterns), strict=True):
+        every = (*result.patterns, *result.sheets)
+        for pattern, place in zip(every, self.places(every), strict=True):
             closed = (pattern.cut, *pattern.openings, pattern.trim, *pattern.holes)
             outlines += [(line, True, place) for line in closed]
             outlines += [(line, False, place) for line in (*pattern.slits, *pattern.laps)]
@@ -136,9 +157,16 @@ class ClothPatternsObject(StageObject):
             for p in result.patterns
         ]
         obj.LargestShear = math.degrees(max(p.largest_shear for p in result.patterns))
+        obj.Sheets = [f"{sheet.name}: {sheet.area / 1e6:.4f} m²" for sheet in result.sheets]
         obj.CutArea = sum(p.area for p in result.patterns)
         obj.StartPoint = bridge.vector(result.datum.origin)
         obj.StartDirection = bridge.vector(result.datum.direction)
+        laminate = obj.Layup.Proxy.kept(obj.Layup)
+        obj.Zones = [
+            f"plies {', '.join(map(str, zone.plies))}: {zone.area / 100.0:.1f} cm², "
+            f"{zone.thickness:.2f} mm, {zone.mass:.1f} g"
+            for zone in zones_of(laminate, result)
+        ]
         proposed = [cut for found in result.proposals for cut in found.cuts]
         obj.ProposedCuts = [laid_cut_text(cut) for cut in proposed]
         obj.MadeCuts = [laid_cut_text(cut) for ply in result.draped for cut in ply.cuts]

@@ -121,7 +121,7 @@ class ClothView(StageView):
         placement = obj.Placement
         if vobj.MapPlace == _FLAT:
             placement = FreeCAD.Placement()
-            places = obj.Proxy.places(kept.patterns)
+            places = obj.Proxy.places((*kept.patterns, *kept.sheets))
             own = [k for k, pattern in enumerate(kept.patterns) if pattern.ply == number]
             flat = flat_surface(ply, [kept.patterns[k] for k in own], [places[k] for k in own])
             found = found.on(flat)
