@@ -64,7 +64,10 @@ def test_defects_and_regions_are_listed_and_the_mesh_stands_in_mm(bowl):
     assert tuple(scan.Size) == pytest.approx((240.0, 240.0, 34.56), rel=1e-5)
     assert scan.Facets == 1151
     assert len(scan.Regions) == 1
-    assert any("open edges" in line for line in scan.Defects)
+    (line,) = scan.Defects
+    assert line.startswith("97 open edges at (")
+    assert line.endswith(" mm and 77 more")
+    assert line.count("(") == 20
 
 
 def test_a_job_from_a_mesh(bowl):

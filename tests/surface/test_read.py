@@ -107,7 +107,7 @@ def test_three_triangles_on_an_edge_are_refused_with_the_place(tmp_path):
     mesh.export(tmp_path / "fin.ply")
     with pytest.raises(GeometryError) as caught:
         read_surface(tmp_path / "fin.ply", "mm")
-    assert "1 edges with more than two triangles, one at (4.50, 0.00, 0.00)" in caught.value.found
+    assert "1 edges with more than two triangles at (4.50, 0.00, 0.00)" in caught.value.found
 
 
 def test_mending_makes_a_torn_scan_usable_and_tells_what_it_did(tmp_path):

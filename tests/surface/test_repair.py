@@ -70,7 +70,7 @@ def test_the_outline_is_never_closed_and_large_holes_stay():
     mended = repair(plate)
     assert len(mended.surface.boundary_loops) == 2
     (change,) = mended.changes
-    assert str(change).startswith("1 holes closed, one at (0.00, 0.00, 0.00)")
+    assert str(change).startswith("1 holes closed at (0.00, 0.00, 0.00) mm")
     assert mended.surface.area - plate.area == pytest.approx(6 * np.sin(np.pi / 6) * 9.0)
 
 

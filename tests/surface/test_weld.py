@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import shapes
-from laywright.surface.weld import smooth_patches, tidy
+from laywright.surface.weld import PLACES, smooth_patches, tidy
 
 
 def soup(surface, seed=0):
@@ -52,23 +52,43 @@ def test_defects_are_counted_and_placed():
     found = {defect.kind: defect for defect in defects}
     assert set(found) == {"open edges", "triangles without area", "doubled triangles"}
     assert found["open edges"].count == 4
-    assert found["open edges"].point[2] == 10.0
+    assert {z for _, _, z in found["open edges"].points} == {10.0}
     assert found["doubled triangles"].count == found["triangles without area"].count == 1
     assert len(surface.triangles) == 10
-    assert str(found["open edges"]).startswith("4 open edges, one at (")
+    assert str(found["open edges"]).startswith("4 open edges at (")
 
 
 def test_pieces_that_touch_in_a_point_or_share_an_edge_with_three():
     box = shapes.box(1, 1, 1)
     points = np.concatenate([box.vertices, box.vertices + 1.0])
     surface, defects = tidy(points, np.concatenate([box.triangles, box.triangles + 8]))
-    assert [(d.kind, d.count, d.point) for d in defects] == [
-        ("points where pieces touch", 1, (1.0, 1.0, 1.0))
+    assert [(d.kind, d.count, d.points) for d in defects] == [
+        ("points where pieces touch", 1, ((1.0, 1.0, 1.0),))
     ]
     assert surface.volume == pytest.approx(2.0)
     fin = np.concatenate([box.vertices, [[-1.0, -1.0, 0.5]]])
     _, defects = tidy(fin, np.concatenate([box.triangles, [[0, 1, 8]]]))
     assert "edges with more than two triangles" in {d.kind for d in defects}
+
+
+def test_of_a_few_all_places_are_told_and_of_many_some_spread_over_all():
+    plate = shapes.graph(lambda x, y: 0.0 * x, (0, 100), (0, 80), (10, 8))
+    few = np.ones(len(plate.triangles), dtype=bool)
+    inner = np.flatnonzero((np.abs(plate.centroids - [50.0, 40.0, 0.0]) < 25.0).all(axis=1))
+    torn = inner[[0, 20, 40]]
+    few[torn] = False
+    outer = (plate.edges.left < 0) | (plate.edges.right < 0)
+    (defect,) = tidy(plate.vertices, plate.triangles[few])[1]
+    middle = 0.5 * plate.vertices[plate.edges.ends].sum(axis=1)
+    holes = np.isin(plate.edges.left, torn) | np.isin(plate.edges.right, torn)
+    wanted = {tuple(point) for point in middle[outer | holes].tolist()}
+    assert defect.count == len(wanted) == 45
+    assert set(defect.points) == wanted
+    assert defect.words(1).endswith("mm and 44 more")
+    fine = shapes.graph(lambda x, y: 0.0 * x, (0, 100), (0, 80), (100, 80))
+    (defect,) = tidy(fine.vertices, fine.triangles)[1]
+    assert (defect.count, len(defect.points)) == (360, PLACES)
+    assert np.ptp(np.array(defect.points), axis=0)[:2] == pytest.approx([100.0, 80.0], abs=2.0)
 
 
 def test_a_band_with_one_side_is_told():

@@ -1,6 +1,6 @@
 """Mending a scan without smoothing: no point is ever moved, and every change is reported.
 
-Three things are done, each told by count and place: sheets beyond two at one edge are taken
+Three things are done, each told by count and places: sheets beyond two at one edge are taken
 off, loose scraps are left out, and small holes are closed with new triangles between the
 points of their edge, unless a new edge would fall on an old one.
 """
@@ -15,7 +15,7 @@ from manifold3d import triangulate
 from laywright.arrays import Array, FloatArray, IntArray
 from laywright.errors import GeometryError, LimitError
 from laywright.surface.triangles import Surface
-from laywright.surface.weld import ONE_SIDED, Defect, tidy
+from laywright.surface.weld import ONE_SIDED, Defect, defect_at, tidy
 from laywright.wording import three_figures
 
 __all__ = ["Mended", "RepairSettings", "repair"]
@@ -184,5 +184,4 @@ def _filling(surface: Surface, loop: IntArray) -> IntArray:
 
 def _tell(changes: list[Defect], kind: str, points: FloatArray, which: Array) -> None:
     if which.any():
-        x, y, z = points[int(np.flatnonzero(which)[0])].tolist()
-        changes.append(Defect(kind, int(which.sum()), (x, y, z)))
+        changes.append(defect_at(kind, points[which]))

@@ -1,7 +1,7 @@
 """A scanned or sculpted mesh as the part: unit, welding, mending, regions without a crease.
 
 A mesh says nothing of its unit, so the person states it.  What was wrong with the mesh and what
-was changed is listed, each with its count and a place where to look.
+was changed is listed, each with its count and places where to look.
 """
 
 from __future__ import annotations
@@ -52,7 +52,7 @@ class MeshReading:
     digest: str = ""
 
 
-@stage("Scanned Part", version=1)
+@stage("Scanned Part", version=2)
 def take_mesh(
     vertices: FloatArray,
     triangles: IntArray,

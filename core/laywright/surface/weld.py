@@ -1,6 +1,6 @@
 """A heap of triangles made one surface: welded, freed of scraps, turned one way.
 
-What is found wrong on the way is kept as a list of defects, each with its count and a place
+What is found wrong on the way is kept as a list of defects, each with its count and places
 where to look.
 """
 
@@ -19,10 +19,13 @@ from laywright.surface.turning import edge_ends, half_edges, touching_points, tu
 from laywright.surface.unique import unique_keys, unique_rows
 from laywright.tolerances import TOLERANCES
 
-__all__ = ["ONE_SIDED", "Defect", "smooth_patches", "tidy"]
+__all__ = ["ONE_SIDED", "PLACES", "Defect", "defect_at", "smooth_patches", "tidy"]
 
 ONE_SIDED = "pieces that cannot be turned one way"
 """Kind of a defect: a band that comes back to itself turned over."""
+
+PLACES = 50
+"""Of a defect that is found more often, the places of so many are kept."""
 
 _SINGLE_PRECISION = 2e-7
 
@@ -37,17 +40,35 @@ class Defect:
         What it is, in plain words, in the plural.
     count : int
         How many.
-    point : tuple of 3 float, mm
-        Where one of them is.
+    points : tuple of tuple of 3 float, mm
+        Where they are; of many, `PLACES` spread over all.
     """
 
     kind: str
     count: int
-    point: Vector
+    points: tuple[Vector, ...]
 
     def __str__(self) -> str:
-        x, y, z = (round(part, 2) + 0.0 for part in self.point)
-        return f"{self.count} {self.kind}, one at ({x:.2f}, {y:.2f}, {z:.2f}) mm"
+        return self.words()
+
+    def words(self, most: int = 3) -> str:
+        """Return kind, count and at most so many places."""
+        named = self.points[:most]
+        places = ", ".join(
+            "({:.2f}, {:.2f}, {:.2f})".format(*(round(part, 2) + 0.0 for part in point))
+            for point in named
+        )
+        left = self.count - len(named)
+        if left:
+            return f"{self.count} {self.kind} at {places} mm and {left} more"
+        return f"{self.count} {self.kind} at {places} mm"
+
+
+def defect_at(kind: str, points: FloatArray) -> Defect:
+    """Return a defect that is found at all of some points (k, 3)."""
+    step = np.linspace(0, len(points) - 1, min(len(points), PLACES))
+    shown = points[np.unique(np.rint(step).astype(np.int64))]
+    return Defect(kind, len(points), tuple((x, y, z) for x, y, z in shown.tolist()))
 
 
 def tidy(vertices: FloatArray, triangles: IntArray) -> tuple[Surface, tuple[Defect, ...]]:
@@ -88,20 +109,18 @@ def tidy(vertices: FloatArray, triangles: IntArray) -> tuple[Surface, tuple[Defe
         ("edges with more than two triangles", half.count > 2),
     ):
         if which.any():
-            ends = half.first[np.flatnonzero(which)[0]]
+            ends = half.first[which]
             start, end = triangles.ravel()[ends], edge_ends(triangles).ravel()[ends]
-            _note(defects, kind, 0.5 * (vertices[start] + vertices[end]), int(which.sum()))
+            defects.append(defect_at(kind, 0.5 * (vertices[start] + vertices[end])))
     triangles, twin, one_sided = turned_one_way(vertices, triangles, half)
     if one_sided.any():
-        start = vertices[triangles[np.flatnonzero(one_sided)[0], 0]]
-        _note(defects, ONE_SIDED, start, int(one_sided.sum()))
+        defects.append(defect_at(ONE_SIDED, vertices[triangles[one_sided, 0]]))
     crowded = np.zeros(len(vertices), dtype=bool)
     for many in half.first[half.count > 2].tolist():
         crowded[[triangles.ravel()[many], edge_ends(triangles).ravel()[many]]] = True
     touching = touching_points(triangles, twin, len(vertices)) & ~crowded
     if touching.any():
-        place = vertices[np.flatnonzero(touching)[0]]
-        _note(defects, "points where pieces touch", place, int(touching.sum()))
+        defects.append(defect_at("points where pieces touch", vertices[touching]))
     used = np.zeros(len(vertices), dtype=bool)
     used[triangles] = True
     number = np.cumsum(used) - 1
@@ -168,11 +187,5 @@ def _without(
     """Return the other triangles, those that are left out noted."""
     if not which.any():
         return triangles
-    worst = int(np.flatnonzero(which)[0])
-    _note(defects, kind, vertices[triangles[worst]].mean(axis=0), int(which.sum()))
+    defects.append(defect_at(kind, vertices[triangles[which]].mean(axis=1)))
     return triangles[~which]
-
-
-def _note(defects: list[Defect], kind: str, place: FloatArray, count: int) -> None:
-    x, y, z = place.tolist()
-    defects.append(Defect(kind, count, (x, y, z)))

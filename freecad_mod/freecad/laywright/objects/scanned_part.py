@@ -12,6 +12,7 @@ __all__ = ["ScannedPartObject"]
 
 _UNITS = [NO_UNIT, "mm", "cm", "m", "in"]
 _LISTED = 40
+_PLACES = 20
 
 
 class ScannedPartObject(StageObject):
@@ -72,5 +73,5 @@ class ScannedPartObject(StageObject):
         obj.Regions = [
             f"{name}: {area:.0f} mm²" for name, area in zip(names, areas, strict=False)
         ] + ([f"and {len(areas) - _LISTED} more"] if len(areas) > _LISTED else [])
-        obj.Defects = [str(defect) for defect in result.defects]
-        obj.Changes = [str(change) for change in result.changes]
+        obj.Defects = [defect.words(_PLACES) for defect in result.defects]
+        obj.Changes = [change.words(_PLACES) for change in result.changes]

@@ -20,8 +20,12 @@
    <translation>%1 %2 liegt unter den üblichen %3 bis %4: vielleicht nicht durchgehärtet; den Hersteller des Harzes nach dem Wert bei voller Härtung fragen.</translation>
   </message>
   <message>
-   <source>%1 %2, one at (%3, %4, %5) mm</source>
-   <translation>%1 %2, eine Stelle bei (%3, %4, %5) mm</translation>
+   <source>%1 %2 at %3 mm</source>
+   <translation>%1 %2 bei %3 mm</translation>
+  </message>
+  <message>
+   <source>%1 %2 at %3 mm and %4 more</source>
+   <translation>%1 %2 bei %3 mm und %4 weitere</translation>
   </message>
   <message>
    <source>%1 (%2, %3 deg)</source>

@@ -20,8 +20,12 @@
    <translation>%1 %2 est sous les valeurs usuelles de %3 à %4 : peut-être pas durci à cœur ; demander au fabricant de la résine la valeur d'un durcissement complet.</translation>
   </message>
   <message>
-   <source>%1 %2, one at (%3, %4, %5) mm</source>
-   <translation>%1 %2, dont un en (%3, %4, %5) mm</translation>
+   <source>%1 %2 at %3 mm</source>
+   <translation>%1 %2 à %3 mm</translation>
+  </message>
+  <message>
+   <source>%1 %2 at %3 mm and %4 more</source>
+   <translation>%1 %2 à %3 mm et %4 autres</translation>
   </message>
   <message>
    <source>%1 (%2, %3 deg)</source>

@@ -137,7 +137,8 @@ class ScanView(FacetView):
         try:
             obj = self.ViewObject.Object
             reading = _shown(obj)
-            self.places.write([] if reading is None else [d.point for d in reading.defects])
+            found = () if reading is None else reading.defects
+            self.places.write([point for defect in found for point in defect.points])
             self.places.show(self.ViewObject.Visibility)
         except ReferenceError:
             return  # deleted meanwhile
