@@ -7,6 +7,8 @@ from freecad.laywright import preferences
 from freecad.laywright.exports import export_job
 from freecad.laywright.objects.job import add_stage
 from laywright.laminate.card_files import corrected
+from laywright.laminate.drop_off import local_plies
+from laywright.laminate.extents import Round
 from laywright.laminate.materials import load_materials
 from laywright.laminate.own_cards import changed_card, drop_card, keep_card
 
@@ -166,3 +168,29 @@ def test_the_load_comes_onto_the_sheet_and_the_shell_among_the_files(hatch, tmp_
     document.recompute()
     export_job(job, tmp_path)
     assert not deck.exists()
+
+
+def test_a_ply_that_covers_a_part_of_the_face(layup):
+    version = layup.Digest
+    layup.Extents = ["", "", ""]
+    layup.Document.recompute()
+    assert "3 lines for 2 plies" in layup.Status
+    layup.Extents = [""]
+    layup.Document.recompute()
+    assert layup.Digest == version
+    layup.Extents = ["", "30 mm round 10, 20, 5"]
+    layup.Document.recompute()
+    assert layup.Status == "up to date"
+    assert layup.ArealMass == pytest.approx(400.0)
+    kept = layup.Proxy.kept(layup)
+    assert kept.layup.plies[1].extent == Round((10.0, 20.0, 5.0), 30.0)
+    assert "30 mm round 10, 20, 5" in layup.Remarks[-1]
+    layup.Cloths, layup.Angles = [MINE] * 3, [0.0] * 3
+    layup.Extents = ["", *["25 mm along the edge"] * 2]
+    layup.DropOff, layup.DropWay = "9 mm", "further out"
+    layup.Document.recompute()
+    kept = layup.Proxy.kept(layup)
+    assert [ply.setback for ply in local_plies(kept)] == [0.0, -9.0]
+    layup.Extents = ["25 mm along the edge"] * 3
+    layup.Document.recompute()
+    assert "no ply that covers the whole face" in layup.Status

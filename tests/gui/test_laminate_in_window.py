@@ -4,6 +4,7 @@ import time
 
 import FreeCAD
 import FreeCADGui
+import Part
 import pytest
 from PySide import QtCore, QtGui
 
@@ -107,7 +108,7 @@ def test_plies_are_pulled_elsewhere_and_mirrored(form):
     assert rows.sectionsMovable()
     rows.moveSection(2, 0)
     pump()
-    moved = [(CARBON, 90.0), (CARBON, 0.0), (GLASS, 45.0)]
+    moved = [(CARBON, 90.0, ""), (CARBON, 0.0, ""), (GLASS, 45.0, "")]
     assert table.plies() == moved
     rows.moveSection(0, 2)
     pump()
@@ -204,7 +205,7 @@ def test_a_layup_is_found_for_the_stiffness_of_the_present_one(form, artefacts):
     press(window, "Search")
     taken = window.plies_taken()
     press(window, "Take this one")
-    assert form.findChild(PlyTable).plies() == taken
+    assert form.findChild(PlyTable).plies() == [(*ply, "") for ply in taken]
 
 
 def test_the_librarys_cards_are_taken_where_they_are_asked_for(layup):
@@ -302,3 +303,43 @@ def test_a_card_is_copied_given_away_and_taken_in(cards, tmp_path):
     first, second = library.resins[RESIN], library.resins["Epoxy from the shelf"]
     assert (second.density, second.gel_hours) == (first.density, first.gel_hours)
     assert second.glass_transition_c == first.glass_transition_c
+
+
+def test_a_ply_covers_what_is_typed_or_picked_in_the_view(layup, form, artefacts):
+    part = layup.Document.addObject("Part::Feature", "Plate")
+    hole = Part.makeCylinder(5.0, 10.0, FreeCAD.Vector(30.0, 20.0, 0.0))
+    part.Shape = Part.makeBox(100.0, 60.0, 4.0).cut(hole)
+    rim = next(
+        f"Edge{number}"
+        for number, edge in enumerate(part.Shape.Edges, 1)
+        if hasattr(edge.Curve, "Center") and edge.Curve.Center.z > 3.0
+    )
+    table = form.findChild(QtWidgets.QTableWidget, "Plies")
+    table.setCurrentCell(1, 0)
+    FreeCADGui.Selection.clearSelection()
+    FreeCADGui.Selection.addSelection(part, rim, 35.0, 20.0, 4.0)
+    press(form, "Cover round the point")
+    covers = [form.findChild(QtWidgets.QLineEdit, f"Covers{row}") for row in (1, 2, 3)]
+    assert [field.text() for field in covers] == ["", "30 mm round 30, 20, 4", ""]
+    assert "30 mm round 30, 20, 4" in figures(form)
+    FreeCADGui.Selection.clearSelection()
+    FreeCADGui.Selection.addSelection(part, "Face2")
+    FreeCADGui.Selection.addSelection(part, "Face3")
+    table.setCurrentCell(2, 0)
+    press(form, "Cover picked faces")
+    assert covers[2].text() == "faces Face2, Face3"
+    covers[2].setText("somewhere")
+    assert "extent of a ply" in figures(form)
+    covers[2].setText("25 mm along the edge")
+    assert "30 mm round 30, 20, 4" in figures(form)
+    form.window().grab().save(str(artefacts / f"local plies {FreeCAD.Version()[1]}.png"))
+    box = next(
+        box
+        for box in FreeCADGui.getMainWindow().findChildren(QtWidgets.QDialogButtonBox)
+        if box.isVisible()
+    )
+    box.button(QtWidgets.QDialogButtonBox.Ok).click()
+    pump()
+    assert layup.Extents == ["", "30 mm round 30, 20, 4", "25 mm along the edge"]
+    assert layup.Status == "up to date"
+    assert any("25 mm along the edge" in remark for remark in layup.Remarks)

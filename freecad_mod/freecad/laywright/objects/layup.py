@@ -2,6 +2,7 @@
 
 import math
 from dataclasses import replace
+from itertools import zip_longest
 
 from freecad.laywright import preferences
 from freecad.laywright.objects.base import Property, StageObject
@@ -9,13 +10,15 @@ from laywright.errors import InputError
 from laywright.job.load_page import load_words
 from laywright.laminate.card_files import card_text, parse_card
 from laywright.laminate.criteria import Criterion
+from laywright.laminate.drop_off import drop_off_words
+from laywright.laminate.extents import extent_from_text
 from laywright.laminate.knock_downs import usual_knock_downs
 from laywright.laminate.laminate import Laminate, analyse
 from laywright.laminate.loading import Loading
 from laywright.laminate.loads import LoadCase, Patch
 from laywright.laminate.materials import Materials
 from laywright.laminate.plate import Plate, Support
-from laywright.laminate.plies import Process
+from laywright.laminate.plies import DropOff, Process
 from laywright.laminate.used_cards import NamedCore, NamedPly, layup_of
 
 __all__ = ["COUNTED", "LOADS", "LayupObject", "kept_cards", "loading_of"]
@@ -49,6 +52,25 @@ class LayupObject(StageObject):
             "FloatList",
             "Angle of each ply's warp from the datum arrow (degrees), counter-clockwise seen "
             "from the side away from the mould",
+        ),
+        Property(
+            "Extents",
+            "StringList",
+            "What each ply covers: a line for each, empty for the whole face, or such as "
+            "'30 mm round 10, 20, 5', '25 mm along the edge', 'faces Face3, Face5'; lines may be "
+            "left out at the end",
+        ),
+        Property(
+            "DropOff",
+            "Length",
+            "By how much each further ply of the same extent ends off the one before; 0 for what "
+            "is usual, 20 times its thickness and at least 6 mm (mm)",
+        ),
+        Property(
+            "DropWay",
+            "Enumeration",
+            "Whether further plies of the same extent end further in or out",
+            _words(DropOff),
         ),
         Property("Resin", "String", "Resin system by its card"),
         Property("Process", "Enumeration", "How it is laid up", _words(Process)),
@@ -133,8 +155,8 @@ class LayupObject(StageObject):
         ),
     )
     reports = (
-        Property("Thickness", "Length", "Thickness of the laminate (mm)"),
-        Property("ArealMass", "Float", "Mass of the laminate (g/m²)"),
+        Property("Thickness", "Length", "Thickness of the laminate without local plies (mm)"),
+        Property("ArealMass", "Float", "Mass of the laminate without local plies (g/m²)"),
         Property("FibreVolume", "Float", "Fibre volume fraction (%)"),
         Property("StiffnessAlong", "Pressure", "Modulus in plane along the datum arrow"),
         Property("StiffnessAcross", "Pressure", "Modulus in plane across the datum arrow"),
@@ -156,6 +178,13 @@ class LayupObject(StageObject):
                 "one cloth and one angle for each ply, one ply at least",
                 "complete the list",
             )
+        if len(obj.Extents) > len(obj.Cloths):
+            raise InputError(
+                "extents",
+                f"{len(obj.Extents)} lines for {len(obj.Cloths)} plies",
+                "at most one for each ply",
+                "take lines away",
+            )
         stored = kept_cards(obj)
         wanted = {*obj.Cloths, obj.Resin, *([obj.Core] if obj.Core else [])}
         # What is kept suffices for an old job, whatever became of the library.
@@ -163,8 +192,10 @@ class LayupObject(StageObject):
         layup = layup_of(
             Materials({}, {}, {}) if complete else preferences.materials(),
             [
-                NamedPly(cloth, math.radians(angle))
-                for cloth, angle in zip(obj.Cloths, obj.Angles, strict=True)
+                NamedPly(cloth, math.radians(angle), extent=extent_from_text(extent))
+                for cloth, angle, extent in zip_longest(
+                    obj.Cloths, obj.Angles, obj.Extents, fillvalue=""
+                )
             ],
             obj.Resin,
             Process(obj.Process),
@@ -172,6 +203,8 @@ class LayupObject(StageObject):
             obj.VoidShare / 100.0,
             NamedCore(obj.Core, obj.CoreThickness.Value, obj.CoreOnPly) if obj.Core else None,
             stored,
+            obj.DropOff.Value or None,
+            DropOff(obj.DropWay),
         )
         loading_of(obj)  # no input of the laminate, but what is wrong with it is said as well
         return (layup,)
@@ -187,7 +220,7 @@ class LayupObject(StageObject):
         obj.StiffnessAcross = f"{result.in_plane.e_y} MPa"
         obj.BendingAlong = f"{result.bending.e_x} MPa"
         obj.BendingAcross = f"{result.bending.e_y} MPa"
-        obj.Remarks = [*result.remarks, *result.couplings]
+        obj.Remarks = [*result.remarks, *result.couplings, *drop_off_words(result)]
         self._judge(obj, result)
 
     def execute(self, obj):

@@ -6,10 +6,12 @@ from types import SimpleNamespace
 from freecad.laywright.objects.layup import loading_of
 from freecad.laywright.panels.picture import DrawingView
 from freecad.laywright.qt import QtCore, QtWidgets, translate
+from freecad.laywright.translated import translated
 from laywright.errors import LaywrightError
 from laywright.job.laminate_pictures import section_drawing, stiffness_polar
 from laywright.job.load_page import load_page
 from laywright.laminate.certainty import how_sure
+from laywright.laminate.drop_off import drop_off_words
 from laywright.laminate.equal_sheet import equal_sheets
 from laywright.laminate.laminate import analyse
 
@@ -83,14 +85,16 @@ class LaminateLook(QtWidgets.QWidget):
             loading = loading_of(draft)
             laminate = analyse(layup)
         except LaywrightError as problem:
-            self._words.setText(html.escape(str(problem)))
+            self._words.setText(html.escape(translated(problem)))
             return
         seen = (laminate.digest, loading)
         if seen == self._seen:
             return
         self._seen, self.laminate = seen, laminate
         page = None if loading is None else load_page(laminate, loading)
-        self._words.setText("<br>".join((*_lines(laminate), *self._equals(laminate))))
+        ends = (html.escape(translated(line)) for line in drop_off_words(laminate))
+        lines = (*_lines(laminate), *ends, *self._equals(laminate))
+        self._words.setText("<br>".join(lines))
         self._load.setText("<br>".join(_load_lines(page)))
         self._stack.draw(section_drawing(laminate, _STACK_WIDTH))
         self._round.draw(stiffness_polar(laminate))
@@ -156,4 +160,7 @@ def _load_lines(page):
     """Return what is said about the load as lines of rich text."""
     if page is None:
         return ()
-    return (f"<b>{html.escape(page.notes[0])}</b>", *map(html.escape, page.notes[1:]))
+    return tuple(
+        f"<b>{html.escape(translated(note))}</b>" if place == 0 else html.escape(translated(note))
+        for place, note in enumerate(page.notes)
+    )

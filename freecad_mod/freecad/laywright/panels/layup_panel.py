@@ -16,6 +16,7 @@ __all__ = ["LayupPanel"]
 
 # What folds away together: by what it stands open, and the rest of it.
 _FOLDED = (
+    (("DropOff",), ("DropWay",)),
     (("Core",), ("CoreThickness", "CoreOnPly")),
     (LOADS, ("PressedArea", "Criterion", *COUNTED.values())),
     (("PanelLength", "PanelWidth"), ("PanelEdges", "PanelPressure", "PanelPush")),
@@ -29,7 +30,8 @@ class LayupPanel(StagePanel):
         """Add the table of plies with the figures below it, then the other fields."""
         obj = self.obj
         materials = preferences.materials()
-        plies = list(zip(obj.Cloths, obj.Angles, strict=False))
+        extents = [*obj.Extents, *[""] * (len(obj.Cloths) - len(obj.Extents))]
+        plies = list(zip(obj.Cloths, obj.Angles, extents, strict=False))
         self.table = PlyTable(list(materials.cloth_names), plies)
         self.grid.addRow(translate("Laywright", "Plies, the first touches the mould"), self.table)
         self.look = LaminateLook(obj.Proxy, self._values, materials.sheets.values())
@@ -39,11 +41,12 @@ class LayupPanel(StagePanel):
         self.grid.addRow(find)
         self.grid.addRow(self.look)
         self.fields["Cloths"] = fields.Field(
-            self.table, lambda: [cloth for cloth, _ in self.table.plies()]
+            self.table, lambda: [cloth for cloth, _, _ in self.table.plies()]
         )
         self.fields["Angles"] = fields.Field(
-            self.table, lambda: [angle for _, angle in self.table.plies()]
+            self.table, lambda: [angle for _, angle, _ in self.table.plies()]
         )
+        self.fields["Extents"] = fields.Field(self.table, self._extents)
         self.fields["Cards"] = fields.Field(self._library(materials), self._cards)
         offers = {"Resin": materials.resin_names, "Core": ("", *materials.core_names)}
         whole, self.folds = self.grid, self._folds()
@@ -65,9 +68,17 @@ class LayupPanel(StagePanel):
         self.table.changed.connect(self.look.look_soon)
         self.look.look()
 
+    def _extents(self):
+        """Return what each ply covers, as far as the last one that covers a part of the face."""
+        extents = [extent for _, _, extent in self.table.plies()]
+        while extents and not extents[-1]:
+            extents.pop()
+        return extents
+
     def _folds(self):
         """Return what folds away; a part in which something is set stands open."""
         titles = (
+            translate("Laywright", "Ends of local plies"),
             translate("Laywright", "Core"),
             translate("Laywright", "Load"),
             translate("Laywright", "Flat panel, a quick estimate"),
@@ -95,7 +106,8 @@ class LayupPanel(StagePanel):
         kept = [] if self.renew.isChecked() else kept_cards(self.obj)
         cards = materials.cards | {card.name: card for card in kept}
         window = ChoiceWindow(materials_of(cards.values()), self.look.laminate, self.form)
-        window.accepted.connect(lambda: self.table.fill(window.plies_taken()))
+        local = [ply for ply in self.table.plies() if ply[2]]
+        window.accepted.connect(lambda: self.table.fill([*window.plies_taken(), *local]))
         window.open()
 
     def _library(self, materials):
