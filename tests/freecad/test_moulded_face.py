@@ -1,9 +1,13 @@
 """The moulded face knows its faces again after an edit, or refuses and offers the best match."""
 
+import math
+
 import FreeCAD
+import Part
 import pytest
 from parts import bored_box
 
+from freecad.laywright import bridge
 from freecad.laywright.objects.job import add_stage
 
 pytestmark = pytest.mark.freecad
@@ -149,3 +153,30 @@ def test_the_wanted_draft_follows_the_moulds_surface(doc):
         doc.recompute()
         assert check.isValid(), check.Status
         assert check.WantedDraft.Value == pytest.approx(degrees)
+
+
+@pytest.mark.parametrize("kind", ["free-form", "closed free-form", "cylinder"])
+def test_the_deviation_of_the_triangles_is_the_distance_from_the_surface(doc, kind):
+    def height(x, y):
+        return 12.0 * math.sin(0.05 * x) * math.cos(0.04 * y)
+
+    if kind == "cylinder":
+        shape = Part.makeCylinder(30, 50)
+    elif kind == "free-form":
+        surface = Part.BSplineSurface()
+        rows = [
+            [FreeCAD.Vector(x, y, height(x, y)) for y in range(0, 91, 10)]
+            for x in range(0, 121, 10)
+        ]
+        surface.interpolate(rows)
+        shape = surface.toShape()
+    else:
+        shape = Part.makeCylinder(30, 50).toNurbs()
+    names = [f"Face{number}" for number in range(1, len(shape.Faces) + 1)]
+    found, deviation = bridge.surface_from_shape(shape, names[:1], 0.2, 0.3)
+    face, worst = shape.Faces[0], 0.0
+    for middle in found.centroids:
+        u, v = face.Surface.parameter(bridge.vector(middle))
+        worst = max(worst, face.Surface.value(u, v).distanceToPoint(bridge.vector(middle)))
+    assert 0.5 * worst < deviation <= worst * 1.01
+    assert worst <= 0.2 * 1.05

@@ -7,6 +7,7 @@ numpy.  Lengths are mm on both sides.
 import io
 import json
 import tempfile
+from collections import Counter
 from pathlib import Path
 
 import FreeCAD
@@ -238,11 +239,37 @@ def _deviation(face, corners):
     spans = np.linalg.norm(corners - np.roll(corners, 1, axis=1), axis=2).max(axis=1)
     picked = corners[np.argsort(-spans)[: max(_SAMPLES, len(corners) // 50)]]
     surface, worst = face.Surface, 0.0
-    for middle in picked.mean(axis=1):
-        point = vector(middle)
-        u, v = surface.parameter(point)
-        worst = max(worst, surface.value(u, v).distanceToPoint(point))
+    known = {} if type(surface).__name__ in _WITH_AXIS else _parameters(face)
+    for triangle in picked:
+        point = vector(triangle.mean(axis=0))
+        found = [known.get(tuple(corner)) for corner in _rounded(triangle)]
+        if None in found:
+            u, v = surface.parameter(point)
+            worst = max(worst, surface.value(u, v).distanceToPoint(point))
+        else:
+            u, v = np.mean(found, axis=0)
+            away = point - surface.value(u, v)
+            worst = max(worst, abs(away.dot(surface.normal(u, v))))
     return worst
+
+
+def _parameters(face):
+    """Return u and v of the points of a meshed face by their rounded places.
+
+    To look for the place on a free-form surface that lies nearest to a point takes as long as
+    meshing; between points whose parameters are known it lies along the normal at their mean.
+    Places with two parameters, on the seam of a closed surface, are left out.
+    """
+    pairs, surface = face.getUVNodes(), face.Surface
+    places = np.array([tuple(surface.value(u, v)) for u, v in pairs]).reshape(-1, 3)
+    keys = [tuple(place) for place in _rounded(places)]
+    count = Counter(keys)
+    return {key: pair for key, pair in zip(keys, pairs, strict=True) if count[key] == 1}
+
+
+def _rounded(places):
+    """Return places, (n, 3) float, as lists that can be compared."""
+    return (np.round(places, _SIGNATURE_DECIMALS) + 0.0).tolist()
 
 
 def face_table(shape):

@@ -7,7 +7,7 @@ import FreeCAD
 
 from laywright.errors import Cancelled
 
-__all__ = ["has_window", "progress", "run", "transaction"]
+__all__ = ["busy", "has_window", "progress", "run", "transaction"]
 
 _STEPS = 100
 
@@ -61,6 +61,30 @@ def progress(title):
         yield report
     finally:
         bar.stop()
+
+
+@contextmanager
+def busy(title):
+    """Say what is being done while the window cannot be drawn.
+
+    FreeCAD's shapes may be used by one thread alone, and Python waits while it works on one.
+    """
+    if not has_window():
+        yield
+        return
+    import FreeCADGui
+
+    from freecad.laywright.qt import QtCore, QtWidgets
+
+    bar = FreeCADGui.getMainWindow().statusBar()
+    bar.showMessage(title)
+    QtWidgets.QApplication.setOverrideCursor(QtCore.Qt.WaitCursor)
+    QtWidgets.QApplication.processEvents(QtCore.QEventLoop.ExcludeUserInputEvents)
+    try:
+        yield
+    finally:
+        QtWidgets.QApplication.restoreOverrideCursor()
+        bar.clearMessage()
 
 
 @contextmanager

@@ -2,8 +2,9 @@
 
 import FreeCAD
 
-from freecad.laywright import bridge
+from freecad.laywright import bridge, host
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
+from freecad.laywright.qt import translate
 from laywright.errors import InputError
 from laywright.mould.pull import pull_along
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide, take_face
@@ -107,7 +108,7 @@ class MouldedFaceObject(StageObject):
         before = bridge.face_table_from_text(obj.KnownFaces)
         if before:
             taken = tuple(entry for entry in before if entry.name in names)
-            match(taken, bridge.face_table(part.Shape), before)
+            match(taken, self._table(part.Shape), before)
         return self._surface(obj, bridge.placed_shape(part), names)
 
     def _regions(self, obj):
@@ -145,13 +146,22 @@ class MouldedFaceObject(StageObject):
         if kept is not None and obj.KnownShape == signature:
             return kept.surface, kept.deviation
         if self._meshed is None or self._meshed[0] != signature:
-            found = bridge.surface_from_shape(shape, names, obj.LargestChord.Value, _CHORD_ANGLE)
+            with host.busy(translate("Laywright", "Meshing {0} …").format(obj.Faces[0].Label)):
+                found = bridge.surface_from_shape(
+                    shape, names, obj.LargestChord.Value, _CHORD_ANGLE
+                )
             self._meshed = (signature, *found)
         return self._meshed[1:]
 
+    def _table(self, shape):
+        """Return the fingerprints of all faces of a shape, taken once for each shape."""
+        if self._known is None or not self._known[0].isPartner(shape):
+            self._known = (shape, bridge.face_table(shape))
+        return self._known[1]
+
     def _forget(self):
         super()._forget()
-        self._meshed = None
+        self._meshed = self._known = None
 
     @staticmethod
     def _signature(obj):
@@ -164,7 +174,7 @@ class MouldedFaceObject(StageObject):
         if obj.Scan is not None:
             return
         part, _ = obj.Faces
-        obj.KnownFaces = bridge.face_table_to_text(bridge.face_table(part.Shape))
+        obj.KnownFaces = bridge.face_table_to_text(self._table(part.Shape))
         obj.KnownShape = self._signature(obj)
 
     def execute(self, obj):
