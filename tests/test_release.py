@@ -40,6 +40,12 @@ def test_version_is_the_same_everywhere(project, package):
     assert newest.groups() == (laywright.__version__, package.findtext(f"{XMLNS}date"))
 
 
+def test_a_document_of_this_release_is_kept_for_the_releases_after_it(package):
+    """Save examples/hatch_cover as a job with this version, up to date, under its number."""
+    version = package.findtext(f"{XMLNS}version")
+    assert (CHECKOUT / "tests" / "documents" / f"{version}.FCStd").is_file()
+
+
 def test_licence_is_the_same_everywhere(project, package):
     text = (CHECKOUT / "LICENSE").read_text(encoding="utf-8")
     assert project["license"] == package.findtext(f"{XMLNS}license") == "LGPL-2.1-or-later"
