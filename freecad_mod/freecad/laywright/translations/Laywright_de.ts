@@ -92,6 +92,10 @@
    <translation>Ausgeschaltete Zugaben, eine je Zeile: 'laminate thickness', 'release film and coats', 'print shrinkage', 'growth of the mould at cure temperature', 'spring-in of bends'</translation>
   </message>
   <message>
+   <source>Also cut</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Angle of each ply's warp from the datum arrow (degrees), counter-clockwise seen from the side away from the mould</source>
    <translation>Winkel der Kette jeder Lage zum Bezugspfeil (Grad), gegen den Uhrzeigersinn, gesehen von der Seite, die von der Form weg liegt</translation>
   </message>
@@ -188,6 +192,14 @@
    <translation>Biegemodul längs</translation>
   </message>
   <message>
+   <source>Bends close</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Bends that close: listed, applied (the mould is opened by as much) or not considered</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Best draft</source>
    <translation>Beste Schräge</translation>
   </message>
@@ -222,6 +234,10 @@
   <message>
    <source>Build</source>
    <translation>Aufbau</translation>
+  </message>
+  <message>
+   <source>By how much each further ply of the same extent ends off the one before; 0 for what is usual, 20 times its thickness and at least 6 mm (mm)</source>
+   <translation>Um wie viel jede weitere Lage desselben Umfangs von der vorigen versetzt endet; 0 für das Übliche, das 20-Fache ihrer Dicke und mindestens 6 mm (mm)</translation>
   </message>
   <message>
    <source>Cards</source>
@@ -424,6 +440,10 @@
    <translation>Richtung des Bezugspfeils</translation>
   </message>
   <message>
+   <source>Datum edge</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Datum from</source>
    <translation>Bezugspfeil von</translation>
   </message>
@@ -438,6 +458,10 @@
   <message>
    <source>Day ends</source>
    <translation>Arbeitsende</translation>
+  </message>
+  <message>
+   <source>Decimal mark</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Demould time</source>
@@ -504,6 +528,10 @@
    <translation>Richtung des Bezugspfeils dort</translation>
   </message>
   <message>
+   <source>Directions in which the part leaves the pieces</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Distance kept by cuts of plies near by (mm)</source>
    <translation>Abstand, den Schnitte benachbarter Lagen einhalten (mm)</translation>
   </message>
@@ -540,6 +568,14 @@
    <translation>Schräge, die für diese Oberfläche gewünscht ist (Grad)</translation>
   </message>
   <message>
+   <source>Drop off</source>
+   <translation>Abstufung</translation>
+  </message>
+  <message>
+   <source>Drop way</source>
+   <translation>Richtung der Abstufung</translation>
+  </message>
+  <message>
    <source>Dry cloth</source>
    <translation>Trockenes Gewebe</translation>
   </message>
@@ -572,6 +608,10 @@
    <translation>Rand</translation>
   </message>
   <message>
+   <source>Edge of the part from whose middle the cloth is laid, the datum arrow along it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Edge tape</source>
    <translation>Kantenband</translation>
   </message>
@@ -582,6 +622,10 @@
   <message>
    <source>Every piece of cloth takes besides (min)</source>
    <translation>So viel braucht jedes Stück Stoff außerdem (min)</translation>
+  </message>
+  <message>
+   <source>Extents</source>
+   <translation>Umfang</translation>
   </message>
   <message>
    <source>Extra for cups and brush (%)</source>
@@ -1096,8 +1140,8 @@
    <translation>Tiefe der Marken</translation>
   </message>
   <message>
-   <source>Mass of the laminate (g/m²)</source>
-   <translation>Masse des Laminats (g/m²)</translation>
+   <source>Mass of the laminate without local plies (g/m²)</source>
+   <translation>Masse des Laminats ohne örtliche Lagen (g/m²)</translation>
   </message>
   <message>
    <source>Mass of the part against the plan</source>
@@ -1336,6 +1380,10 @@
    <translation>Massen der Stücke</translation>
   </message>
   <message>
+   <source>Piece pulls</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Pieces</source>
    <translation>Stücke</translation>
   </message>
@@ -1358,6 +1406,14 @@
   <message>
    <source>Places on a roll that are left out: cloth: 1200 mm to 1230 mm, across 0 mm to 80 mm</source>
    <translation>Stellen auf einer Rolle, die ausgelassen werden: Gewebe: 1200 mm to 1230 mm, across 0 mm to 80 mm</translation>
+  </message>
+  <message>
+   <source>Plain sheets that are cut besides and laid over the last ply, one on each line: 'film', 'peel ply', 'adhesive tape'</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Plain sheets that are cut besides, with their area (m²)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Plan</source>
@@ -1632,6 +1688,10 @@
    <translation>Härtetemperatur</translation>
   </message>
   <message>
+   <source>Share of its turn by which a bend closes (%), as measured; 0 takes it from the Layup</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Share of the cards' strength in compression that is counted on, 0 for the usual share of the process (%)</source>
    <translation>Anteil der Druckfestigkeit der Karten, mit dem gerechnet wird, 0 für den üblichen des Verfahrens (%)</translation>
   </message>
@@ -1654,6 +1714,10 @@
   <message>
    <source>Sheet</source>
    <translation>Blatt</translation>
+  </message>
+  <message>
+   <source>Sheets</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Shell elements</source>
@@ -1718,6 +1782,10 @@
   <message>
    <source>Span</source>
    <translation>Stützweite</translation>
+  </message>
+  <message>
+   <source>Spring in</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Stagger</source>
@@ -1908,8 +1976,8 @@
    <translation>Dicke des Kerns (mm)</translation>
   </message>
   <message>
-   <source>Thickness of the laminate (mm)</source>
-   <translation>Dicke des Laminats (mm)</translation>
+   <source>Thickness of the laminate without local plies (mm)</source>
+   <translation>Dicke des Laminats ohne örtliche Lagen (mm)</translation>
   </message>
   <message>
    <source>Thickness of the ribs (mm)</source>
@@ -2076,6 +2144,10 @@
    <translation>Was jede Probe ergab</translation>
   </message>
   <message>
+   <source>What each ply covers: a line for each, empty for the whole face, or such as '30 mm round 10, 20, 5', '25 mm along the edge', 'faces Face3, Face5'; lines may be left out at the end</source>
+   <translation>Was jede Lage bedeckt: eine Zeile für jede, leer für die ganze Fläche, oder etwa '30 mm round 10, 20, 5' (rund um einen Punkt), '25 mm along the edge' (entlang des Rands), 'faces Face3, Face5' (Flächen); am Ende dürfen Zeilen fehlen</translation>
+  </message>
+  <message>
    <source>What each tile stands on, and what hangs over (cm²)</source>
    <translation>Worauf jede Kachel steht, und was überhängt (cm²)</translation>
   </message>
@@ -2124,6 +2196,10 @@
    <translation>Was Grundierung, Versiegelung oder Film auf den Druck auftragen (mm)</translation>
   </message>
   <message>
+   <source>What stands between whole and fraction on printed sheets; tables for other programs keep the point</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What to do where the cloth would shear or stretch past its limits</source>
    <translation>Was zu tun ist, wo das Gewebe über seine Grenzen geschert oder gedehnt würde</translation>
   </message>
@@ -2164,6 +2240,14 @@
    <translation>Wo ein Sack geschlossen wird</translation>
   </message>
   <message>
+   <source>Where local plies lie: the plies of each zone, its area, thickness and mass</source>
+   <translation>Wo örtliche Lagen liegen: die Lagen jeder Zone, ihre Fläche, Dicke und Masse</translation>
+  </message>
+  <message>
+   <source>Where no direction releases the part, up to so many pieces are tried; 1 for none</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Where past limits</source>
    <translation>Über den Grenzen</translation>
   </message>
@@ -2194,6 +2278,10 @@
   <message>
    <source>Where the record was written last</source>
    <translation>Wohin die Aufzeichnung zuletzt geschrieben wurde</translation>
+  </message>
+  <message>
+   <source>Whether further plies of the same extent end further in or out</source>
+   <translation>Ob weitere Lagen desselben Umfangs weiter innen oder weiter außen enden</translation>
   </message>
   <message>
    <source>Whether pieces may be cut with the cloth face down</source>
@@ -2256,6 +2344,10 @@
    <translation>Ihre eigenen Preise, eine Zeile wie: Peel ply = 4.20 per m^2</translation>
   </message>
   <message>
+   <source>Zones</source>
+   <translation>Zonen</translation>
+  </message>
+  <message>
    <source>a cradle</source>
    <translation>eine Wiege</translation>
   </message>
@@ -2266,6 +2358,10 @@
   <message>
    <source>activation energy of the resin</source>
    <translation>Aktivierungsenergie des Harzes</translation>
+  </message>
+  <message>
+   <source>applied</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>bagged</source>
@@ -2296,6 +2392,10 @@
    <translation>eingespannt</translation>
   </message>
   <message>
+   <source>comma</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>dowels</source>
    <translation>Dübel</translation>
   </message>
@@ -2322,6 +2422,14 @@
   <message>
    <source>flat with clamp ears</source>
    <translation>eben mit Spannohren</translation>
+  </message>
+  <message>
+   <source>further in</source>
+   <translation>weiter innen</translation>
+  </message>
+  <message>
+   <source>further out</source>
+   <translation>weiter außen</translation>
   </message>
   <message>
    <source>hand</source>
@@ -2356,6 +2464,10 @@
    <translation>Drucklagen quer zum Zug</translation>
   </message>
   <message>
+   <source>listed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>maximum strain</source>
    <translation>größte Dehnung</translation>
   </message>
@@ -2378,6 +2490,10 @@
   <message>
    <source>none</source>
    <translation>keine</translation>
+  </message>
+  <message>
+   <source>not considered</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>not decided</source>
@@ -2408,8 +2524,16 @@
    <translation>Papier in wahrer Größe</translation>
   </message>
   <message>
+   <source>picked edge</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>picked edge or face</source>
    <translation>gewählte Kante oder Fläche</translation>
+  </message>
+  <message>
+   <source>point</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>point and direction below</source>
@@ -2547,6 +2671,10 @@
    <translation>Eine neue Karte mit diesen Werten unter anderem Namen beginnen</translation>
   </message>
   <message>
+   <source>Begun from the chosen one; its card is kept in your folder</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Bending across</source>
    <translation>Biegemodul quer</translation>
   </message>
@@ -2575,16 +2703,24 @@
    <translation>Karten (*.toml)</translation>
   </message>
   <message>
+   <source>Cards of your own</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Close</source>
    <translation>Schließen</translation>
   </message>
   <message>
-   <source>Cloth</source>
-   <translation>Gewebe</translation>
+   <source>Cloth, what it covers</source>
+   <translation>Gewebe, was es bedeckt</translation>
   </message>
   <message>
    <source>Coarse preview, the full one follows</source>
    <translation>Grobe Vorschau, die volle folgt</translation>
+  </message>
+  <message>
+   <source>Colours of maps</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Copy</source>
@@ -2603,6 +2739,18 @@
    <translation>Kosten je m², höchstens</translation>
   </message>
   <message>
+   <source>Cover picked faces</source>
+   <translation>Gewählte Flächen bedecken</translation>
+  </message>
+  <message>
+   <source>Cover round the point</source>
+   <translation>Rund um den Punkt bedecken</translation>
+  </message>
+  <message>
+   <source>Decimal mark on the sheets</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Distance from the part</source>
    <translation>Abstand vom Teil</translation>
   </message>
@@ -2613,6 +2761,14 @@
   <message>
    <source>Edit {0}</source>
    <translation>{0} bearbeiten</translation>
+  </message>
+  <message>
+   <source>Empty for the whole face, or such as: 30 mm round 10, 20, 5; 25 mm along the edge; faces Face3, Face5</source>
+   <translation>Leer für die ganze Fläche, oder etwa: 30 mm round 10, 20, 5 (rund um einen Punkt); 25 mm along the edge (entlang des Rands); faces Face3, Face5 (Flächen)</translation>
+  </message>
+  <message>
+   <source>Ends of local plies</source>
+   <translation>Enden örtlicher Lagen</translation>
   </message>
   <message>
    <source>Find a layup</source>
@@ -2631,8 +2787,24 @@
    <translation>Ebenes Feld, schnelle Schätzung</translation>
   </message>
   <message>
+   <source>Folder for cards and records</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Folder for the files</source>
    <translation>Ordner für die Dateien</translation>
+  </message>
+  <message>
+   <source>Folder with material cards</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Folder with printer cards</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Folder with records of parts</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Follows: {0}</source>
@@ -2643,12 +2815,24 @@
    <translation>Von</translation>
   </message>
   <message>
+   <source>General</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>How it ended</source>
    <translation>Wie es endete</translation>
   </message>
   <message>
    <source>In brackets: nine of ten parts. What matters most: {0}.</source>
    <translation>In Klammern: neun von zehn Teilen. Am wichtigsten: {0}.</translation>
+  </message>
+  <message>
+   <source>In the window</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Installing {0}. You can go on working.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Keep</source>
@@ -2687,6 +2871,10 @@ In {1} installieren?</translation>
    <translation>Last</translation>
   </message>
   <message>
+   <source>Make the proposed cuts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Mass</source>
    <translation>Masse</translation>
   </message>
@@ -2697,6 +2885,10 @@ In {1} installieren?</translation>
   <message>
    <source>Material cards</source>
    <translation>Materialkarten</translation>
+  </message>
+  <message>
+   <source>Meshing {0} …</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Mirror all</source>
@@ -2713,6 +2905,10 @@ In {1} installieren?</translation>
   <message>
    <source>Most plies</source>
    <translation>Höchstens Lagen</translation>
+  </message>
+  <message>
+   <source>New jobs</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Not balanced.</source>
@@ -2739,6 +2935,18 @@ In {1} installieren?</translation>
    <translation>Veraltet: {0}. Den Auftrag auf den neuen Stand bringen und schreiben?</translation>
   </message>
   <message>
+   <source>Packages are missing: {0}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Packages for Laywright</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Paper of the printed sheets</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Plausible: {0} to {1}</source>
    <translation>Plausibel: {0} bis {1}</translation>
   </message>
@@ -2749,6 +2957,10 @@ In {1} installieren?</translation>
   <message>
    <source>Plies, the first touches the mould</source>
    <translation>Lagen, die erste liegt an der Form</translation>
+  </message>
+  <message>
+   <source>Ply that is shown</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Preview; OK or Apply keeps it</source>
@@ -2763,12 +2975,24 @@ In {1} installieren?</translation>
    <translation>Preis je m²</translation>
   </message>
   <message>
+   <source>Printer of a new job</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Printer of your own</source>
    <translation>Eigener Drucker</translation>
   </message>
   <message>
    <source>Printer of your own …</source>
    <translation>Eigener Drucker …</translation>
+  </message>
+  <message>
+   <source>Printers</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Proposed cuts</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Pull a number to move its ply</source>
@@ -2815,6 +3039,14 @@ In {1} installieren?</translation>
    <translation>Messwerte einer Probe</translation>
   </message>
   <message>
+   <source>Refuse the proposed cuts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Regions in shades</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Remove</source>
    <translation>Entfernen</translation>
   </message>
@@ -2837,6 +3069,10 @@ In {1} installieren?</translation>
   <message>
    <source>Show changes at once</source>
    <translation>Änderungen gleich zeigen</translation>
+  </message>
+  <message>
+   <source>Show changes in task panels at once</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Source</source>
@@ -2883,6 +3119,10 @@ In {1} installieren?</translation>
    <translation>Herausnehmen</translation>
   </message>
   <message>
+   <source>Take the card of your own printer out of your folder, now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Take the library's cards</source>
    <translation>Karten der Sammlung nehmen</translation>
   </message>
@@ -2901,6 +3141,14 @@ In {1} installieren?</translation>
   <message>
    <source>Take your own card away; one that came along counts again</source>
    <translation>Die eigene Karte wegnehmen; die mitgelieferte gilt wieder</translation>
+  </message>
+  <message>
+   <source>The chosen ply becomes a patch of 30 mm radius round the point, corner or round edge picked in the view</source>
+   <translation>Die gewählte Lage wird ein Flicken mit 30 mm Radius um den Punkt, die Ecke oder die runde Kante, die in der Ansicht gewählt ist</translation>
+  </message>
+  <message>
+   <source>The chosen ply covers the faces picked in the view</source>
+   <translation>Die gewählte Lage bedeckt die in der Ansicht gewählten Flächen</translation>
   </message>
   <message>
    <source>The last ply becomes the middle one: symmetric</source>
@@ -2981,6 +3229,10 @@ Von Hand geht es mit:
    <translation>noch etwa {0} s</translation>
   </message>
   <message>
+   <source>and {0} more</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>by its heading</source>
    <translation>nach seiner Überschrift</translation>
   </message>
@@ -2991,6 +3243,10 @@ Von Hand geht es mit:
   <message>
    <source>comes along; a change is kept in {0}</source>
    <translation>mitgeliefert; eine Änderung bleibt in {0}</translation>
+  </message>
+  <message>
+   <source>comma: 0,5</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>g/m²</source>
@@ -3017,8 +3273,48 @@ Von Hand geht es mit:
    <translation>Abstand vom Teil {0}</translation>
   </message>
   <message>
+   <source>on the flat patterns</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>on the part</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>outlines only</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>over {0}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>past what the cloth bears, {0}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>ply {0}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>point: 0.5</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>pull ({0}, {1}, {2}), {3} cm² moulded</source>
    <translation>Zug ({0}, {1}, {2}), {3} cm² geformt</translation>
+  </message>
+  <message>
+   <source>shear</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>stretch along the warp</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>stretch along the weft</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>the readings</source>
@@ -3027,6 +3323,14 @@ Von Hand geht es mit:
   <message>
    <source>unit of the heading</source>
    <translation>Einheit der Überschrift</translation>
+  </message>
+  <message>
+   <source>up to {0}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>whole face</source>
+   <translation>ganze Fläche</translation>
   </message>
   <message>
    <source>your own, from {0}</source>
@@ -3053,63 +3357,16 @@ Von Hand geht es mit:
    <translation>{0} Kacheln, {1} cm² zu kleben, {2} g Kleber</translation>
   </message>
   <message>
+   <source>{0} to {1}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{0}, my own</source>
    <translation>{0}, meine eigene</translation>
   </message>
   <message>
    <source>{0}: stopped, nothing was changed</source>
    <translation>{0}: angehalten, nichts wurde geändert</translation>
-  </message>
- </context>
- <context>
-  <name>LaywrightPreferences</name>
-  <message>
-   <source>A4</source>
-   <translation>A4</translation>
-  </message>
-  <message>
-   <source>Cards of your own</source>
-   <translation>Eigene Karten</translation>
-  </message>
-  <message>
-   <source>Folder with material cards</source>
-   <translation>Ordner mit Materialkarten</translation>
-  </message>
-  <message>
-   <source>Folder with printer cards</source>
-   <translation>Ordner mit Druckerkarten</translation>
-  </message>
-  <message>
-   <source>General</source>
-   <translation>Allgemein</translation>
-  </message>
-  <message>
-   <source>Letter</source>
-   <translation>Letter</translation>
-  </message>
-  <message>
-   <source>Medium, 220 x 220 x 250 mm</source>
-   <translation>Medium, 220 x 220 x 250 mm</translation>
-  </message>
-  <message>
-   <source>New jobs</source>
-   <translation>Neue Aufträge</translation>
-  </message>
-  <message>
-   <source>Paper of the printed sheets</source>
-   <translation>Papier der gedruckten Blätter</translation>
-  </message>
-  <message>
-   <source>Printer, by the name on its card</source>
-   <translation>Drucker, mit dem Namen seiner Karte</translation>
-  </message>
-  <message>
-   <source>TOML cards in this folder replace and extend those that come along</source>
-   <translation>TOML-Karten in diesem Ordner ersetzen und ergänzen die mitgelieferten</translation>
-  </message>
-  <message>
-   <source>TOML cards of your printers</source>
-   <translation>TOML-Karten Ihrer Drucker</translation>
   </message>
  </context>
  <context>

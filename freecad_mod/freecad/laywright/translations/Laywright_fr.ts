@@ -92,6 +92,10 @@
    <translation>Corrections coupées, une par ligne : 'laminate thickness', 'release film and coats', 'print shrinkage', 'growth of the mould at cure temperature', 'spring-in of bends'</translation>
   </message>
   <message>
+   <source>Also cut</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Angle of each ply's warp from the datum arrow (degrees), counter-clockwise seen from the side away from the mould</source>
    <translation>Angle de la chaîne de chaque pli avec la flèche (degrés), sens inverse des aiguilles d’une montre, vu du côté opposé au moule</translation>
   </message>
@@ -188,6 +192,14 @@
    <translation>Module de flexion en long</translation>
   </message>
   <message>
+   <source>Bends close</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Bends that close: listed, applied (the mould is opened by as much) or not considered</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Best draft</source>
    <translation>Meilleure dépouille</translation>
   </message>
@@ -222,6 +234,10 @@
   <message>
    <source>Build</source>
    <translation>Construction</translation>
+  </message>
+  <message>
+   <source>By how much each further ply of the same extent ends off the one before; 0 for what is usual, 20 times its thickness and at least 6 mm (mm)</source>
+   <translation>De combien chaque pli suivant de même étendue finit plus loin que le précédent ; 0 pour l’usage, 20 fois son épaisseur et au moins 6 mm (mm)</translation>
   </message>
   <message>
    <source>Cards</source>
@@ -424,6 +440,10 @@
    <translation>Direction de la flèche</translation>
   </message>
   <message>
+   <source>Datum edge</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Datum from</source>
    <translation>Flèche depuis</translation>
   </message>
@@ -438,6 +458,10 @@
   <message>
    <source>Day ends</source>
    <translation>Fin de journée</translation>
+  </message>
+  <message>
+   <source>Decimal mark</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Demould time</source>
@@ -504,6 +528,10 @@
    <translation>Direction de la flèche à cet endroit</translation>
   </message>
   <message>
+   <source>Directions in which the part leaves the pieces</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Distance kept by cuts of plies near by (mm)</source>
    <translation>Distance que gardent les coupes des plis voisins (mm)</translation>
   </message>
@@ -540,6 +568,14 @@
    <translation>Dépouille voulue pour cette surface (degrés)</translation>
   </message>
   <message>
+   <source>Drop off</source>
+   <translation>Décalage des fins</translation>
+  </message>
+  <message>
+   <source>Drop way</source>
+   <translation>Sens du décalage</translation>
+  </message>
+  <message>
    <source>Dry cloth</source>
    <translation>Tissu sec</translation>
   </message>
@@ -572,6 +608,10 @@
    <translation>Bord</translation>
   </message>
   <message>
+   <source>Edge of the part from whose middle the cloth is laid, the datum arrow along it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Edge tape</source>
    <translation>Ruban de bord</translation>
   </message>
@@ -582,6 +622,10 @@
   <message>
    <source>Every piece of cloth takes besides (min)</source>
    <translation>Temps en plus pour chaque morceau de tissu (min)</translation>
+  </message>
+  <message>
+   <source>Extents</source>
+   <translation>Étendues</translation>
   </message>
   <message>
    <source>Extra for cups and brush (%)</source>
@@ -1096,8 +1140,8 @@
    <translation>Profondeur des repères</translation>
   </message>
   <message>
-   <source>Mass of the laminate (g/m²)</source>
-   <translation>Masse du stratifié (g/m²)</translation>
+   <source>Mass of the laminate without local plies (g/m²)</source>
+   <translation>Masse du stratifié sans plis locaux (g/m²)</translation>
   </message>
   <message>
    <source>Mass of the part against the plan</source>
@@ -1336,6 +1380,10 @@
    <translation>Masses des éléments</translation>
   </message>
   <message>
+   <source>Piece pulls</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Pieces</source>
    <translation>Éléments</translation>
   </message>
@@ -1358,6 +1406,14 @@
   <message>
    <source>Places on a roll that are left out: cloth: 1200 mm to 1230 mm, across 0 mm to 80 mm</source>
    <translation>Endroits d’un rouleau laissés de côté : tissu: 1200 mm to 1230 mm, across 0 mm to 80 mm</translation>
+  </message>
+  <message>
+   <source>Plain sheets that are cut besides and laid over the last ply, one on each line: 'film', 'peel ply', 'adhesive tape'</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Plain sheets that are cut besides, with their area (m²)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Plan</source>
@@ -1632,6 +1688,10 @@
    <translation>Température de prise</translation>
   </message>
   <message>
+   <source>Share of its turn by which a bend closes (%), as measured; 0 takes it from the Layup</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Share of the cards' strength in compression that is counted on, 0 for the usual share of the process (%)</source>
    <translation>Part retenue de la résistance en compression des fiches, 0 pour l’usuelle du procédé (%)</translation>
   </message>
@@ -1654,6 +1714,10 @@
   <message>
    <source>Sheet</source>
    <translation>Fiche</translation>
+  </message>
+  <message>
+   <source>Sheets</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Shell elements</source>
@@ -1718,6 +1782,10 @@
   <message>
    <source>Span</source>
    <translation>Portée</translation>
+  </message>
+  <message>
+   <source>Spring in</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Stagger</source>
@@ -1908,8 +1976,8 @@
    <translation>Épaisseur de l’âme (mm)</translation>
   </message>
   <message>
-   <source>Thickness of the laminate (mm)</source>
-   <translation>Épaisseur du stratifié (mm)</translation>
+   <source>Thickness of the laminate without local plies (mm)</source>
+   <translation>Épaisseur du stratifié sans plis locaux (mm)</translation>
   </message>
   <message>
    <source>Thickness of the ribs (mm)</source>
@@ -2076,6 +2144,10 @@
    <translation>Ce que chaque éprouvette a donné</translation>
   </message>
   <message>
+   <source>What each ply covers: a line for each, empty for the whole face, or such as '30 mm round 10, 20, 5', '25 mm along the edge', 'faces Face3, Face5'; lines may be left out at the end</source>
+   <translation>Ce que couvre chaque pli : une ligne pour chacun, vide pour toute la face, ou par exemple '30 mm round 10, 20, 5' (autour d’un point), '25 mm along the edge' (le long du bord), 'faces Face3, Face5' (faces) ; les dernières lignes peuvent manquer</translation>
+  </message>
+  <message>
    <source>What each tile stands on, and what hangs over (cm²)</source>
    <translation>Sur quoi chaque tuile est posée, et ce qui surplombe (cm²)</translation>
   </message>
@@ -2124,6 +2196,10 @@
    <translation>Ce qu’apprêt, bouche-pores ou film ajoutent à l’impression (mm)</translation>
   </message>
   <message>
+   <source>What stands between whole and fraction on printed sheets; tables for other programs keep the point</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What to do where the cloth would shear or stretch past its limits</source>
    <translation>Que faire là où le tissu serait cisaillé ou étiré au-delà de ses limites</translation>
   </message>
@@ -2164,6 +2240,14 @@
    <translation>Où le sac est fermé</translation>
   </message>
   <message>
+   <source>Where local plies lie: the plies of each zone, its area, thickness and mass</source>
+   <translation>Où sont les plis locaux : les plis de chaque zone, son aire, son épaisseur et sa masse</translation>
+  </message>
+  <message>
+   <source>Where no direction releases the part, up to so many pieces are tried; 1 for none</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Where past limits</source>
    <translation>Au-delà des limites</translation>
   </message>
@@ -2194,6 +2278,10 @@
   <message>
    <source>Where the record was written last</source>
    <translation>Où le relevé a été écrit en dernier</translation>
+  </message>
+  <message>
+   <source>Whether further plies of the same extent end further in or out</source>
+   <translation>Si les plis suivants de même étendue finissent plus à l’intérieur ou plus à l’extérieur</translation>
   </message>
   <message>
    <source>Whether pieces may be cut with the cloth face down</source>
@@ -2256,6 +2344,10 @@
    <translation>Vos propres prix, une ligne comme : Peel ply = 4.20 per m^2</translation>
   </message>
   <message>
+   <source>Zones</source>
+   <translation>Zones</translation>
+  </message>
+  <message>
    <source>a cradle</source>
    <translation>un berceau</translation>
   </message>
@@ -2266,6 +2358,10 @@
   <message>
    <source>activation energy of the resin</source>
    <translation>énergie d’activation de la résine</translation>
+  </message>
+  <message>
+   <source>applied</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>bagged</source>
@@ -2296,6 +2392,10 @@
    <translation>encastré</translation>
   </message>
   <message>
+   <source>comma</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>dowels</source>
    <translation>goujons</translation>
   </message>
@@ -2322,6 +2422,14 @@
   <message>
    <source>flat with clamp ears</source>
    <translation>plat avec oreilles de serrage</translation>
+  </message>
+  <message>
+   <source>further in</source>
+   <translation>plus à l’intérieur</translation>
+  </message>
+  <message>
+   <source>further out</source>
+   <translation>plus à l’extérieur</translation>
   </message>
   <message>
    <source>hand</source>
@@ -2356,6 +2464,10 @@
    <translation>couches en travers du démoulage</translation>
   </message>
   <message>
+   <source>listed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>maximum strain</source>
    <translation>déformation maximale</translation>
   </message>
@@ -2378,6 +2490,10 @@
   <message>
    <source>none</source>
    <translation>aucun</translation>
+  </message>
+  <message>
+   <source>not considered</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>not decided</source>
@@ -2408,8 +2524,16 @@
    <translation>papier à l’échelle 1</translation>
   </message>
   <message>
+   <source>picked edge</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>picked edge or face</source>
    <translation>arête ou face choisie</translation>
+  </message>
+  <message>
+   <source>point</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>point and direction below</source>
@@ -2547,6 +2671,10 @@
    <translation>Commencer une nouvelle fiche avec ces valeurs sous un autre nom</translation>
   </message>
   <message>
+   <source>Begun from the chosen one; its card is kept in your folder</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Bending across</source>
    <translation>Module de flexion en travers</translation>
   </message>
@@ -2575,16 +2703,24 @@
    <translation>Fiches (*.toml)</translation>
   </message>
   <message>
+   <source>Cards of your own</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Close</source>
    <translation>Fermer</translation>
   </message>
   <message>
-   <source>Cloth</source>
-   <translation>Tissu</translation>
+   <source>Cloth, what it covers</source>
+   <translation>Tissu, ce qu’il couvre</translation>
   </message>
   <message>
    <source>Coarse preview, the full one follows</source>
    <translation>Aperçu grossier, le complet suit</translation>
+  </message>
+  <message>
+   <source>Colours of maps</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Copy</source>
@@ -2603,6 +2739,18 @@
    <translation>Coût au m², au plus</translation>
   </message>
   <message>
+   <source>Cover picked faces</source>
+   <translation>Couvrir les faces choisies</translation>
+  </message>
+  <message>
+   <source>Cover round the point</source>
+   <translation>Couvrir autour du point</translation>
+  </message>
+  <message>
+   <source>Decimal mark on the sheets</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Distance from the part</source>
    <translation>Écart à la pièce</translation>
   </message>
@@ -2613,6 +2761,14 @@
   <message>
    <source>Edit {0}</source>
    <translation>Modifier {0}</translation>
+  </message>
+  <message>
+   <source>Empty for the whole face, or such as: 30 mm round 10, 20, 5; 25 mm along the edge; faces Face3, Face5</source>
+   <translation>Vide pour toute la face, ou par exemple : 30 mm round 10, 20, 5 (autour d’un point) ; 25 mm along the edge (le long du bord) ; faces Face3, Face5 (faces)</translation>
+  </message>
+  <message>
+   <source>Ends of local plies</source>
+   <translation>Fins des plis locaux</translation>
   </message>
   <message>
    <source>Find a layup</source>
@@ -2631,8 +2787,24 @@
    <translation>Panneau plan, estimation rapide</translation>
   </message>
   <message>
+   <source>Folder for cards and records</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Folder for the files</source>
    <translation>Dossier des fichiers</translation>
+  </message>
+  <message>
+   <source>Folder with material cards</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Folder with printer cards</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Folder with records of parts</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Follows: {0}</source>
@@ -2643,12 +2815,24 @@
    <translation>De</translation>
   </message>
   <message>
+   <source>General</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>How it ended</source>
    <translation>Comment cela a fini</translation>
   </message>
   <message>
    <source>In brackets: nine of ten parts. What matters most: {0}.</source>
    <translation>Entre parenthèses : neuf pièces sur dix. Le plus important : {0}.</translation>
+  </message>
+  <message>
+   <source>In the window</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Installing {0}. You can go on working.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Keep</source>
@@ -2687,6 +2871,10 @@ Les installer dans {1} ?</translation>
    <translation>Charge</translation>
   </message>
   <message>
+   <source>Make the proposed cuts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Mass</source>
    <translation>Masse</translation>
   </message>
@@ -2697,6 +2885,10 @@ Les installer dans {1} ?</translation>
   <message>
    <source>Material cards</source>
    <translation>Fiches matière</translation>
+  </message>
+  <message>
+   <source>Meshing {0} …</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Mirror all</source>
@@ -2713,6 +2905,10 @@ Les installer dans {1} ?</translation>
   <message>
    <source>Most plies</source>
    <translation>Plis au plus</translation>
+  </message>
+  <message>
+   <source>New jobs</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Not balanced.</source>
@@ -2739,6 +2935,18 @@ Les installer dans {1} ?</translation>
    <translation>Périmé : {0}. Mettre le travail à jour et l’écrire ?</translation>
   </message>
   <message>
+   <source>Packages are missing: {0}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Packages for Laywright</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Paper of the printed sheets</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Plausible: {0} to {1}</source>
    <translation>Plausible : {0} à {1}</translation>
   </message>
@@ -2749,6 +2957,10 @@ Les installer dans {1} ?</translation>
   <message>
    <source>Plies, the first touches the mould</source>
    <translation>Plis, le premier touche le moule</translation>
+  </message>
+  <message>
+   <source>Ply that is shown</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Preview; OK or Apply keeps it</source>
@@ -2763,12 +2975,24 @@ Les installer dans {1} ?</translation>
    <translation>Prix au m²</translation>
   </message>
   <message>
+   <source>Printer of a new job</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Printer of your own</source>
    <translation>Votre imprimante</translation>
   </message>
   <message>
    <source>Printer of your own …</source>
    <translation>Votre imprimante …</translation>
+  </message>
+  <message>
+   <source>Printers</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Proposed cuts</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Pull a number to move its ply</source>
@@ -2815,6 +3039,14 @@ Les installer dans {1} ?</translation>
    <translation>Mesures d’une éprouvette</translation>
   </message>
   <message>
+   <source>Refuse the proposed cuts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Regions in shades</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Remove</source>
    <translation>Enlever</translation>
   </message>
@@ -2837,6 +3069,10 @@ Les installer dans {1} ?</translation>
   <message>
    <source>Show changes at once</source>
    <translation>Montrer aussitôt les changements</translation>
+  </message>
+  <message>
+   <source>Show changes in task panels at once</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Source</source>
@@ -2883,6 +3119,10 @@ Les installer dans {1} ?</translation>
    <translation>Sortir</translation>
   </message>
   <message>
+   <source>Take the card of your own printer out of your folder, now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Take the library's cards</source>
    <translation>Prendre les fiches de la collection</translation>
   </message>
@@ -2901,6 +3141,14 @@ Les installer dans {1} ?</translation>
   <message>
    <source>Take your own card away; one that came along counts again</source>
    <translation>Retirer votre fiche ; celle fournie compte de nouveau</translation>
+  </message>
+  <message>
+   <source>The chosen ply becomes a patch of 30 mm radius round the point, corner or round edge picked in the view</source>
+   <translation>Le pli choisi devient une pièce de 30 mm de rayon autour du point, du sommet ou de l’arête ronde choisis dans la vue</translation>
+  </message>
+  <message>
+   <source>The chosen ply covers the faces picked in the view</source>
+   <translation>Le pli choisi couvre les faces choisies dans la vue</translation>
   </message>
   <message>
    <source>The last ply becomes the middle one: symmetric</source>
@@ -2981,6 +3229,10 @@ Pour le faire à la main, lancer :
    <translation>encore {0} s environ</translation>
   </message>
   <message>
+   <source>and {0} more</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>by its heading</source>
    <translation>selon son en-tête</translation>
   </message>
@@ -2991,6 +3243,10 @@ Pour le faire à la main, lancer :
   <message>
    <source>comes along; a change is kept in {0}</source>
    <translation>fournie ; un changement reste dans {0}</translation>
+  </message>
+  <message>
+   <source>comma: 0,5</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>g/m²</source>
@@ -3017,8 +3273,48 @@ Pour le faire à la main, lancer :
    <translation>écart à la pièce {0}</translation>
   </message>
   <message>
+   <source>on the flat patterns</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>on the part</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>outlines only</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>over {0}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>past what the cloth bears, {0}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>ply {0}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>point: 0.5</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>pull ({0}, {1}, {2}), {3} cm² moulded</source>
    <translation>démoulage ({0}, {1}, {2}), {3} cm² moulés</translation>
+  </message>
+  <message>
+   <source>shear</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>stretch along the warp</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>stretch along the weft</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>the readings</source>
@@ -3027,6 +3323,14 @@ Pour le faire à la main, lancer :
   <message>
    <source>unit of the heading</source>
    <translation>unité de l’en-tête</translation>
+  </message>
+  <message>
+   <source>up to {0}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>whole face</source>
+   <translation>toute la face</translation>
   </message>
   <message>
    <source>your own, from {0}</source>
@@ -3053,63 +3357,16 @@ Pour le faire à la main, lancer :
    <translation>{0} tuiles, {1} cm² à coller, {2} g de colle</translation>
   </message>
   <message>
+   <source>{0} to {1}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{0}, my own</source>
    <translation>{0}, la mienne</translation>
   </message>
   <message>
    <source>{0}: stopped, nothing was changed</source>
    <translation>{0} : arrêté, rien n’a changé</translation>
-  </message>
- </context>
- <context>
-  <name>LaywrightPreferences</name>
-  <message>
-   <source>A4</source>
-   <translation>A4</translation>
-  </message>
-  <message>
-   <source>Cards of your own</source>
-   <translation>Vos fiches</translation>
-  </message>
-  <message>
-   <source>Folder with material cards</source>
-   <translation>Dossier des fiches matière</translation>
-  </message>
-  <message>
-   <source>Folder with printer cards</source>
-   <translation>Dossier des fiches d’imprimante</translation>
-  </message>
-  <message>
-   <source>General</source>
-   <translation>Général</translation>
-  </message>
-  <message>
-   <source>Letter</source>
-   <translation>Letter</translation>
-  </message>
-  <message>
-   <source>Medium, 220 x 220 x 250 mm</source>
-   <translation>Medium, 220 x 220 x 250 mm</translation>
-  </message>
-  <message>
-   <source>New jobs</source>
-   <translation>Nouveaux travaux</translation>
-  </message>
-  <message>
-   <source>Paper of the printed sheets</source>
-   <translation>Papier des feuilles imprimées</translation>
-  </message>
-  <message>
-   <source>Printer, by the name on its card</source>
-   <translation>Imprimante, par le nom de sa fiche</translation>
-  </message>
-  <message>
-   <source>TOML cards in this folder replace and extend those that come along</source>
-   <translation>Les fiches TOML de ce dossier remplacent et complètent celles fournies</translation>
-  </message>
-  <message>
-   <source>TOML cards of your printers</source>
-   <translation>Fiches TOML de vos imprimantes</translation>
   </message>
  </context>
  <context>

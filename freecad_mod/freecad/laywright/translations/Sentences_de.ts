@@ -12,20 +12,20 @@
    <translation>%1 % seiner Fläche</translation>
   </message>
   <message>
-   <source>%1 %2 is %3 of the %4 that the resin's maker states: %5; give it time or warmth before it is loaded, sanded or sawn.</source>
-   <translation>%1 %2 sind %3 der %4, die der Hersteller des Harzes angibt: %5; Zeit oder Wärme geben, bevor es belastet, geschliffen oder gesägt wird.</translation>
-  </message>
-  <message>
-   <source>%1 %2 is below the usual %3 to %4: perhaps not cured through; ask the maker of the resin for the value of a full cure.</source>
-   <translation>%1 %2 liegt unter den üblichen %3 bis %4: vielleicht nicht durchgehärtet; den Hersteller des Harzes nach dem Wert bei voller Härtung fragen.</translation>
-  </message>
-  <message>
    <source>%1 %2 at %3 mm</source>
    <translation>%1 %2 bei %3 mm</translation>
   </message>
   <message>
    <source>%1 %2 at %3 mm and %4 more</source>
    <translation>%1 %2 bei %3 mm und %4 weitere</translation>
+  </message>
+  <message>
+   <source>%1 %2 is %3 of the %4 that the resin's maker states: %5; give it time or warmth before it is loaded, sanded or sawn.</source>
+   <translation>%1 %2 sind %3 der %4, die der Hersteller des Harzes angibt: %5; Zeit oder Wärme geben, bevor es belastet, geschliffen oder gesägt wird.</translation>
+  </message>
+  <message>
+   <source>%1 %2 is below the usual %3 to %4: perhaps not cured through; ask the maker of the resin for the value of a full cure.</source>
+   <translation>%1 %2 liegt unter den üblichen %3 bis %4: vielleicht nicht durchgehärtet; den Hersteller des Harzes nach dem Wert bei voller Härtung fragen.</translation>
   </message>
   <message>
    <source>%1 (%2, %3 deg)</source>
@@ -1292,6 +1292,14 @@
    <translation>Kein %1 an %2: %3 mm Querschnitt, %4 mm gebraucht; stumpf geklebt.</translation>
   </message>
   <message>
+   <source>No air port: drawing the pieces away one by one lets the air in.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No bolt holes beside those that join the pieces.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No coupon broke: the stresses reached are no strengths, only lower bounds.</source>
    <translation>Keine Probe brach: die erreichten Spannungen sind keine Festigkeiten, nur untere Grenzen.</translation>
   </message>
@@ -1304,6 +1312,18 @@
    <translation>Keine Ohren an %1: diese von Hand oder mit Gurten halten.</translation>
   </message>
   <message>
+   <source>No feet: one could stand across a joint; put strips below.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No flange of its own: the level ring round the trim line, %1 mm wide.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No inscription: a joint between pieces could cut through it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No mould in %1 pieces was found that releases the part.</source>
    <translation>Keine Form in %1 Stücken gefunden, die das Teil freigibt.</translation>
   </message>
@@ -1312,16 +1332,16 @@
    <translation>Keine Zahl von Lagen bescheinigt einen Schutz. Ein Teil, das eine Person schützt, braucht Prüfungen durch ein akkreditiertes Labor; hier wird kein Schutzgrad berechnet oder behauptet.</translation>
   </message>
   <message>
+   <source>No pry pockets: unbolted, the pieces are wedged apart at their joint.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No room for a mark on %1.</source>
    <translation>Kein Platz für eine Marke auf %1.</translation>
   </message>
   <message>
    <source>No single pull sees the whole surface: it needs a mould of several parts.</source>
    <translation>Keine einzelne Zugrichtung sieht die ganze Fläche: sie braucht eine mehrteilige Form.</translation>
-  </message>
-  <message>
-   <source>Not made on a mould in pieces: %1.</source>
-   <translation>An einer Form in Stücken nicht ausgeführt: %1.</translation>
   </message>
   <message>
    <source>Of that from transverse shear</source>
@@ -1530,6 +1550,10 @@
   <message>
    <source>The line at the edge of the cloth is left out: the outline comes back nearer than %1 mm.</source>
    <translation>Die Linie am Rand des Gewebes entfällt: der Umriss kommt sich näher als %1 mm.</translation>
+  </message>
+  <message>
+   <source>The line at the edge of the cloth is left out: the ring round the trim line or its outline has no room %1 mm away.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The margin is that of the plies; the core is not judged here.</source>
@@ -3648,10 +3672,6 @@
    <translation>Flanschbreite</translation>
   </message>
   <message>
-   <source>flange, pockets, bores and inscription of the edge</source>
-   <translation>Flansch, Taschen, Bohrungen und Inschrift des Randes</translation>
-  </message>
-  <message>
    <source>flat pattern of %1</source>
    <translation>Schnittmuster von %1</translation>
   </message>
@@ -3790,6 +3810,10 @@
   <message>
    <source>hardness of the part</source>
    <translation>Härte des Teils</translation>
+  </message>
+  <message>
+   <source>have cuts proposed and made, cut the ply from edge to edge, or move the start point</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>head bore</source>
@@ -4957,7 +4981,7 @@
   </message>
   <message>
    <source>plies %1: %2 cm², %3 mm, %4 g</source>
-   <translation type="unfinished" />
+   <translation>Lagen %1: %2 cm², %3 mm, %4 g</translation>
   </message>
   <message>
    <source>plies 1 to %1 of the laminate</source>
@@ -5508,10 +5532,6 @@
    <translation>in zwei Formflächen teilen</translation>
   </message>
   <message>
-   <source>split the face into two Moulded Faces, or move the start point</source>
-   <translation>die Fläche in zwei Formflächen teilen oder den Startpunkt verlegen</translation>
-  </message>
-  <message>
    <source>spring-in of %1</source>
    <translation>Einspringen von %1</translation>
   </message>
@@ -5746,10 +5766,6 @@
   <message>
    <source>the key '%1'</source>
    <translation>der Schlüssel „%1“</translation>
-  </message>
-  <message>
-   <source>the line at the edge of the cloth</source>
-   <translation>die Linie am Rand des Gewebes</translation>
   </message>
   <message>
    <source>the mesh</source>

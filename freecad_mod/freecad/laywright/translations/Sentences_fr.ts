@@ -12,20 +12,20 @@
    <translation>%1 % de son aire</translation>
   </message>
   <message>
-   <source>%1 %2 is %3 of the %4 that the resin's maker states: %5; give it time or warmth before it is loaded, sanded or sawn.</source>
-   <translation>%1 %2, soit %3 des %4 indiqués par le fabricant de la résine : %5 ; laisser du temps ou chauffer avant de charger, poncer ou scier.</translation>
-  </message>
-  <message>
-   <source>%1 %2 is below the usual %3 to %4: perhaps not cured through; ask the maker of the resin for the value of a full cure.</source>
-   <translation>%1 %2 est sous les valeurs usuelles de %3 à %4 : peut-être pas durci à cœur ; demander au fabricant de la résine la valeur d'un durcissement complet.</translation>
-  </message>
-  <message>
    <source>%1 %2 at %3 mm</source>
    <translation>%1 %2 à %3 mm</translation>
   </message>
   <message>
    <source>%1 %2 at %3 mm and %4 more</source>
    <translation>%1 %2 à %3 mm et %4 autres</translation>
+  </message>
+  <message>
+   <source>%1 %2 is %3 of the %4 that the resin's maker states: %5; give it time or warmth before it is loaded, sanded or sawn.</source>
+   <translation>%1 %2, soit %3 des %4 indiqués par le fabricant de la résine : %5 ; laisser du temps ou chauffer avant de charger, poncer ou scier.</translation>
+  </message>
+  <message>
+   <source>%1 %2 is below the usual %3 to %4: perhaps not cured through; ask the maker of the resin for the value of a full cure.</source>
+   <translation>%1 %2 est sous les valeurs usuelles de %3 à %4 : peut-être pas durci à cœur ; demander au fabricant de la résine la valeur d'un durcissement complet.</translation>
   </message>
   <message>
    <source>%1 (%2, %3 deg)</source>
@@ -1292,6 +1292,14 @@
    <translation>Pas de %1 à %2 : section de %3 mm, %4 mm nécessaires ; collé à plat.</translation>
   </message>
   <message>
+   <source>No air port: drawing the pieces away one by one lets the air in.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No bolt holes beside those that join the pieces.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No coupon broke: the stresses reached are no strengths, only lower bounds.</source>
    <translation>Aucune éprouvette n'a cassé : les contraintes atteintes ne sont pas des résistances, seulement des bornes inférieures.</translation>
   </message>
@@ -1304,6 +1312,18 @@
    <translation>Pas d'oreilles à %1 : tenir celles-ci à la main ou par sangles.</translation>
   </message>
   <message>
+   <source>No feet: one could stand across a joint; put strips below.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No flange of its own: the level ring round the trim line, %1 mm wide.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No inscription: a joint between pieces could cut through it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No mould in %1 pieces was found that releases the part.</source>
    <translation>Aucun moule en %1 parties trouvé qui libère la pièce.</translation>
   </message>
@@ -1312,16 +1332,16 @@
    <translation>Aucun nombre de plis ne certifie une protection. Une pièce qui protège une personne exige des essais par un laboratoire accrédité ; aucun niveau de protection n'est calculé ni affirmé ici.</translation>
   </message>
   <message>
+   <source>No pry pockets: unbolted, the pieces are wedged apart at their joint.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No room for a mark on %1.</source>
    <translation>Pas de place pour un repère sur %1.</translation>
   </message>
   <message>
    <source>No single pull sees the whole surface: it needs a mould of several parts.</source>
    <translation>Aucun démoulage seul ne voit toute la surface : il faut un moule en plusieurs parties.</translation>
-  </message>
-  <message>
-   <source>Not made on a mould in pieces: %1.</source>
-   <translation>Non fait sur un moule en parties : %1.</translation>
   </message>
   <message>
    <source>Of that from transverse shear</source>
@@ -1530,6 +1550,10 @@
   <message>
    <source>The line at the edge of the cloth is left out: the outline comes back nearer than %1 mm.</source>
    <translation>La ligne au bord du tissu est omise : le contour revient à moins de %1 mm.</translation>
+  </message>
+  <message>
+   <source>The line at the edge of the cloth is left out: the ring round the trim line or its outline has no room %1 mm away.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The margin is that of the plies; the core is not judged here.</source>
@@ -3648,10 +3672,6 @@
    <translation>largeur de bride</translation>
   </message>
   <message>
-   <source>flange, pockets, bores and inscription of the edge</source>
-   <translation>bride, encoches, perçages et inscription du bord</translation>
-  </message>
-  <message>
    <source>flat pattern of %1</source>
    <translation>patron à plat de %1</translation>
   </message>
@@ -3790,6 +3810,10 @@
   <message>
    <source>hardness of the part</source>
    <translation>dureté de la pièce</translation>
+  </message>
+  <message>
+   <source>have cuts proposed and made, cut the ply from edge to edge, or move the start point</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>head bore</source>
@@ -4957,7 +4981,7 @@
   </message>
   <message>
    <source>plies %1: %2 cm², %3 mm, %4 g</source>
-   <translation type="unfinished" />
+   <translation>plis %1 : %2 cm², %3 mm, %4 g</translation>
   </message>
   <message>
    <source>plies 1 to %1 of the laminate</source>
@@ -5508,10 +5532,6 @@
    <translation>diviser en deux faces moulées</translation>
   </message>
   <message>
-   <source>split the face into two Moulded Faces, or move the start point</source>
-   <translation>diviser la face en deux faces moulées, ou déplacer le point de départ</translation>
-  </message>
-  <message>
    <source>spring-in of %1</source>
    <translation>retrait angulaire de %1</translation>
   </message>
@@ -5746,10 +5766,6 @@
   <message>
    <source>the key '%1'</source>
    <translation>la clé « %1 »</translation>
-  </message>
-  <message>
-   <source>the line at the edge of the cloth</source>
-   <translation>la ligne au bord du tissu</translation>
   </message>
   <message>
    <source>the mesh</source>
