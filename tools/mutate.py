@@ -21,9 +21,9 @@ ROOT = Path(__file__).resolve().parent.parent
 # What each kernel is made of, and the tests that must notice a change in it.
 KERNELS = {
     "draft": (
-        ("mould/release.py", "mould/regions.py", "mould/wanted_draft.py", "mould/visibility.py"),
+        ("mould/release.py", "mould/undercut.py", "mould/regions.py", "mould/wanted_draft.py"),
         "mould/test_release.py mould/test_regions.py mould/test_wanted_draft.py "
-        "mould/test_visibility.py checks/test_draft.py checks/test_undercut.py",
+        "mould/test_undercut.py checks/test_draft.py checks/test_undercut.py",
     ),
     "drape": (
         ("cloth/energy.py", "cloth/strain.py", "cloth/descent.py"),

@@ -80,19 +80,95 @@ def test_stored_and_stamped():
     assert again.facing_away.dtype == bool
 
 
-def test_progress_runs_from_start_to_near_the_end():
+def test_progress_says_what_is_being_done():
     told = []
-    release_of(shapes.mushroom(16), UP, progress=lambda share, doing="": told.append(share))
-    assert told == sorted(told)
+    release_of(shapes.mushroom(16), UP, progress=lambda *words: told.append(words))
+    assert told == [
+        (0.0, "measuring draft"),
+        (0.2, "looking along the pull"),
+        (0.8, "finding the best pull"),
+    ]
+
+
+def test_progress_of_the_whole_check_only_grows():
+    told = []
+    face = take_face(shapes.hatch(spacing=30.0), DOWN, LaminateSide.INSIDE, MouldSide.INSIDE)
+    check_release(face, progress=lambda share, doing="": told.append(share))
     assert told[0] == 0.0
+    assert told == sorted(told)
+    assert told[-1] == pytest.approx(0.24), "the pull that releases is exact: nothing is searched"
+
+
+def leaning(degrees, roof):
+    """A wall of 20 x 10 mm that leans by some degrees, and a roof over a share of its length."""
+    out = 10.0 * math.tan(math.radians(degrees))
+    wall = [[0, 0, 10], [out, 0, 0], [out, 20, 0], [0, 20, 10]]
+    cover = [[-5, 0, 20], [5, 0, 20], [5, 20 * roof, 20], [-5, 20 * roof, 20]]
+    corners = np.array([[0, 1, 2], [0, 2, 3]])
+    return Surface(
+        np.array(wall + cover, float),
+        np.concatenate([corners, corners + 4]),
+        np.array([0, 0, 1, 1]),
+        ("wall", "roof"),
+    )
+
+
+@pytest.mark.parametrize("roof", [0.25, 0.5, 1.0])
+def test_what_is_hidden_is_not_counted_as_steep_as_well(roof):
+    surface = leaning(3.0, roof)
+    wall = 200.0 / math.cos(math.radians(3.0))
+    report = release_of(surface, UP, ReleaseSettings(math.radians(5.0)))
+    areas = dict(report.area_by_class)
+    assert areas[UNDERCUT] == pytest.approx(wall * roof, rel=1e-9)
+    assert areas[BELOW_DRAFT] == pytest.approx(wall * (1.0 - roof), rel=1e-9, abs=1e-9)
+    assert areas[GOOD] == pytest.approx(200.0 * roof, rel=1e-9)
+    assert report.least_draft == pytest.approx(math.radians(3.0), abs=1e-12)
+    enough = dict(release_of(surface, UP, ReleaseSettings(math.radians(3.0))).area_by_class)
+    assert enough[BELOW_DRAFT] == 0.0
+
+
+def test_every_remark_is_a_whole_sentence():
+    surface = leaning(3.0, 0.5)
+    report = release_of(surface, UP, ReleaseSettings(math.radians(5.0), "it is rough"))
+    assert report.remarks == (
+        "wall holds the part back over 100 mm^2, 10 mm deep along the pull.",
+        "wall has a draft of 3.0 deg, wanted 5.0 deg, over 100 mm^2 in all.",
+        "That much is wanted because it is rough.",
+    )
+    closed = release_of(shapes.sphere(10.0, 24), UP).remarks
+    assert closed[-1] == (
+        "No single pull sees the whole surface: it needs a mould of several parts."
+    )
+
+
+@pytest.mark.parametrize("count", [5, 6, 8])
+def test_of_many_places_the_largest_five_are_told_and_the_rest_added_up(count):
+    sizes = np.arange(1.0, count + 1.0)
+    corners, triangles = [], []
+    for place, size in enumerate(sizes):
+        corners += [[20 * place, 0, 0], [20 * place, size, 0], [20 * place + 2, 0, 0]]
+        triangles.append([3 * place, 3 * place + 1, 3 * place + 2])
+    report = release_of(Surface.single(np.array(corners, float), np.array(triangles)), UP)
+    assert [region.area for region in report.regions] == pytest.approx(sizes[::-1])
+    held = [text for text in report.remarks if "holds the part back" in text]
+    assert len(held) == 5
+    assert held[0].startswith(f"Face1 holds the part back over {count} mm^2, 0 mm deep")
+    rest = [text for text in report.remarks if "more undercut" in text]
+    area = sum(range(1, count - 4))
+    assert rest == ([f"{count - 5} more undercut places hold {area} mm^2."] if count > 5 else [])
 
 
 def test_bad_input_is_one_sentence():
     with pytest.raises(LimitError, match="wanted draft"):
         ReleaseSettings(math.radians(90.0))
     line = Surface.single(np.array([[0, 0, 0], [1, 0, 0], [2, 0, 0]], float), np.array([[0, 1, 2]]))
-    with pytest.raises(GeometryError, match="no area"):
+    with pytest.raises(GeometryError) as caught:
         release_of(line, UP)
+    assert str(caught.value) == (
+        "Face1: found no area, needed a face with area; pick another face."
+    )
+    tiny = Surface.single(1e-3 * np.eye(3), np.array([[0, 1, 2]]))
+    assert release_of(tiny, (1.0, 1.0, 1.0)).undercut_area == 0.0
 
 
 def test_where_the_pull_is_wrong_the_right_one_is_named():
@@ -100,7 +176,10 @@ def test_where_the_pull_is_wrong_the_right_one_is_named():
     wrong = check_release(take_face(surface, DOWN, LaminateSide.INSIDE, MouldSide.INSIDE))
     assert wrong.releasing.releases
     np.testing.assert_allclose(wrong.releasing.pull, UP, atol=1e-9)
-    assert "would leave along (0, 0, 1) with a least draft of" in wrong.remarks[-1]
+    draft = math.degrees(wrong.releasing.least_draft)
+    assert wrong.remarks[-1] == (
+        f"The part would leave along (0, 0, 1) with a least draft of {draft:.1f} deg."
+    )
     right = check_release(take_face(surface, UP, LaminateSide.INSIDE, MouldSide.INSIDE))
     assert right.releasing is None
 
