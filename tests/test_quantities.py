@@ -105,6 +105,28 @@ def test_ratio_is_asked_for_in_plain_words():
         magnitude("3 mm", "1", "extra share")
 
 
+@pytest.mark.parametrize(
+    "unit",
+    [
+        "mm**9**9**9",
+        "mm ^ 9 ^ 9 ^ 9",
+        "mm*9**-9**9",
+        "mm*99999999**99999999",
+        "mm*999_999_999**999_999_999",
+        "mm*9⁹⁹⁹⁹⁹⁹⁹⁹⁹",
+        "mm*9⁹**9",
+        "mm*9**9⁹",
+        "mm*9**(9*9**9)",
+        "mm*((9**9)**9)**9",
+        "mm" + "*999**999" * 1000,
+    ],
+)
+def test_a_tower_of_powers_is_refused_and_not_worked_out(unit):
+    with pytest.raises(UnitError, match="the unit 'mm") as caught:
+        magnitude(f"1 {unit}", "mm", "gap")
+    assert len(str(caught.value)) < 200
+
+
 @pytest.mark.parametrize("value", [5, 5.0, None, ["5 mm"]])
 def test_a_bare_number_has_no_unit_and_is_refused(value):
     with pytest.raises(UnitError, match="give the number with such a unit"):

@@ -22,6 +22,15 @@ QuantityLike = str | pint.Quantity[float]
 
 _NUMBER = re.compile(r"\s*([-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?)\s*(.*?)\s*")
 
+_LONGEST_UNIT = 60
+_POWER = r"(?:\*\*|\^)"
+_RAISED = "[⁰¹²³⁴-⁹]"
+# What would be worked out to a number of millions of digits before anybody looks at it.
+_TOWER = re.compile(
+    rf"\d{{4}}|\d_|{_RAISED}{{4}}|{_POWER}\s*[-+]?\s*\(|\)\s*(?:{_POWER}|{_RAISED})"
+    rf"|{_POWER}\s*[-+]?\s*[\d.]+\s*(?:{_POWER}|{_RAISED})|{_RAISED}\s*{_POWER}"
+)
+
 
 @cache
 def registry() -> pint.UnitRegistry[float]:
@@ -95,10 +104,15 @@ def _parsed(text: str, unit: str, name: str) -> Quantity:
         )
     number, unit_text = match.groups()
     try:
+        if len(unit_text) > _LONGEST_UNIT or _TOWER.search(unit_text):
+            raise ValueError("no unit of the trade")
         return registry().Quantity(float(number), unit_text or "dimensionless")
     except Exception as problem:  # pint's parser ends in a dozen ways on what is no unit
         raise UnitError(
-            name, f"the unit '{unit_text}'", f"a unit such as {_spoken(unit)}", "correct the unit"
+            name,
+            f"the unit '{unit_text[:_LONGEST_UNIT]}'",
+            f"a unit such as {_spoken(unit)}",
+            "correct the unit",
         ) from problem
 
 
