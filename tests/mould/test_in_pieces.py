@@ -15,7 +15,8 @@ from laywright.mould.compensation import Allowances
 from laywright.mould.in_pieces import held_by_patch
 from laywright.mould.piece_settings import PieceSettings
 from laywright.mould.release import check_release
-from laywright.mould.settings import Edge, Inside
+from laywright.mould.settings import Edge, Feet, Inside
+from laywright.surface.distance import distances
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide, take_face
 
 UP = (0.0, 0.0, 1.0)
@@ -28,9 +29,9 @@ def tray():
 
 
 @cache
-def mould():
+def mould(build=MouldBuild.SHELL):
     settings = MouldSettings(
-        inside=Inside(build=MouldBuild.SHELL),
+        inside=Inside(build=build),
         edge=Edge(cloth_margin=12.0),
         allowances=Allowances(coats=COAT),
     )
@@ -74,15 +75,58 @@ def test_coats_stand_off_the_face_and_are_listed():
     assert "release film and coats" in [item.name for item in body.compensations]
 
 
-def test_the_trim_line_is_scribed_and_what_is_not_made_is_told():
+def test_trim_line_and_edge_of_the_cloth_are_scribed():
     body = mould()
     solid = body.solid
-    line = solid.part(solid.patches == body.patch("scribe line"))
     top = body.working.bounds[1, 2]
-    assert line.bounds[0, 2] == pytest.approx(top - 0.4, abs=0.01)
-    told = " ".join(body.remarks)
-    assert "built in 2 pieces" in told
-    assert "Not made on a mould in pieces: the hollow, the line at the edge of the cloth." in told
+    for name in ("scribe line", "cloth line"):
+        line = solid.part(solid.patches == body.patch(name))
+        assert line.bounds[0, 2] == pytest.approx(top - 0.4, abs=0.01)
+    off = distances(line.vertices[line.vertices[:, 2] < top - 0.3], body.working)
+    np.testing.assert_allclose(off, 12.0 + 0.05 + 0.4, atol=0.2)
+    assert "built in 2 pieces" in body.remarks[0]
+
+
+def test_the_pieces_are_hollow_with_their_wall_kept():
+    body, full = mould(), mould(MouldBuild.SOLID)
+    assert body.solid.is_closed
+    assert body.least_wall >= 4.0
+    for piece, whole in zip(body.pieces, full.pieces, strict=True):
+        assert piece.solid.is_closed
+        assert piece.volume < 0.6 * whole.volume
+        hollow = piece.solid.part(piece.solid.patches == piece.solid.patch_names.index("hollow"))
+        outer = np.isin(
+            piece.solid.patches,
+            [piece.solid.patch_names.index(name) for name in ("hollow", "base")],
+            invert=True,
+        )
+        inner = hollow.centroids[hollow.centroids[:, 2] > piece.solid.bounds[0, 2] + 0.01]
+        assert distances(inner, piece.solid.part(outer)).min() >= 4.0 - 1e-6
+        areas = (
+            np.bincount(one.solid.patches, one.solid.areas, len(one.solid.patch_names))
+            for one in (piece, whole)
+        )
+        made, wanted = (dict(zip(piece.solid.patch_names, area, strict=True)) for area in areas)
+        for name in ("Wall", "Lip", "flange", "bolt hole", "head bore", "registration"):
+            assert made[name] == pytest.approx(wanted[name], rel=1e-6)
+    assert body.largest_deviation < 1e-6
+    assert any("Under a vacuum" in remark for remark in body.remarks)
+
+
+def test_what_is_not_made_in_pieces_is_told_with_its_reason():
+    settings = MouldSettings(
+        edge=Edge(flange=20.0, pry_pockets=4, air_port=6.0, bolt_holes=5.0, inscription="T1"),
+        feet=Feet(4),
+    )
+    told = build_body(tray(), 0.8, settings).remarks[-6:]
+    assert [sentence.split(":")[0].split(" beside")[0] for sentence in told] == [
+        "No flange of its own",
+        "No pry pockets",
+        "No air port",
+        "No bolt holes",
+        "No inscription",
+        "No feet",
+    ]
 
 
 def test_a_part_that_another_pull_releases_is_not_parted():

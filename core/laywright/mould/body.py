@@ -24,7 +24,7 @@ from laywright.mould.feet import feet_of
 from laywright.mould.frame import upright
 from laywright.mould.from_cad import distance_from_cad
 from laywright.mould.in_pieces import body_in_pieces, held_by_patch
-from laywright.mould.inside import Hollow, deflection, hollow_of
+from laywright.mould.inside import Hollow, hollow_of, sag_remarks
 from laywright.mould.local_plies import thickness_throughout
 from laywright.mould.mould import MouldBody
 from laywright.mould.plastic import estimate_plastic
@@ -44,7 +44,7 @@ __all__ = ["Edge", "Inside", "MouldBody", "MouldBuild", "MouldSettings", "build_
 _CRUMB = 1e-3
 
 
-@stage("Mould Body", version=6)
+@stage("Mould Body", version=7)
 def build_body(
     face: MouldedFace,
     thickness: float | Buildup,
@@ -150,10 +150,6 @@ def _largest_deviation(solid: Surface, working: Surface, first_own: int) -> floa
     return largest_distance(working, area)
 
 
-def _sag_words(sag: float, wall: float) -> str:
-    return "more than its thickness" if sag > wall else f"{three_figures(sag)} mm"
-
-
 def _remarks(
     working: Surface, settings: MouldSettings, deviation: float, hollow: Hollow | None
 ) -> tuple[str, ...]:
@@ -169,15 +165,5 @@ def _remarks(
             f"wanted at most {three_figures(TOLERANCES.working_area)} mm."
         )
     if hollow is not None:
-        inside, wanted = settings.inside, TOLERANCES.working_area
-        sag = deflection(inside, hollow.span)
-        if sag > wanted:
-            remarks.append(
-                f"Under a vacuum of {three_figures(inside.vacuum)} MPa a flat wall of "
-                f"{three_figures(inside.wall)} mm "
-                f"gives way by {_sag_words(sag, inside.wall)} over {hollow.span:.0f} mm, "
-                f"wanted at most {three_figures(wanted)} mm: thicken the wall, set the ribs "
-                "closer or keep "
-                "the bag off it."
-            )
+        remarks += sag_remarks(settings.inside, hollow.span)
     return tuple(remarks)

@@ -15,7 +15,7 @@ from laywright.errors import GeometryError
 from laywright.mould.fastening import other_placements
 from laywright.mould.flange import Sides, fastened, plan_view
 from laywright.mould.frame import upright
-from laywright.mould.parted_body import parted_body, trim_groove
+from laywright.mould.parted_body import cloth_groove, parted_body, trim_groove
 from laywright.mould.parting import Parting
 from laywright.mould.parting_lines import chains
 from laywright.mould.parting_sheet import lay_sheet
@@ -37,6 +37,8 @@ OWN_PATCHES = (
     "head bore",
     "registration",
     "scribe line",
+    "hollow",
+    "cloth line",
 )
 """Patches of a piece that are not of the working surface, in their order after those."""
 
@@ -100,13 +102,14 @@ class Dividing:
         """Return the number of one of `OWN_PATCHES`."""
         return len(self.names) - len(OWN_PATCHES) + OWN_PATCHES.index(name)
 
-    def body(self, scribe: tuple[float, float]) -> Manifold:
+    def body(self, scribe: tuple[float, float, float]) -> Manifold:
         """Return the body round the whole working surface, in the part's coordinates.
 
         Parameters
         ----------
-        scribe : (depth, width), mm
-            Of the scribed trim line; depth 0 leaves it out.
+        scribe : (depth, width, margin), mm
+            Of the scribed trim line, and from it to the line at the edge of the cloth; depth 0
+            leaves both out, margin 0 the second.
         """
         turn, surface = upright(self._mouth), self._parting.surface
         by_piece = surface.patches + self.count * self._parting.piece
@@ -117,18 +120,32 @@ class Dividing:
         parts = (solid.hull() - solid).decompose()
         largest = max((part.volume() for part in parts), default=0.0)
         self._hollow = [part for part in parts if part.volume() > _SLIVER * largest]
-        depth, width = scribe
-        if depth > 0.0:
-            line = trim_groove(flat, depth, width, self.number("scribe line"))
-            if line is None:
-                self.remarks.append(
-                    "The trim line is not scribed: the working surface comes back too flat below "
-                    "the trim edge."
-                )
-            else:
-                turned = line.transform(np.column_stack([turn.T, np.zeros(3)]))
-                solid = _whole(solid - turned)
+        for line in self._scribed(flat, *scribe):
+            solid = _whole(solid - line.transform(np.column_stack([turn.T, np.zeros(3)])))
         return solid
+
+    def _scribed(self, flat: Surface, depth: float, width: float, margin: float) -> list[Manifold]:
+        """Return what scribes the trim line and the edge of the cloth, in the mould's frame."""
+        if depth <= 0.0:
+            return []
+        line = trim_groove(flat, depth, width, self.number("scribe line"))
+        if line is None:
+            self.remarks.append(
+                "The trim line is not scribed: the working surface comes back too flat below the "
+                "trim edge."
+            )
+            return []
+        if margin <= 0.0:
+            return [line]
+        ring, mark = self._settings.flange, self.number("cloth line")
+        edge = cloth_groove(flat, margin, ring, depth, width, mark)
+        if edge is None:
+            self.remarks.append(
+                "The line at the edge of the cloth is left out: the ring round the trim line or "
+                f"its outline has no room {three_figures(margin)} mm away."
+            )
+            return [line]
+        return [line, edge]
 
     def divided(self, body: Manifold, group: Group) -> list[tuple[Group, Manifold]]:
         """Return the body of several pieces parted by one sheet.

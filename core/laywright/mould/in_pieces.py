@@ -9,11 +9,12 @@ from laywright.errors import GeometryError
 from laywright.mould.as_printed import scale_of
 from laywright.mould.compensation import Compensation
 from laywright.mould.from_cad import distance_from_cad
+from laywright.mould.inside import sag_remarks
 from laywright.mould.mould import MouldBody
 from laywright.mould.parting import Parting, PartingSettings, part_surface
 from laywright.mould.pieces import MouldPieces, build_pieces, together
 from laywright.mould.plastic import estimate_plastic
-from laywright.mould.settings import MouldBuild, MouldSettings
+from laywright.mould.settings import MouldSettings
 from laywright.mould.visibility import STANDING, hidden_share
 from laywright.progress import Progress, part_of
 from laywright.surface.face import MouldedFace
@@ -88,7 +89,8 @@ def body_in_pieces(
             parting,
             face.pull,
             settings.pieces,
-            (settings.scribe_depth, settings.scribe_width),
+            (settings.scribe_depth, settings.scribe_width, settings.edge.cloth_margin),
+            settings.inside,
             progress=part_of(progress, 0.5, 0.9),
         )
     except GeometryError as problem:
@@ -108,7 +110,7 @@ def body_in_pieces(
         pieces.largest_deviation,
         from_cad,
         float(np.abs(from_cad).max()),
-        None,
+        pieces.least_wall,
         estimate_plastic(solid.volume, solid.area, settings.plastic),
         solid.volume,
         _remarks(parting, pieces, settings),
@@ -139,16 +141,20 @@ def _remarks(parting: Parting, pieces: MouldPieces, settings: MouldSettings) -> 
         x, y, z = (round(part, 3) + 0.0 for part in piece.pull)
         remarks.append(f"The part leaves {piece.name} along ({x:g}, {y:g}, {z:g}).")
     remarks += [*parting.remarks, *pieces.remarks]
-    left_out = []
-    if settings.inside.build is not MouldBuild.SOLID:
-        left_out.append("the hollow")
-    if settings.scribe_depth > 0.0 and settings.edge.cloth_margin > 0.0:
-        left_out.append("the line at the edge of the cloth")
-    edge = settings.edge
-    if edge.flange or edge.pry_pockets or edge.air_port or edge.bolt_holes or edge.inscription:
-        left_out.append("flange, pockets, bores and inscription of the edge")
-    if settings.feet.number:
-        left_out.append("feet")
-    if left_out:
-        remarks.append(f"Not made on a mould in pieces: {', '.join(left_out)}.")
-    return tuple(remarks)
+    if pieces.least_wall is not None:
+        remarks += sag_remarks(settings.inside, pieces.span)
+    return (*remarks, *_left_out(settings))
+
+
+def _left_out(settings: MouldSettings) -> list[str]:
+    """Return what is not made on a mould in pieces, with the reason."""
+    edge, ring = settings.edge, three_figures(settings.pieces.flange)
+    reasons = (
+        (edge.flange, f"No flange of its own: the level ring round the trim line, {ring} mm wide."),
+        (edge.pry_pockets, "No pry pockets: unbolted, the pieces are wedged apart at their joint."),
+        (edge.air_port, "No air port: drawing the pieces away one by one lets the air in."),
+        (edge.bolt_holes, "No bolt holes beside those that join the pieces."),
+        (edge.inscription, "No inscription: a joint between pieces could cut through it."),
+        (settings.feet.number, "No feet: one could stand across a joint; put strips below."),
+    )
+    return [sentence for wanted, sentence in reasons if wanted]

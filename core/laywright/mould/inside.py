@@ -26,9 +26,10 @@ from laywright.mould.settings import Inside, MouldBuild
 from laywright.mould.solid import block, bore, from_manifold, to_manifold
 from laywright.surface.distance import triangle_distances
 from laywright.surface.triangles import Surface
+from laywright.tolerances import TOLERANCES
 from laywright.wording import three_figures
 
-__all__ = ["Hollow", "deflection", "hollow_of"]
+__all__ = ["Hollow", "deflection", "hollow_of", "sag_remarks"]
 
 _FEWEST, _MOST = 40, 160
 _ROUNDS = 8
@@ -72,7 +73,7 @@ def hollow_of(body: Surface, upper: Surface, inside: Inside, base: int, patch: i
     body : Surface
         The whole mould in its frame, closed.
     upper : Surface
-        Its upper surface alone.
+        Its upper surface alone, or more of its outer faces; the lowest counts.
     inside : Inside
         Wall, ribs and bottom.
     base, patch : int
@@ -98,7 +99,7 @@ def hollow_of(body: Surface, upper: Surface, inside: Inside, base: int, patch: i
     ceiling = np.where(jumps, minimum_filter(ceiling, 3), ceiling)
     bounds = np.array([[*low[:2], floor + inside.bottom], [*high[:2], high[2]]])
     cells = _cells(bounds, inside, patch)
-    outline = shapely.Polygon(upper.vertices[upper.boundary_loops[0]][:, :2])
+    outline = _outline(body.part(body.patches == base))
     aim = inside.wall
     for _ in range(_TRIES):
         top = _worn(ceiling, upper, start, step, aim, deep)
@@ -121,6 +122,14 @@ def hollow_of(body: Surface, upper: Surface, inside: Inside, base: int, patch: i
     if inside.build is MouldBuild.SHELL:
         span = _widest(solid, floor + inside.bottom + 0.01)
     return Hollow(solid, least, span)
+
+
+def _outline(base: Surface) -> shapely.Geometry:
+    """Return the plan area of a base."""
+    area: shapely.Geometry = shapely.Polygon()
+    for loop in base.boundary_loops:
+        area = area.symmetric_difference(shapely.Polygon(base.vertices[loop][:, :2]))
+    return area
 
 
 def deflection(inside: Inside, span: float) -> float:
@@ -146,6 +155,20 @@ def deflection(inside: Inside, span: float) -> float:
     rigidity = inside.stiffness * inside.wall**3 / (12.0 * (1.0 - _POISSON**2))
     factor = _STRIP if inside.build is MouldBuild.SHELL else _SQUARE
     return factor * inside.vacuum * span**4 / rigidity
+
+
+def sag_remarks(inside: Inside, span: float) -> tuple[str, ...]:
+    """Return a sentence where walls give way under the vacuum more than a working area may."""
+    sag, wanted = deflection(inside, span), TOLERANCES.working_area
+    if sag <= wanted:
+        return ()
+    words = "more than its thickness" if sag > inside.wall else f"{three_figures(sag)} mm"
+    return (
+        f"Under a vacuum of {three_figures(inside.vacuum)} MPa a flat wall of "
+        f"{three_figures(inside.wall)} mm gives way by {words} over {span:.0f} mm, wanted at most "
+        f"{three_figures(wanted)} mm: thicken the wall, set the ribs closer or keep the bag off "
+        "it.",
+    )
 
 
 def _worn(

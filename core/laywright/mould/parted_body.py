@@ -17,10 +17,10 @@ from laywright.errors import GeometryError
 from laywright.mould.base import close_down
 from laywright.mould.fill import fill_holes
 from laywright.mould.run_off import Rays, rays_of
-from laywright.mould.scribe import groove
+from laywright.mould.scribe import cloth_line, groove
 from laywright.surface.triangles import Surface
 
-__all__ = ["parted_body", "trim_groove"]
+__all__ = ["cloth_groove", "parted_body", "trim_groove"]
 
 _COMES_BACK = 0.6
 
@@ -70,10 +70,43 @@ def trim_groove(surface: Surface, depth: float, width: float, patch: int) -> Man
     rays = rays_of(surface, loop)
     if (rays.normal[:, 2] < -_COMES_BACK).any():
         return None
+    return groove(_level(rays), surface.vertices[loop], depth, width, patch)
+
+
+def cloth_groove(
+    surface: Surface, distance: float, ring: float, depth: float, width: float, patch: int
+) -> Manifold | None:
+    """Return the solid that cuts the line at the edge of the cloth into the level ring.
+
+    Parameters
+    ----------
+    surface : Surface
+        The working surface in the mould's frame, mm.
+    distance, ring : float, mm
+        From the trim edge, and width of the ring.
+    depth, width : float, mm
+        Of the groove.
+    patch : int
+        Patch of the groove's sides.
+
+    Returns
+    -------
+    Manifold or None
+        None where the ring or a bay of the outline leaves no room for it.
+    """
+    if distance + 2.0 * width > ring:
+        return None
+    loop = surface.boundary_loops[0]
+    rays = _level(rays_of(surface, loop))
+    lines = floats(np.stack([rays.start, rays.start + ring * rays.along]), 2, -1, 3)
+    return cloth_line(rays, lines, surface.vertices[loop], distance, depth, width, patch)
+
+
+def _level(rays: Rays) -> Rays:
+    """Return rays that leave a trim edge level instead."""
     level = np.column_stack([rays.outward, np.zeros(len(rays.outward))])
     upward = np.tile([0.0, 0.0, 1.0], (len(level), 1))
-    flat = Rays(rays.vertex, rays.start, floats(level, -1, 3), upward, rays.outward)
-    return groove(flat, surface.vertices[loop], depth, width, patch)
+    return Rays(rays.vertex, rays.start, floats(level, -1, 3), upward, rays.outward)
 
 
 def _with_level_ring(surface: Surface, used: FloatArray, margin: float, patch: int) -> Surface:

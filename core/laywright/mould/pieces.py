@@ -15,9 +15,13 @@ from manifold3d import Manifold
 from laywright.arrays import Array, FloatArray, Vector, floats
 from laywright.errors import GeometryError
 from laywright.mould.dividing import OWN_PATCHES, Dividing, Group
+from laywright.mould.frame import upright
+from laywright.mould.hollow_pieces import hollowed
+from laywright.mould.inside import Hollow
 from laywright.mould.parting import Parting
 from laywright.mould.piece_settings import PieceSettings
 from laywright.mould.release import release_of
+from laywright.mould.settings import Inside, MouldBuild
 from laywright.mould.solid import from_manifold
 from laywright.progress import Progress, silent
 from laywright.stage import stage
@@ -46,7 +50,7 @@ class MouldPiece:
         Closed, normals outwards; its patches are those of the working surface, then
         ``"run-off"``, ``"filled hole"``, ``"sides"``, ``"base"``, ``"flange"``,
         ``"bolt hole"`` (what a bolt clamps), ``"head bore"`` (room for heads and nuts),
-        ``"registration"`` and ``"scribe line"``.
+        ``"registration"``, ``"scribe line"``, ``"hollow"`` and ``"cloth line"``.
     pull : tuple of 3 float
         Unit direction in which the part leaves it.
     undercut_area : float, mm^2
@@ -90,6 +94,10 @@ class MouldPieces:
         Placements of a flange's cones, other than the right one, in which they fit too.
     remarks : tuple of str
         What the maker should know.
+    least_wall : float or None, mm
+        Least wall measured around the hollows; None where all pieces are full.
+    span : float, mm
+        Widest stretch of wall without support.
     digest : str
         Digest of the inputs.
     """
@@ -102,15 +110,18 @@ class MouldPieces:
     overlap: float
     other_fits: int
     remarks: tuple[str, ...]
+    least_wall: float | None = None
+    span: float = 0.0
     digest: str = ""
 
 
-@stage("Mould Pieces", version=3)
+@stage("Mould Pieces", version=4)
 def build_pieces(
     parting: Parting,
     mouth: Vector,
     settings: PieceSettings = PieceSettings(),  # noqa: B008
-    scribe: tuple[float, float] = (0.4, 0.8),
+    scribe: tuple[float, float, float] = (0.4, 0.8, 0.0),
+    inside: Inside = Inside(),  # noqa: B008
     *,
     progress: Progress = silent,
 ) -> MouldPieces:
@@ -124,8 +135,11 @@ def build_pieces(
         Direction in which the mould is open: the moulded face's pull.
     settings : PieceSettings
         Flange, bolts, cones.
-    scribe : (depth, width), mm
-        Of the scribed trim line; depth 0 leaves it out.
+    scribe : (depth, width, margin), mm
+        Of the scribed trim line, and from it to the line at the edge of the cloth; depth 0
+        leaves both out, margin 0 the second.
+    inside : Inside
+        Full, or hollow and how.
     progress : Progress
         Told how far it is.
 
@@ -156,12 +170,20 @@ def build_pieces(
             continue
         progress(0.8 * len(made) / len(parting.pulls), "parting the body")
         waiting += reversed(work.divided(solid, group))
-    progress(0.8, "checking the pieces")
     made.sort(key=lambda entry: entry[0])
+    full = [solid for _, solid in made]
+    hollows: list[Hollow] = []
+    if inside.build is not MouldBuild.SOLID:
+        progress(0.6, "hollowing the pieces")
+        made, hollows = _hollowed(work, made, mouth, inside, settings)
+    progress(0.8, "checking the pieces")
     overlap = max(
         (one ^ other).volume() for i, (_, one) in enumerate(made) for _, other in made[:i]
     )
-    pieces = tuple(_finished(work, parting, piece, solid) for piece, solid in made)
+    pieces = tuple(
+        _finished(work, parting, piece, solid, before)
+        for (piece, solid), before in zip(made, full, strict=True)
+    )
     deviation = _deviation(parting.surface, pieces)
     if deviation > TOLERANCES.working_area:
         raise GeometryError(
@@ -179,7 +201,30 @@ def build_pieces(
         max(float(overlap), 0.0),
         work.other_fits,
         (*work.remarks, *_remarks(pieces, work.moved_area)),
+        min((hollow.least_wall for hollow in hollows), default=None),
+        max((hollow.span for hollow in hollows), default=0.0),
     )
+
+
+def _hollowed(
+    work: Dividing,
+    made: list[tuple[int, Manifold]],
+    mouth: Vector,
+    inside: Inside,
+    settings: PieceSettings,
+) -> tuple[list[tuple[int, Manifold]], list[Hollow]]:
+    """Return the pieces hollowed where that is possible, and their hollows."""
+    fastenings = floats(np.array([*work.bolts, *work.cones]).reshape(-1, 3), -1, 3)
+    solids, hollows = [], []
+    for piece, solid in made:
+        name, turn = f"Piece {piece + 1}", upright(mouth)
+        one = hollowed(name, solid, work.names, turn, fastenings, inside, settings)
+        solids.append((piece, one.solid))
+        if one.hollow is None:
+            work.remarks.append(one.remark)
+        else:
+            hollows.append(one.hollow)
+    return solids, hollows
 
 
 def together(surfaces: tuple[Surface, ...]) -> Surface:
@@ -193,17 +238,11 @@ def together(surfaces: tuple[Surface, ...]) -> Surface:
     )
 
 
-def _finished(work: Dividing, parting: Parting, piece: int, solid: Manifold) -> MouldPiece:
-    """Return a piece with its checks made."""
-    made = _relabelled(from_manifold(solid, work.names), work, parting.surface)
-    first = work.number(OWN_PATCHES[0])
-    working = made.patches < first
-    surface = Surface(
-        made.vertices,
-        made.triangles,
-        np.where(working, made.patches % work.count, made.patches - first + work.count),
-        (*parting.surface.patch_names, *OWN_PATCHES),
-    )
+def _finished(
+    work: Dividing, parting: Parting, piece: int, solid: Manifold, full: Manifold
+) -> MouldPiece:
+    """Return a piece with its checks made; its release on the full one, which is the same."""
+    surface = _surface(work, parting, solid)
     if not surface.is_closed or surface.volume <= 0.0:
         raise GeometryError(
             f"piece {piece + 1}",
@@ -212,11 +251,12 @@ def _finished(work: Dividing, parting: Parting, piece: int, solid: Manifold) -> 
             "coarsen the mesh of the picked faces a little and try again",
         )
     pull = parting.pulls[piece]
-    areas = surface.areas
-    held = float(release_of(surface, pull).undercut_share[working] @ areas[working])
+    whole = surface if full is solid else _surface(work, parting, full)
+    areas, working = whole.areas, whole.patches < work.count
+    held = float(release_of(whole, pull).undercut_share[working] @ areas[working])
     trace = _SPECK * float(areas[working].sum())
-    mating = np.isin(made.patches, [work.number("flange"), work.number("registration")])
-    jams = mating & (surface.normals @ np.array(pull) < -_TURNED)
+    mating = [work.count + OWN_PATCHES.index(name) for name in ("flange", "registration")]
+    jams = np.isin(whole.patches, mating) & (whole.normals @ np.array(pull) < -_TURNED)
     return MouldPiece(
         f"piece {piece + 1}",
         surface,
@@ -224,6 +264,19 @@ def _finished(work: Dividing, parting: Parting, piece: int, solid: Manifold) -> 
         held if held > trace else 0.0,
         float(areas[jams].sum()),
         surface.volume,
+    )
+
+
+def _surface(work: Dividing, parting: Parting, solid: Manifold) -> Surface:
+    """Return a piece as a surface, the working area's patches named once."""
+    made = _relabelled(from_manifold(solid, work.names), work, parting.surface)
+    first = work.number(OWN_PATCHES[0])
+    working = made.patches < first
+    return Surface(
+        made.vertices,
+        made.triangles,
+        np.where(working, made.patches % work.count, made.patches - first + work.count),
+        (*parting.surface.patch_names, *OWN_PATCHES),
     )
 
 

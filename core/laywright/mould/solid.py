@@ -19,6 +19,7 @@ from laywright.errors import GeometryError
 from laywright.surface.triangles import Surface
 
 __all__ = [
+    "ball",
     "block",
     "bore",
     "extruded",
@@ -33,6 +34,7 @@ __all__ = [
 ]
 
 _SPECK = 1e-4
+_ROUND = 24
 
 
 def to_manifold(surface: Surface, where: str, first: int = 0) -> Manifold:
@@ -214,6 +216,15 @@ def placed_block(
     """
     frame = np.column_stack([np.asarray(axes).T, origin])
     return block(low, high, patch).transform(frame)
+
+
+def ball(centre: FloatArray, radius: float, patch: int) -> Manifold:
+    """Return a ball about a point (3,) of facets outside of its sphere, mm."""
+    mesh = Manifold.sphere(1.0, _ROUND).to_mesh64()
+    points = np.asarray(mesh.vert_properties, dtype=np.float64)[:, :3]
+    triangles = np.asarray(mesh.tri_verts).astype(np.int64)
+    nearest = np.linalg.norm(points[triangles].mean(axis=1), axis=1).min()
+    return _numbered(centre + radius / nearest * points, triangles, patch)
 
 
 def bore(centre: FloatArray, diameter: float, low: float, high: float, patch: int) -> Manifold:
