@@ -217,6 +217,8 @@ def fill(form, name, value):
         widget.setCurrentIndex(place)
     elif isinstance(widget, QtWidgets.QPlainTextEdit):
         widget.setPlainText(value)
+    elif isinstance(widget, QtWidgets.QCheckBox):
+        widget.setChecked(value)
     else:
         widget.setValue(value)
 

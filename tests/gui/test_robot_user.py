@@ -124,6 +124,11 @@ def test_what_is_made_is_weighed_tested_and_learnt_from_by_button(part, tmp_path
         weigh_in, {name: f"{share * plan.ClothMass:.3f} g" for name, share in readings.items()}
     )
     assert weigh_in.MixMade == pytest.approx(1.1 * plan.ClothMass, rel=1e-3)
+    form = opened(weigh_in)
+    fill(form, "MixMade", "1 kg")
+    buttons(form)["Cancel"].click()
+    pump()
+    assert weigh_in.MixMade == pytest.approx(1.1 * plan.ClothMass, rel=1e-3)
     click_in_tree(job)
     click_command("Laywright_CouponTest")
     coupons = next(obj for obj in part.Objects if obj.Name.startswith("CouponTest"))

@@ -148,6 +148,12 @@ def _lines_of(widget):
     return [line.strip() for line in widget.toPlainText().splitlines() if line.strip()]
 
 
+def _yes_or_no(obj, prop, value):
+    widget = QtWidgets.QCheckBox()
+    widget.setChecked(value)
+    return Field(widget, widget.isChecked)
+
+
 def _text(obj, prop, value):
     widget = QtWidgets.QLineEdit(value)
     return Field(widget, widget.text)
@@ -203,6 +209,7 @@ def _selected():
 
 _MAKERS = {
     **dict.fromkeys(("Length", "Distance", "Angle", "Area"), _quantity),
+    "Bool": _yes_or_no,
     "Enumeration": _choice,
     "Float": _real,
     "Percent": _whole,

@@ -4,6 +4,7 @@ import math
 
 from freecad.laywright import host, preferences
 from freecad.laywright.qt import translate
+from freecad.laywright.translated import translated
 from freecad.laywright.views.base import StageView, Toggle
 from freecad.laywright.views.legend import Legend, place_legends
 from freecad.laywright.views.places import Places
@@ -128,6 +129,8 @@ class ReleaseView(FacetView):
 class ScanView(FacetView):
     """Smooth regions in shades that neighbours in size do not share, defects as dark points."""
 
+    toggles = (Toggle("RegionShades", "Regions in shades"),)
+
     def attach(self, vobj):
         self.places = Places(vobj)
         super().attach(vobj)
@@ -162,7 +165,8 @@ class ScanView(FacetView):
         ]
         if len(areas) > len(rows):
             rows.append((None, _more(len(areas) - len(rows))))
-        return (*rows, *((_DEFECT, str(defect)) for defect in reading.defects))
+        found = ((_DEFECT, f"{one.count} {translated(one.kind)}") for one in reading.defects)
+        return (*rows, *found)
 
 
 def _shown(obj):
