@@ -24,12 +24,11 @@ included; in brackets, how much the call itself put on top of that.
 _PACKAGES = ("numpy", "scipy", "manifold3d", "shapely", "spyrrow", "trimesh", "libigl", "embreex")
 
 
-def text(results: dict[str, Any]) -> str:
+def text(kernels: list[dict[str, Any]], parts: list[dict[str, Any]]) -> str:
     """Return the whole page."""
-    parts = [_HEAD, "## The machine\n", machine(), "", "## Against the peers\n", _summary(results)]
-    parts += [kernel_text(kernel) for kernel in results["kernels"]]
-    parts += [part_text(results[name]) for name in ("job", "scale") if name in results]
-    return "\n".join(parts).rstrip() + "\n"
+    lines = [_HEAD, "## The machine\n", machine(), "", "## Against the peers\n"]
+    lines += [_summary(kernels), *map(kernel_text, kernels), *map(part_text, parts)]
+    return "\n".join(lines).rstrip() + "\n"
 
 
 def machine() -> str:
@@ -54,9 +53,9 @@ def _lines(path: Path) -> list[str]:
     return path.read_text(encoding="utf-8").splitlines() if path.is_file() else []
 
 
-def _summary(results: dict[str, Any]) -> str:
+def _summary(kernels: list[dict[str, Any]]) -> str:
     lines = ["| what | size | ratio | target | met |", "|---|---|---|---|---|"]
-    for kernel in results["kernels"]:
+    for kernel in kernels:
         rows = [row_from(stored) for stored in kernel["rows"]]
         if not rows:
             lines.append(f"| {kernel['title']} | | | {kernel['target']} | {kernel['problem']} |")

@@ -7,6 +7,7 @@
     run.py --list                 the names
     run.py job                    a whole job after a dimension edit
     run.py scale                  very large inputs
+    run.py --page draft           written into the page beside what an earlier run found
 
 Each measurement is a process of its own, one after the other.  What the peers need beside the
 packages of the tests stands in tools/requirements-bench.txt:
@@ -39,7 +40,7 @@ MODULES = (
     "startup",
 )
 PARTS = ("job", "scale")
-STORE = ROOT / "results" / "benchmarks"
+STORE = ROOT / "results" / "benchmarks.json"
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -50,6 +51,7 @@ def main(arguments: list[str] | None = None) -> int:
     parser.add_argument("--sizes", nargs="+", type=int, metavar="N", help="sizes to measure")
     parser.add_argument("--quick", action="store_true", help="sizes that take seconds")
     parser.add_argument("--no-memory", action="store_true", help="times only")
+    parser.add_argument("--page", action="store_true", help="write the page, earlier rows kept")
     parser.add_argument("--list", action="store_true", help="say the names and end")
     chosen = parser.parse_args(arguments)
     every = {k["name"]: (module, k) for module in MODULES for k in ask(["describe", module])}
@@ -65,25 +67,26 @@ def main(arguments: list[str] | None = None) -> int:
     whole = not (chosen.names or chosen.sizes or chosen.quick)
     begin = time.monotonic()
     wanted = chosen.names or ([*every] if chosen.quick or chosen.sizes else [*every, *PARTS])
-    results: dict[str, Any] = {"kernels": []}
+    found: dict[str, Any] = {}
     for name in wanted:
         _say(f"-- {name}")
         if name in PARTS:
-            results[name] = _part(name)
-            print(page.part_text(results[name]), flush=True)
+            found[name] = _part(name)
+            print(page.part_text(found[name]), flush=True)
             continue
         module, kernel = every[name]
         sizes = chosen.sizes or kernel["quick" if chosen.quick else "sizes"]
         measured, problem = _kernel(module, kernel, sizes, not chosen.no_memory)
-        results["kernels"].append(
-            {**kernel, "problem": problem, "rows": [vars(row) for row in measured]}
-        )
-        print(page.kernel_text(results["kernels"][-1]), flush=True)
+        found[name] = {**kernel, "problem": problem, "rows": [vars(row) for row in measured]}
+        print(page.kernel_text(found[name]), flush=True)
     _say(f"{(time.monotonic() - begin) / 60.0:.0f} min in all")
-    if whole:
-        results["minutes"] = (time.monotonic() - begin) / 60.0
-        _write(STORE / "results.json", json.dumps(results, indent=1))
-        _write(ROOT / "docs" / "benchmarks.md", page.text(results))
+    if whole or chosen.page:
+        if not whole and STORE.is_file():
+            found = json.loads(STORE.read_text(encoding="utf-8")) | found
+        _write(STORE, json.dumps(found, indent=1))
+        order = [name for name in every if name in found]
+        parts = [found[name] for name in PARTS if name in found]
+        _write(ROOT / "docs" / "benchmarks.md", page.text([found[n] for n in order], parts))
     return 0
 
 

@@ -160,6 +160,9 @@ KERNELS = (
         (10_000,),
         tiles,
         ratio_within(1.5),
+        missed="joints, marks and their share of the account cost the same however coarse the body "
+        "is (about 20 ms for each tile); of the time that grows with the body, the cut takes the "
+        "peer's time and the checks, specks and poses of the finished tiles half as much again",
     ),
     Kernel(
         "dowels",
