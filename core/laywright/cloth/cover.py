@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import partial
 
 import numpy as np
 from scipy.spatial import cKDTree
@@ -13,12 +13,10 @@ from laywright.laminate.drop_off import LocalPly, local_plies
 from laywright.laminate.laminate import Laminate
 from laywright.surface.along import Along
 from laywright.surface.level_line import above, divided_along
-from laywright.surface.refined import refined_between
 from laywright.surface.triangles import Surface
 
 __all__ = ["Cover", "Zone", "cover_of", "share_above"]
 
-_FINE = 0.5
 _CRUMB = 1e-5
 _HALVINGS = 40
 
@@ -104,43 +102,45 @@ class Cover:
             Of what it covers, which these shares add up to: its end is shifted by a part of the
             triangles' size for that, no further than by one side.
         """
-        corners = self.depths[[ply.ply for ply in self.local].index(number)][self.mesh.triangles]
-        areas = self.mesh.areas
-        side = float(np.sqrt(areas.mean()))
-        low, high = -side, side
+        return share_above(self._depth(number, area)[self.mesh.triangles])
+
+    def _depth(self, number: int, area: float) -> FloatArray:
+        """Return how far each point lies within the end of a ply, shifted as `share` says."""
+        depth = self.depths[[ply.ply for ply in self.local].index(number)]
+        corners, areas = depth[self.mesh.triangles], self.mesh.areas
+        high = float(np.sqrt(areas.mean()))
+        low = -high
         for _ in range(_HALVINGS):
             shift = 0.5 * (low + high)
             over = float(areas @ share_above(corners + shift)) > area
             low, high = (low, shift) if over else (shift, high)
-        return share_above(corners + 0.5 * (low + high))
+        return floats(depth + 0.5 * (low + high), -1)
 
-    def zones(self, throughout: tuple[int, ...]) -> tuple[Zone, ...]:
+    def zones(self, throughout: tuple[int, ...], areas: Mapping[int, float]) -> tuple[Zone, ...]:
         """Return the zones, the largest first; none where no ply is local.
 
         Parameters
         ----------
         throughout : tuple of int
             Numbers of the plies that cover the whole face.
+        areas : mapping of int to float, mm^2
+            What each local ply covers.
         """
         if not self.local:
             return ()
         surface = self.mesh
-        longest = _FINE * float(np.sqrt(surface.areas.mean()))
-        for ply in self.local:
-            depth = partial(_depth, ply, self.named)
-            surface = refined_between(surface, depth, 0.0, 0.0, longest)
-        along = Along(surface, self.named)
-        values = np.stack([ply.depth(along) for ply in self.local], axis=1)
-        for column in range(len(self.local)):
+        numbers = np.array([ply.ply for ply in self.local])
+        values = np.stack([self._depth(n, areas[n]) for n in numbers.tolist()], axis=1)
+        for column in range(len(numbers)):
             surface, exact, values = divided_along(surface, values[:, column], values)
             values[:, column] = exact
         inside = np.stack([above(surface, column) for column in values.T], axis=1)
         sets, index = np.unique(inside, axis=0, return_inverse=True)
-        areas = np.bincount(index.reshape(-1), weights=surface.areas)
-        numbers = np.array([ply.ply for ply in self.local])
         found = [
             Zone(tuple(sorted((*throughout, *numbers[here].tolist()))), float(area))
-            for here, area in zip(sets, areas, strict=True)
+            for here, area in zip(
+                sets, np.bincount(index.reshape(-1), weights=surface.areas), strict=True
+            )
             if area > _CRUMB * surface.area
         ]
         return tuple(sorted(found, key=lambda zone: -zone.area))
@@ -163,10 +163,6 @@ def cover_of(mesh: Surface, named: Surface, laminate: Laminate, *, set_back: boo
     along = Along(mesh, named)
     depths = [ply.depth(along) for ply in local]
     return Cover(mesh, named, local, floats(np.array(depths), -1, len(mesh.vertices)), set_back)
-
-
-def _depth(ply: LocalPly, named: Surface, surface: Surface) -> FloatArray:
-    return ply.depth(Along(surface, named))
 
 
 def share_above(corners: FloatArray) -> FloatArray:

@@ -51,6 +51,10 @@ class DrapedPly:
         """Whether it covers a part of the face only."""
         return self.ends is not None
 
+    def covered(self, face: Surface) -> float:
+        """Return how much of the whole face it covers, mm^2."""
+        return face.area if self.share is None else float(self.share @ face.areas)
+
     @property
     def uncut(self) -> Surface:
         """The surface with its cuts closed again."""

@@ -147,7 +147,8 @@ def make_patterns(
         remarks += cut_remarks(name, lies, laid.proposal(number), cuts)
     remarks += clash_remarks(clashes([ply.cuts for ply in laid.plies], cuts))
     remarks += end_remarks(laminate, cover, laid.plies)
-    zones = cover.zones(laminate.layup.throughout)
+    areas = {n: ply.covered(working) for n, ply in enumerate(laid.plies, 1)}
+    zones = cover.zones(laminate.layup.throughout, areas)
     sheets, sheet_remarks = lay_sheets(offset(working, laminate.thickness), datum, settings)
     return PatternSet(
         tuple(patterns),
