@@ -93,7 +93,7 @@
   </message>
   <message>
    <source>Also cut</source>
-   <translation type="unfinished" />
+   <translation>Außerdem schneiden</translation>
   </message>
   <message>
    <source>Angle of each ply's warp from the datum arrow (degrees), counter-clockwise seen from the side away from the mould</source>
@@ -441,7 +441,7 @@
   </message>
   <message>
    <source>Datum edge</source>
-   <translation type="unfinished" />
+   <translation>Bezugskante</translation>
   </message>
   <message>
    <source>Datum from</source>
@@ -609,7 +609,7 @@
   </message>
   <message>
    <source>Edge of the part from whose middle the cloth is laid, the datum arrow along it</source>
-   <translation type="unfinished" />
+   <translation>Kante des Teils, von deren Mitte aus das Gewebe gelegt wird, der Bezugspfeil läuft an ihr entlang</translation>
   </message>
   <message>
    <source>Edge tape</source>
@@ -1409,11 +1409,11 @@
   </message>
   <message>
    <source>Plain sheets that are cut besides and laid over the last ply, one on each line: 'film', 'peel ply', 'adhesive tape'</source>
-   <translation type="unfinished" />
+   <translation>Bahnen ohne Verstärkung, die außerdem geschnitten und über die letzte Lage gelegt werden, eine je Zeile: 'film', 'peel ply', 'adhesive tape'</translation>
   </message>
   <message>
    <source>Plain sheets that are cut besides, with their area (m²)</source>
-   <translation type="unfinished" />
+   <translation>Bahnen, die außerdem geschnitten werden, mit ihrer Fläche (m²)</translation>
   </message>
   <message>
    <source>Plan</source>
@@ -1717,7 +1717,7 @@
   </message>
   <message>
    <source>Sheets</source>
-   <translation type="unfinished" />
+   <translation>Bahnen</translation>
   </message>
   <message>
    <source>Shell elements</source>
@@ -2525,7 +2525,7 @@
   </message>
   <message>
    <source>picked edge</source>
-   <translation type="unfinished" />
+   <translation>gewählte Kante</translation>
   </message>
   <message>
    <source>picked edge or face</source>
@@ -2872,7 +2872,7 @@ In {1} installieren?</translation>
   </message>
   <message>
    <source>Make the proposed cuts</source>
-   <translation type="unfinished" />
+   <translation>Die vorgeschlagenen Schnitte machen</translation>
   </message>
   <message>
    <source>Mass</source>
@@ -2960,7 +2960,7 @@ In {1} installieren?</translation>
   </message>
   <message>
    <source>Ply that is shown</source>
-   <translation type="unfinished" />
+   <translation>Gezeigte Lage</translation>
   </message>
   <message>
    <source>Preview; OK or Apply keeps it</source>
@@ -2992,7 +2992,7 @@ In {1} installieren?</translation>
   </message>
   <message>
    <source>Proposed cuts</source>
-   <translation type="unfinished" />
+   <translation>Vorgeschlagene Schnitte</translation>
   </message>
   <message>
    <source>Pull a number to move its ply</source>
@@ -3040,11 +3040,11 @@ In {1} installieren?</translation>
   </message>
   <message>
    <source>Refuse the proposed cuts</source>
-   <translation type="unfinished" />
+   <translation>Die vorgeschlagenen Schnitte ablehnen</translation>
   </message>
   <message>
    <source>Regions in shades</source>
-   <translation type="unfinished" />
+   <translation>Bereiche in Tönen</translation>
   </message>
   <message>
    <source>Remove</source>
@@ -3230,7 +3230,7 @@ Von Hand geht es mit:
   </message>
   <message>
    <source>and {0} more</source>
-   <translation type="unfinished" />
+   <translation>und {0} weitere</translation>
   </message>
   <message>
    <source>by its heading</source>
@@ -3274,27 +3274,27 @@ Von Hand geht es mit:
   </message>
   <message>
    <source>on the flat patterns</source>
-   <translation type="unfinished" />
+   <translation>auf den flachen Schnittmustern</translation>
   </message>
   <message>
    <source>on the part</source>
-   <translation type="unfinished" />
+   <translation>auf dem Teil</translation>
   </message>
   <message>
    <source>outlines only</source>
-   <translation type="unfinished" />
+   <translation>nur Umrisse</translation>
   </message>
   <message>
    <source>over {0}</source>
-   <translation type="unfinished" />
+   <translation>über {0}</translation>
   </message>
   <message>
    <source>past what the cloth bears, {0}</source>
-   <translation type="unfinished" />
+   <translation>mehr, als das Gewebe verträgt, {0}</translation>
   </message>
   <message>
    <source>ply {0}</source>
-   <translation type="unfinished" />
+   <translation>Lage {0}</translation>
   </message>
   <message>
    <source>point: 0.5</source>
@@ -3306,15 +3306,15 @@ Von Hand geht es mit:
   </message>
   <message>
    <source>shear</source>
-   <translation type="unfinished" />
+   <translation>Scherung</translation>
   </message>
   <message>
    <source>stretch along the warp</source>
-   <translation type="unfinished" />
+   <translation>Dehnung in Kettrichtung</translation>
   </message>
   <message>
    <source>stretch along the weft</source>
-   <translation type="unfinished" />
+   <translation>Dehnung in Schussrichtung</translation>
   </message>
   <message>
    <source>the readings</source>
@@ -3326,7 +3326,7 @@ Von Hand geht es mit:
   </message>
   <message>
    <source>up to {0}</source>
-   <translation type="unfinished" />
+   <translation>bis {0}</translation>
   </message>
   <message>
    <source>whole face</source>
@@ -3358,7 +3358,7 @@ Von Hand geht es mit:
   </message>
   <message>
    <source>{0} to {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} bis {1}</translation>
   </message>
   <message>
    <source>{0}, my own</source>

@@ -93,7 +93,7 @@
   </message>
   <message>
    <source>Also cut</source>
-   <translation type="unfinished" />
+   <translation>Découper aussi</translation>
   </message>
   <message>
    <source>Angle of each ply's warp from the datum arrow (degrees), counter-clockwise seen from the side away from the mould</source>
@@ -441,7 +441,7 @@
   </message>
   <message>
    <source>Datum edge</source>
-   <translation type="unfinished" />
+   <translation>Arête de référence</translation>
   </message>
   <message>
    <source>Datum from</source>
@@ -609,7 +609,7 @@
   </message>
   <message>
    <source>Edge of the part from whose middle the cloth is laid, the datum arrow along it</source>
-   <translation type="unfinished" />
+   <translation>Arête de la pièce du milieu de laquelle le tissu est posé, la flèche de référence le long d'elle</translation>
   </message>
   <message>
    <source>Edge tape</source>
@@ -1409,11 +1409,11 @@
   </message>
   <message>
    <source>Plain sheets that are cut besides and laid over the last ply, one on each line: 'film', 'peel ply', 'adhesive tape'</source>
-   <translation type="unfinished" />
+   <translation>Feuilles simples découpées en plus et posées sur le dernier pli, une par ligne : 'film', 'peel ply', 'adhesive tape'</translation>
   </message>
   <message>
    <source>Plain sheets that are cut besides, with their area (m²)</source>
-   <translation type="unfinished" />
+   <translation>Feuilles simples découpées en plus, avec leur aire (m²)</translation>
   </message>
   <message>
    <source>Plan</source>
@@ -1717,7 +1717,7 @@
   </message>
   <message>
    <source>Sheets</source>
-   <translation type="unfinished" />
+   <translation>Feuilles</translation>
   </message>
   <message>
    <source>Shell elements</source>
@@ -2525,7 +2525,7 @@
   </message>
   <message>
    <source>picked edge</source>
-   <translation type="unfinished" />
+   <translation>arête choisie</translation>
   </message>
   <message>
    <source>picked edge or face</source>
@@ -2872,7 +2872,7 @@ Les installer dans {1} ?</translation>
   </message>
   <message>
    <source>Make the proposed cuts</source>
-   <translation type="unfinished" />
+   <translation>Faire les coupes proposées</translation>
   </message>
   <message>
    <source>Mass</source>
@@ -2960,7 +2960,7 @@ Les installer dans {1} ?</translation>
   </message>
   <message>
    <source>Ply that is shown</source>
-   <translation type="unfinished" />
+   <translation>Pli montré</translation>
   </message>
   <message>
    <source>Preview; OK or Apply keeps it</source>
@@ -2992,7 +2992,7 @@ Les installer dans {1} ?</translation>
   </message>
   <message>
    <source>Proposed cuts</source>
-   <translation type="unfinished" />
+   <translation>Coupes proposées</translation>
   </message>
   <message>
    <source>Pull a number to move its ply</source>
@@ -3040,11 +3040,11 @@ Les installer dans {1} ?</translation>
   </message>
   <message>
    <source>Refuse the proposed cuts</source>
-   <translation type="unfinished" />
+   <translation>Refuser les coupes proposées</translation>
   </message>
   <message>
    <source>Regions in shades</source>
-   <translation type="unfinished" />
+   <translation>Zones en nuances</translation>
   </message>
   <message>
    <source>Remove</source>
@@ -3230,7 +3230,7 @@ Pour le faire à la main, lancer :
   </message>
   <message>
    <source>and {0} more</source>
-   <translation type="unfinished" />
+   <translation>et {0} de plus</translation>
   </message>
   <message>
    <source>by its heading</source>
@@ -3274,27 +3274,27 @@ Pour le faire à la main, lancer :
   </message>
   <message>
    <source>on the flat patterns</source>
-   <translation type="unfinished" />
+   <translation>sur les patrons à plat</translation>
   </message>
   <message>
    <source>on the part</source>
-   <translation type="unfinished" />
+   <translation>sur la pièce</translation>
   </message>
   <message>
    <source>outlines only</source>
-   <translation type="unfinished" />
+   <translation>contours seuls</translation>
   </message>
   <message>
    <source>over {0}</source>
-   <translation type="unfinished" />
+   <translation>plus de {0}</translation>
   </message>
   <message>
    <source>past what the cloth bears, {0}</source>
-   <translation type="unfinished" />
+   <translation>au-delà de ce que le tissu supporte, {0}</translation>
   </message>
   <message>
    <source>ply {0}</source>
-   <translation type="unfinished" />
+   <translation>pli {0}</translation>
   </message>
   <message>
    <source>point: 0.5</source>
@@ -3306,15 +3306,15 @@ Pour le faire à la main, lancer :
   </message>
   <message>
    <source>shear</source>
-   <translation type="unfinished" />
+   <translation>cisaillement</translation>
   </message>
   <message>
    <source>stretch along the warp</source>
-   <translation type="unfinished" />
+   <translation>allongement en chaîne</translation>
   </message>
   <message>
    <source>stretch along the weft</source>
-   <translation type="unfinished" />
+   <translation>allongement en trame</translation>
   </message>
   <message>
    <source>the readings</source>
@@ -3326,7 +3326,7 @@ Pour le faire à la main, lancer :
   </message>
   <message>
    <source>up to {0}</source>
-   <translation type="unfinished" />
+   <translation>jusqu'à {0}</translation>
   </message>
   <message>
    <source>whole face</source>
@@ -3358,7 +3358,7 @@ Pour le faire à la main, lancer :
   </message>
   <message>
    <source>{0} to {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} à {1}</translation>
   </message>
   <message>
    <source>{0}, my own</source>
