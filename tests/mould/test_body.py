@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from scipy.spatial import Delaunay
 
 import shapes
 from laywright import values
@@ -17,6 +18,9 @@ from laywright.mould.compensation import Allowance, Allowances
 from laywright.mould.release import check_release
 from laywright.surface.distance import distances
 from laywright.surface.face import LaminateSide, MouldSide, take_face
+from laywright.surface.region import patches_at
+from laywright.surface.repair import RepairSettings
+from laywright.surface.scan import take_mesh
 from laywright.surface.triangles import Surface
 
 UP, DOWN = (0.0, 0.0, 1.0), (0.0, 0.0, -1.0)
@@ -223,3 +227,33 @@ def test_coats_set_the_print_back():
     body = build_body(face, 1.0, left_out)
     assert body.largest_from_cad < 1e-9
     assert body.print_scale == (1.0, 1.0, 1.0)
+
+
+def test_an_open_scan_with_noise_holes_and_a_ragged_rim_becomes_a_mould():
+    """As a scanner gives it: one side only, in metres, a fifth of its triangles turned over."""
+    rng = np.random.default_rng(7)
+    places = np.stack(np.meshgrid(*[np.arange(-60.0, 60.0, 2.5)] * 2), axis=2).reshape(-1, 2)
+    places += rng.uniform(-0.7, 0.7, places.shape)
+    turn, far = np.arctan2(places[:, 1], places[:, 0]), np.linalg.norm(places, axis=1)
+    kept = far < 50.0 + 5.0 * np.cos(3.0 * turn) + rng.uniform(-1.0, 1.0, len(far))
+    kept &= np.linalg.norm(places - [12.0, 9.0], axis=1) > 3.0
+    places = places[kept]
+    heights = 20.0 - (places**2).sum(axis=1) / 150.0
+    points = np.column_stack([places, heights]) + rng.normal(0.0, 0.05, (len(places), 3))
+    facets = Delaunay(places).simplices
+    sides = places[facets] - places[np.roll(facets, 1, axis=1)]
+    facets = facets[np.linalg.norm(sides, axis=2).max(axis=1) < 6.0]
+    (x, y), (u, v) = sides[:, 1].T, sides[:, 2].T
+    turned = (x * v - y * u < 0.0)[np.linalg.norm(sides, axis=2).max(axis=1) < 6.0]
+    turned ^= rng.random(len(facets)) < 0.2
+    facets = np.where(turned[:, None], facets[:, ::-1], facets)
+    mending = RepairSettings(hole=60.0)
+    reading = take_mesh(0.001 * points, facets, "m", mending=mending)
+    region = patches_at(reading.surface, ((0.0, 0.0, 20.0),), "Region")
+    assert region.area > 0.999 * reading.surface.area
+    assert "holes closed" in {change.kind for change in reading.changes}
+    face = take_face(region, UP, LaminateSide.OUTSIDE, MouldSide.INSIDE)
+    body = build_body(face, 1.0)
+    assert body.solid.is_closed
+    assert body.largest_deviation < 1e-6
+    assert body.largest_from_cad < 1e-9

@@ -24,8 +24,11 @@ def test_holes_in_a_sphere_are_closed_without_moving_a_point(missing):
     ours = {tuple(point) for point in mended.surface.vertices}
     assert ours <= {tuple(point) for point in whole.vertices}
     counts = {change.kind: change.count for change in mended.changes}
-    holes = len(torn.boundary_loops) if not touching(torn) else 0
-    assert counts.get("holes closed", 0) == max(holes - 1, 0)
+    assert not touching(mended.surface)
+    freed = counts.get("triangles taken off where an outline touches itself", 0)
+    assert (freed > 0) == touching(torn)
+    if not freed:
+        assert counts.get("holes closed", 0) == max(len(torn.boundary_loops) - 1, 0)
 
 
 def touching(surface):
@@ -52,6 +55,26 @@ def test_scraps_and_third_sheets_are_taken_off_and_told():
     assert "loose scraps left out" in kinds
     assert "triangles taken off edges with more than two" in kinds
     assert [defect.kind for defect in mended.left] == ["open edges"]
+
+
+def test_an_outline_that_touches_itself_is_freed_at_the_smaller_side():
+    plate = shapes.graph(lambda x, y: 0.0 * x, (0, 50), (0, 50), (10, 10))
+    point = np.flatnonzero((plate.vertices[:, :2] == 25.0).all(axis=1))[0]
+    around = np.flatnonzero((plate.triangles == point).any(axis=1))
+    turn = np.arctan2(*(plate.centroids[around] - plate.vertices[point])[:, 1::-1].T)
+    order = around[np.argsort(turn)]
+    kept = np.ones(len(plate.triangles), dtype=bool)
+    kept[order[[0, len(order) // 2 + 1]]] = False
+    torn = tidy(plate.vertices, plate.triangles[kept])[0]
+    assert touching(torn)
+    mended = repair(torn, RepairSettings(hole=0.0))
+    (change,) = mended.changes
+    assert change.kind == "triangles taken off where an outline touches itself"
+    assert not touching(mended.surface)
+    assert len(mended.surface.boundary_loops) == 2
+    left = {tuple(sorted(map(tuple, corners))) for corners in mended.surface.corners.tolist()}
+    assert left < {tuple(sorted(map(tuple, corners))) for corners in torn.corners.tolist()}
+    assert len(torn.triangles) - len(left) == change.count < len(order) / 2
 
 
 def test_a_share_or_a_hole_out_of_range_is_refused():

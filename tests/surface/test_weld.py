@@ -124,3 +124,18 @@ def test_patches_follow_creases_largest_first():
     assert surface.patch_names == ("Face1", "Face2", "Face3", "Face4", "Face5", "Face6")
     np.testing.assert_allclose(areas, [600, 600, 300, 300, 200, 200])
     assert len(smooth_patches(shapes.sphere(5.0, 30), 0.35).patch_names) == 1
+
+
+def test_noise_makes_no_regions_of_its_own_and_small_faces_stay():
+    rng = np.random.default_rng(4)
+    plate = shapes.graph(lambda x, y: 0.002 * x * y, (0, 100), (0, 80), (50, 40))
+    points = np.array(plate.vertices)
+    points[:, 2] += rng.normal(0.0, 0.11, len(points))
+    noisy = plate.moved(points)
+    inner = (noisy.edges.left >= 0) & (noisy.edges.right >= 0)
+    sides = noisy.normals[noisy.edges.left[inner]], noisy.normals[noisy.edges.right[inner]]
+    creased = np.einsum("ij,ij->i", *sides) < np.cos(0.35)
+    assert creased.sum() > 50
+    assert smooth_patches(noisy, 0.35).patch_names == ("Face1",)
+    small = smooth_patches(shapes.box(100.0, 100.0, 2.0), 0.35)
+    assert small.patch_areas.tolist() == pytest.approx([1e4, 1e4, 200, 200, 200, 200])

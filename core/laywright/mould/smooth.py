@@ -12,10 +12,9 @@ from __future__ import annotations
 import math
 
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
-from laywright.arrays import Array, FloatArray, IntArray, Vector
+from laywright.arrays import Array, FloatArray, Vector
+from laywright.surface.corner_groups import corner_groups
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 
@@ -73,25 +72,12 @@ def _touching(surface: Surface, points: Array) -> Array:
 
 def corner_tilt(surface: Surface, pull: Vector) -> FloatArray:
     """Return the sine of the draft at every facet's corners: (m, 3) float."""
-    table = surface.edges
-    inner = (table.left >= 0) & (table.right >= 0)
-    left, right, ends = table.left[inner], table.right[inner], table.ends[inner]
-    normals = surface.normals
-    turn = np.einsum("ij,ij->i", normals[left], normals[right])
-    smooth = (surface.patches[left] == surface.patches[right]) & (
+    table, normals = surface.edges, surface.normals
+    turn = np.einsum("ij,ij->i", normals[table.left], normals[table.right])
+    smooth = (surface.patches[table.left] == surface.patches[table.right]) & (
         turn > math.cos(TOLERANCES.sharp_edge)
     )
-    left, right, ends = left[smooth], right[smooth], ends[smooth]
-    rows: list[IntArray] = []
-    columns: list[IntArray] = []
-    for end in (0, 1):
-        for sides, found in ((left, rows), (right, columns)):
-            at = np.argmax(surface.triangles[sides] == ends[:, end, None], axis=1)
-            found.append(3 * sides + at)
-    size = 3 * len(surface.triangles)
-    row, column = np.concatenate(rows), np.concatenate(columns)
-    graph = coo_matrix((np.ones(len(row)), (row, column)), (size, size))
-    group = connected_components(graph, directed=False)[1]
+    group = corner_groups(surface, smooth)
     weight = surface.angles.ravel()
     around = np.stack(
         [np.bincount(group, weights=weight * np.repeat(normals[:, i], 3)) for i in range(3)],

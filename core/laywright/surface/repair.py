@@ -1,8 +1,9 @@
 """Mending a scan without smoothing: no point is ever moved, and every change is reported.
 
-Three things are done, each told by count and places: sheets beyond two at one edge are taken
-off, loose scraps are left out, and small holes are closed with new triangles between the
-points of their edge, unless a new edge would fall on an old one.
+Four things are done, each told by count and places: sheets beyond two at one edge are taken
+off, loose scraps are left out, where an outline touches itself in a point the smaller side is cut
+free of it, and small holes are closed with new triangles between the points of their edge,
+unless a new edge would fall on an old one.
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from manifold3d import triangulate
 
 from laywright.arrays import Array, FloatArray, IntArray
 from laywright.errors import GeometryError, LimitError
+from laywright.surface.corner_groups import corner_groups
 from laywright.surface.triangles import Surface
 from laywright.surface.weld import ONE_SIDED, Defect, defect_at, tidy
 from laywright.wording import three_figures
@@ -93,6 +95,8 @@ def repair(surface: Surface, settings: RepairSettings = RepairSettings()) -> Men
     if any(defect.kind == ONE_SIDED for defect in found):
         return Mended(mended, tuple(changes), found)
     mended = _without_scraps(mended, settings.scrap, changes)
+    mended = _outline_freed(mended, changes)
+    mended = _without_scraps(mended, settings.scrap, changes)
     mended = _holes_closed(mended, settings.hole, changes)
     mended, left = tidy(mended.vertices, mended.triangles)
     return Mended(mended, tuple(changes), left)
@@ -133,6 +137,33 @@ def _without_scraps(surface: Surface, share: float, changes: list[Defect]) -> Su
     np.minimum.at(first, surface.components, np.arange(len(surface.triangles)))
     _tell(changes, "loose scraps left out", surface.centroids[first], scrap)
     return surface.part(~scrap[surface.components]) if scrap.any() else surface
+
+
+def _outline_freed(surface: Surface, changes: list[Defect]) -> Surface:
+    """Return the surface with an outline that passes each point once.
+
+    At a point where it touches itself, the fan of triangles with the largest area stays.
+    """
+    cut: list[FloatArray] = []
+    for _ in range(_ROUNDS):
+        table = surface.edges
+        outer = table.ends[(table.left < 0) | (table.right < 0)]
+        crowded = np.bincount(outer.ravel(), minlength=len(surface.vertices)) > 2
+        if not crowded.any():
+            break
+        at = crowded[surface.triangles]
+        fan = corner_groups(surface, np.ones(len(table.ends), dtype=bool)).reshape(-1, 3)
+        area = np.bincount(fan[at], np.repeat(surface.areas, at.sum(axis=1)))
+        order = np.argsort(area[fan[at]], kind="stable")
+        largest = np.full(len(crowded), -1)
+        largest[surface.triangles[at][order]] = fan[at][order]
+        dropped = (at & (fan != largest[surface.triangles])).any(axis=1)
+        cut.append(surface.centroids[dropped])
+        surface = surface.part(~dropped)
+    points = np.concatenate([np.empty((0, 3)), *cut])
+    kind = "triangles taken off where an outline touches itself"
+    _tell(changes, kind, points, np.ones(len(points), dtype=bool))
+    return surface
 
 
 def _holes_closed(surface: Surface, longest: float, changes: list[Defect]) -> Surface:
