@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import dataclasses
 from functools import cache
 
 import numpy as np
@@ -143,10 +144,16 @@ def test_one_piece_only_is_refused_with_the_face():
         PieceSettings(most_pieces=5)
 
 
-def test_a_plug_that_the_part_closes_round_is_refused():
+def test_a_plug_that_the_part_closes_round_is_refused_and_a_cavity_named_that_is_built():
     face = take_face(shapes.cap(50.0, 2.0, 12), UP, mould_side=MouldSide.INSIDE)
-    with pytest.raises(GeometryError, match="hold the part back"):
+    with pytest.raises(GeometryError, match="hold the part back") as caught:
         build_body(face, 0.0)
+    assert caught.value.remedy.startswith(
+        "set the Moulded Face's mould side to 'outside (cavity)' and turn its pull round: the part "
+        "closes round a plug, but a mould in 2 pieces outside of it releases it"
+    )
+    cavity = dataclasses.replace(face, pull=(0.0, 0.0, -1.0), mould_side=MouldSide.OUTSIDE)
+    assert len(build_body(cavity, 0.0).pieces) == 2
 
 
 def test_stored():

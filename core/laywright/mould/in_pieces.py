@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import dataclasses
+
 import numpy as np
 
 from laywright.arrays import FloatArray, floats
@@ -17,7 +19,7 @@ from laywright.mould.plastic import estimate_plastic
 from laywright.mould.settings import MouldSettings
 from laywright.mould.visibility import STANDING, hidden_share
 from laywright.progress import Progress, part_of
-from laywright.surface.face import MouldedFace
+from laywright.surface.face import MouldedFace, MouldSide
 from laywright.surface.triangles import Surface
 from laywright.wording import three_figures
 
@@ -84,7 +86,8 @@ def body_in_pieces(
             x, y, z = (round(part, 3) + 0.0 for part in parting.pulls[0])
             raise _refused(working, held, f"; it leaves along ({x:g}, {y:g}, {z:g})")
         if parting.undercut_area > 0.0 or len(parting.pulls) > most:
-            raise _refused(working, held, f"; {' '.join(parting.remarks).rstrip('.')}")
+            why = f"; {' '.join(parting.remarks).rstrip('.')}"
+            raise _refused(working, held, why, _other_side(face, wanted))
         pieces = build_pieces(
             parting,
             face.pull,
@@ -96,7 +99,8 @@ def body_in_pieces(
     except GeometryError as problem:
         if problem.needed == _NEEDED:
             raise
-        raise _refused(working, held, f"; in pieces: {str(problem).rstrip('.')}") from problem
+        why = f"; in pieces: {str(problem).rstrip('.')}"
+        raise _refused(working, held, why, _other_side(face, wanted)) from problem
     progress(0.9, "measuring the working area")
     solid = together(tuple(piece.solid for piece in pieces.pieces))
     from_cad = distance_from_cad(face, parting.surface)
@@ -122,13 +126,30 @@ def body_in_pieces(
 _NEEDED = "a face that is seen whole along the pull"
 
 
-def _refused(working: Surface, held: FloatArray, why: str) -> GeometryError:
+def _refused(working: Surface, held: FloatArray, why: str, remedy: str = "") -> GeometryError:
     worst = int(np.argmax(held))
     return GeometryError(
         working.patch_names[worst],
         f"{three_figures(held[worst])} mm^2 that hold the part back along the pull{why}",
         _NEEDED,
-        "set another pull direction, add draft or split the face into two moulds",
+        remedy or "set another pull direction, add draft or split the face into two moulds",
+    )
+
+
+def _other_side(face: MouldedFace, wanted: PartingSettings) -> str:
+    """Return what helps where the part closes round a plug: a cavity, if few pieces of it do."""
+    if face.mould_side is not MouldSide.INSIDE:
+        return ""
+    x, y, z = face.pull
+    cavity = dataclasses.replace(face, pull=(-x, -y, -z), mould_side=MouldSide.OUTSIDE)
+    parting = part_surface(cavity.working_surface(), cavity.pull, wanted)
+    count = len(parting.pulls)
+    if parting.undercut_area > 0.0 or count > wanted.most_pieces:
+        return ""
+    pieces = f"a mould in {count} pieces" if count > 1 else "one mould"
+    return (
+        f"set the Moulded Face's mould side to '{MouldSide.OUTSIDE.value}' and turn its pull "
+        f"round: the part closes round a plug, but {pieces} outside of it releases it"
     )
 
 
