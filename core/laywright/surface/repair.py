@@ -161,8 +161,8 @@ def _outline_freed(surface: Surface, changes: list[Defect]) -> Surface:
         cut.append(surface.centroids[dropped])
         surface = surface.part(~dropped)
     points = np.concatenate([np.empty((0, 3)), *cut])
-    kind = "triangles taken off where an outline touches itself"
-    _tell(changes, kind, points, np.ones(len(points), dtype=bool))
+    every = np.ones(len(points), dtype=bool)
+    _tell(changes, "triangles taken off where an outline touches itself", points, every)
     return surface
 
 
