@@ -18,8 +18,8 @@ from laywright.files.drawing import Label, Line
 from laywright.laminate.extents import Faces, Round, Strip
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
-from laywright.laminate.plies import DropOff, Layup, Ply
-from laywright.surface.face import take_face
+from laywright.laminate.plies import Core, DropOff, Layup, Ply
+from laywright.surface.face import LaminateSide, MouldSide, take_face
 from laywright.surface.triangles import Surface
 
 CARDS = load_materials()
@@ -126,6 +126,15 @@ def test_a_patch_on_a_cylinder_develops_exactly():
     assert np.ptp(pattern.cut, axis=0) == pytest.approx([60.0, 60.0 * narrower], abs=0.15)
     assert drape.yarn_stretch < 1e-4
     assert drape.largest_shear < 3e-3
+
+
+def test_a_mould_far_behind_the_picked_point_does_not_shrink_the_patch():
+    """With a thick core the mould lies 20 mm behind the face; the patch keeps its radius."""
+    core = Core(CARDS.core(CARDS.core_names[0]), 20.0, 2)
+    laminate = laminate_of((0, None), (0, PATCH), (0, None), core=core)
+    face = take_face(PLATE, (0, 0, 1.0), LaminateSide.INSIDE, MouldSide.INSIDE)
+    found = make_patterns(face, laminate, ALONG, COARSE)
+    assert found.patterns[1].net_area == pytest.approx(math.pi * 625.0, rel=4e-3)
 
 
 def test_an_extent_in_two_parts_gives_two_patterns_of_one_ply():

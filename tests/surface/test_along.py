@@ -89,9 +89,11 @@ def test_the_border_of_a_face_is_met_by_triangles_that_do_not_end_there():
     assert found == pytest.approx(other.vertices[:, 0] - 4.0, abs=1e-9)
 
 
-def test_a_point_off_the_face_is_as_much_farther():
-    found = Along(PLATE).from_point((0.0, 0.0, 30.0))
-    assert found - np.hypot(*PLATE.vertices[:, :2].T) == pytest.approx(30.0, abs=0.3)
+def test_a_point_a_little_off_the_face_is_its_foot_and_one_far_off_is_far():
+    straight = np.hypot(*PLATE.vertices[:, :2].T)
+    for height, farther in ((8.0, 0.0), (-20.0, 0.0), (30.0, 30.0)):
+        found = Along(PLATE).from_point((0.0, 0.0, height))
+        assert found - straight == pytest.approx(farther, abs=1e-7)
 
 
 @pytest.mark.parametrize(

@@ -179,11 +179,11 @@ def share_above(corners: FloatArray) -> FloatArray:
     [0.25, 1.0, 0.75]
     """
     low, middle, high = np.sort(corners, axis=1).T
-    crossed = (low < 0.0) & (high > 0.0)
-    tip = (crossed & (middle <= 0.0), high, (high - low) * (high - middle))
-    rest = (crossed & (middle > 0.0), low, (low - high) * (low - middle))
-    one, two = (
-        np.divide(end**2, size, out=np.zeros(len(low)), where=here)
-        for here, end, size in (tip, rest)
-    )
-    return floats(np.where(crossed, np.where(middle > 0.0, 1.0 - two, one), high > 0.0), -1)
+    found = np.where(high > 0.0, 1.0, 0.0)
+    tip = (low < 0.0) & (high > 0.0) & (middle <= 0.0)
+    rest = (low < 0.0) & (middle > 0.0)
+    end, one, other = high[tip], low[tip], middle[tip]
+    found[tip] = end / (end - one) * (end / (end - other))
+    end, one, other = low[rest], middle[rest], high[rest]
+    found[rest] = 1.0 - end / (end - one) * (end / (end - other))
+    return floats(found, -1)

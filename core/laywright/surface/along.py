@@ -23,6 +23,7 @@ __all__ = ["Along"]
 
 _STILL = 1e-9
 _BESIDE = 2.0
+_OFF = 0.1
 _Step = Callable[[FloatArray, FloatArray, FloatArray, FloatArray, FloatArray], FloatArray]
 
 
@@ -46,7 +47,8 @@ class Along:
     def from_point(self, point: Vector) -> FloatArray:
         """Return the distance of every vertex from the place nearest to a point: (n,) float, mm.
 
-        A place off the surface adds how far it is off.
+        A point may lie off the surface, as one on the other side of a laminate does; farther off
+        than a tenth of the surface's size, it is as much farther from every vertex.
         """
         filled = _filled(self._surface)
         at = np.array([point], dtype=np.float64)
@@ -59,8 +61,8 @@ class Along:
         start = np.full(len(filled.vertices), np.inf)
         start[corners] = np.linalg.norm(filled.vertices[corners] - foot, axis=1)
         found = _spread(filled, start, _round_a_point)[: len(self._surface.vertices)]
-        beyond = max(float(off[0]) - 1e-3 * self._size, 0.0)
-        return floats(found + beyond, -1)
+        beside = float(off[0]) > _OFF * self._size
+        return floats(found + (float(off[0]) if beside else 0.0), -1)
 
     def from_edge(self) -> FloatArray:
         """Return the distance of every vertex from the outer edge: (n,) float, mm."""
