@@ -83,7 +83,9 @@ def test_what_cannot_be_moulded_is_refused():
 def test_bad_faces_end_in_one_sentence_that_names_them():
     square = np.array([[0, 0, 0], [9, 0, 0], [9, 9, 0], [0, 9, 0]], float)
     folded = np.concatenate([square, [[0.0, 0.0, 0.0]]])
+    beside = Surface(square, np.array([[0, 1, 2], [0, 2, 3], [0, 1, 1]]), [0, 0, 1], ("Top", "Lid"))
     cases = [
+        (beside, UP, "found no area, needed a face with area"),
         (Surface.single(square * 1e-3, [[0, 1, 2], [0, 2, 3]], "Lid"), UP, "check the unit"),
         (Surface.single(square * 1e3, [[0, 1, 2], [0, 2, 3]], "Lid"), UP, "check the unit"),
         (Surface.single(folded, [[0, 1, 2], [2, 1, 4]], "Lid"), UP, "lying on itself"),

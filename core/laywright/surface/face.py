@@ -133,6 +133,11 @@ def take_face(
             "a face with area",
             "pick another face",
         )
+    used = np.bincount(surface.patches, minlength=len(surface.patch_names)) > 0
+    for patch in np.flatnonzero(used & (surface.patch_areas <= TOLERANCES.zero_area)):
+        raise GeometryError(
+            surface.patch_names[patch], "no area", "a face with area", "pick the others only"
+        )
     thin = surface.areas <= TOLERANCES.zero_area
     if thin.any():
         surface = surface.part(~thin)
