@@ -193,11 +193,11 @@
   </message>
   <message>
    <source>Bends close</source>
-   <translation type="unfinished" />
+   <translation>Biegungen schließen</translation>
   </message>
   <message>
    <source>Bends that close: listed, applied (the mould is opened by as much) or not considered</source>
-   <translation type="unfinished" />
+   <translation>Biegungen, die sich schließen: aufgeführt, angewandt (die Form wird um ebenso viel geöffnet) oder nicht betrachtet</translation>
   </message>
   <message>
    <source>Best draft</source>
@@ -529,7 +529,7 @@
   </message>
   <message>
    <source>Directions in which the part leaves the pieces</source>
-   <translation type="unfinished" />
+   <translation>Richtungen, in denen das Teil die Formstücke verlässt</translation>
   </message>
   <message>
    <source>Distance kept by cuts of plies near by (mm)</source>
@@ -1381,7 +1381,7 @@
   </message>
   <message>
    <source>Piece pulls</source>
-   <translation type="unfinished" />
+   <translation>Richtungen der Formstücke</translation>
   </message>
   <message>
    <source>Pieces</source>
@@ -1689,7 +1689,7 @@
   </message>
   <message>
    <source>Share of its turn by which a bend closes (%), as measured; 0 takes it from the Layup</source>
-   <translation type="unfinished" />
+   <translation>Anteil ihres Winkels, um den sich eine Biegung schließt (%), wie gemessen; 0 nimmt ihn aus dem Lagenaufbau</translation>
   </message>
   <message>
    <source>Share of the cards' strength in compression that is counted on, 0 for the usual share of the process (%)</source>
@@ -1785,7 +1785,7 @@
   </message>
   <message>
    <source>Spring in</source>
-   <translation type="unfinished" />
+   <translation>Einspringen</translation>
   </message>
   <message>
    <source>Stagger</source>
@@ -2245,7 +2245,7 @@
   </message>
   <message>
    <source>Where no direction releases the part, up to so many pieces are tried; 1 for none</source>
-   <translation type="unfinished" />
+   <translation>Wo keine Richtung das Teil entformt, werden bis zu so viele Formstücke versucht; 1 für keine</translation>
   </message>
   <message>
    <source>Where past limits</source>
@@ -2361,7 +2361,7 @@
   </message>
   <message>
    <source>applied</source>
-   <translation type="unfinished" />
+   <translation>angewandt</translation>
   </message>
   <message>
    <source>bagged</source>
@@ -2465,7 +2465,7 @@
   </message>
   <message>
    <source>listed</source>
-   <translation type="unfinished" />
+   <translation>aufgeführt</translation>
   </message>
   <message>
    <source>maximum strain</source>
@@ -2493,7 +2493,7 @@
   </message>
   <message>
    <source>not considered</source>
-   <translation type="unfinished" />
+   <translation>nicht betrachtet</translation>
   </message>
   <message>
    <source>not decided</source>

@@ -193,11 +193,11 @@
   </message>
   <message>
    <source>Bends close</source>
-   <translation type="unfinished" />
+   <translation>Fermeture des plis</translation>
   </message>
   <message>
    <source>Bends that close: listed, applied (the mould is opened by as much) or not considered</source>
-   <translation type="unfinished" />
+   <translation>Plis qui se ferment : énumérés, appliqués (le moule est ouvert d'autant) ou non considérés</translation>
   </message>
   <message>
    <source>Best draft</source>
@@ -529,7 +529,7 @@
   </message>
   <message>
    <source>Directions in which the part leaves the pieces</source>
-   <translation type="unfinished" />
+   <translation>Directions dans lesquelles la pièce quitte les parties du moule</translation>
   </message>
   <message>
    <source>Distance kept by cuts of plies near by (mm)</source>
@@ -1381,7 +1381,7 @@
   </message>
   <message>
    <source>Piece pulls</source>
-   <translation type="unfinished" />
+   <translation>Directions des parties</translation>
   </message>
   <message>
    <source>Pieces</source>
@@ -1689,7 +1689,7 @@
   </message>
   <message>
    <source>Share of its turn by which a bend closes (%), as measured; 0 takes it from the Layup</source>
-   <translation type="unfinished" />
+   <translation>Part de son angle dont un pli se ferme (%), mesurée ; 0 la prend de l'empilement</translation>
   </message>
   <message>
    <source>Share of the cards' strength in compression that is counted on, 0 for the usual share of the process (%)</source>
@@ -1785,7 +1785,7 @@
   </message>
   <message>
    <source>Spring in</source>
-   <translation type="unfinished" />
+   <translation>Retrait angulaire</translation>
   </message>
   <message>
    <source>Stagger</source>
@@ -2245,7 +2245,7 @@
   </message>
   <message>
    <source>Where no direction releases the part, up to so many pieces are tried; 1 for none</source>
-   <translation type="unfinished" />
+   <translation>Si aucune direction ne démoule la pièce, jusqu'à autant de parties sont essayées ; 1 pour aucune</translation>
   </message>
   <message>
    <source>Where past limits</source>
@@ -2361,7 +2361,7 @@
   </message>
   <message>
    <source>applied</source>
-   <translation type="unfinished" />
+   <translation>appliqué</translation>
   </message>
   <message>
    <source>bagged</source>
@@ -2465,7 +2465,7 @@
   </message>
   <message>
    <source>listed</source>
-   <translation type="unfinished" />
+   <translation>énuméré</translation>
   </message>
   <message>
    <source>maximum strain</source>
@@ -2493,7 +2493,7 @@
   </message>
   <message>
    <source>not considered</source>
-   <translation type="unfinished" />
+   <translation>non considéré</translation>
   </message>
   <message>
    <source>not decided</source>

@@ -417,11 +417,11 @@
   </message>
   <message>
    <source>%1 stays full: %2.</source>
-   <translation type="unfinished" />
+   <translation>%1 bleibt voll: %2.</translation>
   </message>
   <message>
    <source>%1 stays full: it has no base to be hollowed from.</source>
-   <translation type="unfinished" />
+   <translation>%1 bleibt voll: Es fehlt eine Standfläche, von der aus ausgehöhlt wird.</translation>
   </message>
   <message>
    <source>%1 stiffness of the cloth</source>
@@ -1293,11 +1293,11 @@
   </message>
   <message>
    <source>No air port: drawing the pieces away one by one lets the air in.</source>
-   <translation type="unfinished" />
+   <translation>Kein Luftanschluss: Beim Abziehen der Stücke nacheinander dringt Luft ein.</translation>
   </message>
   <message>
    <source>No bolt holes beside those that join the pieces.</source>
-   <translation type="unfinished" />
+   <translation>Keine Schraubenlöcher außer denen, die die Stücke verbinden.</translation>
   </message>
   <message>
    <source>No coupon broke: the stresses reached are no strengths, only lower bounds.</source>
@@ -1313,15 +1313,15 @@
   </message>
   <message>
    <source>No feet: one could stand across a joint; put strips below.</source>
-   <translation type="unfinished" />
+   <translation>Keine Füße: Einer könnte über einer Fuge stehen; Leisten unterlegen.</translation>
   </message>
   <message>
    <source>No flange of its own: the level ring round the trim line, %1 mm wide.</source>
-   <translation type="unfinished" />
+   <translation>Kein eigener Flansch: Der ebene Ring um die Beschnittlinie ist %1 mm breit.</translation>
   </message>
   <message>
    <source>No inscription: a joint between pieces could cut through it.</source>
-   <translation type="unfinished" />
+   <translation>Keine Beschriftung: Eine Fuge zwischen Stücken könnte sie durchschneiden.</translation>
   </message>
   <message>
    <source>No mould in %1 pieces was found that releases the part.</source>
@@ -1333,7 +1333,7 @@
   </message>
   <message>
    <source>No pry pockets: unbolted, the pieces are wedged apart at their joint.</source>
-   <translation type="unfinished" />
+   <translation>Keine Hebeltaschen: Gelöst werden die Stücke an ihrer Fuge auseinandergekeilt.</translation>
   </message>
   <message>
    <source>No room for a mark on %1.</source>
@@ -1373,7 +1373,7 @@
   </message>
   <message>
    <source>Piece %1</source>
-   <translation type="unfinished" />
+   <translation>Stück %1</translation>
   </message>
   <message>
    <source>Ply %1 and ply %2 end %3 mm apart near (%4, %5, %6) mm, at least %7 mm are wanted: change one of their extents.</source>
@@ -1553,7 +1553,7 @@
   </message>
   <message>
    <source>The line at the edge of the cloth is left out: the ring round the trim line or its outline has no room %1 mm away.</source>
-   <translation type="unfinished" />
+   <translation>Die Linie am Rand des Gewebes fehlt: Der Ring um die Beschnittlinie oder ihr Umriss hat in %1 mm Abstand keinen Platz.</translation>
   </message>
   <message>
    <source>The margin is that of the plies; the core is not judged here.</source>
@@ -2058,6 +2058,10 @@
   <message>
    <source>a modulus of %1 MPa</source>
    <translation>ein Modul von %1 MPa</translation>
+  </message>
+  <message>
+   <source>a mould in %1 pieces</source>
+   <translation>eine Form aus %1 Stücken</translation>
   </message>
   <message>
    <source>a mould, 1 to 20 people, up to 100 hours</source>
@@ -3837,7 +3841,7 @@
   </message>
   <message>
    <source>hollowing the pieces</source>
-   <translation type="unfinished" />
+   <translation>Stücke aushöhlen</translation>
   </message>
   <message>
    <source>hours of the filler</source>
@@ -4580,6 +4584,10 @@
    <translation>keine zwei Spalten von Zahlen</translation>
   </message>
   <message>
+   <source>no unit of the trade</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>no values or one that is no number</source>
    <translation>keine Werte oder einer, der keine Zahl ist</translation>
   </message>
@@ -4734,6 +4742,10 @@
   <message>
    <source>one in tension</source>
    <translation>einer in Zug</translation>
+  </message>
+  <message>
+   <source>one mould</source>
+   <translation>eine einzige Form</translation>
   </message>
   <message>
    <source>one number below each heading</source>
@@ -4918,6 +4930,10 @@
   <message>
    <source>pick the faces between them too, or make one Moulded Face for each</source>
    <translation>auch die Flächen dazwischen wählen oder für jede eine Formfläche anlegen</translation>
+  </message>
+  <message>
+   <source>pick the others only</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>picked faces</source>
@@ -5426,6 +5442,10 @@
   <message>
    <source>set smaller feet, fewer of them, or a longer run-off</source>
    <translation>kleinere Füße, weniger davon oder einen längeren Auslauf setzen</translation>
+  </message>
+  <message>
+   <source>set the Moulded Face's mould side to '%1' and turn its pull round: the part closes round a plug, but %2 outside of it releases it</source>
+   <translation>die Seite der Form an der Formfläche auf '%1' setzen und ihre Zugrichtung umkehren: Das Teil umschließt eine Positivform, aber %2 außen herum gibt es frei</translation>
   </message>
   <message>
    <source>set the Moulded Face's pull along the mouth of the part</source>
@@ -5978,6 +5998,10 @@
   <message>
    <source>triangles taken off edges with more than two</source>
    <translation>Dreiecke von Kanten mit mehr als zweien genommen</translation>
+  </message>
+  <message>
+   <source>triangles taken off where an outline touches itself</source>
+   <translation>Dreiecke dort weggenommen, wo ein Umriss sich selbst berührt</translation>
   </message>
   <message>
    <source>triangles with area</source>

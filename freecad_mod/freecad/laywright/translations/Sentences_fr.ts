@@ -417,11 +417,11 @@
   </message>
   <message>
    <source>%1 stays full: %2.</source>
-   <translation type="unfinished" />
+   <translation>%1 reste pleine : %2.</translation>
   </message>
   <message>
    <source>%1 stays full: it has no base to be hollowed from.</source>
-   <translation type="unfinished" />
+   <translation>%1 reste pleine : elle n'a pas de base d'où l'évider.</translation>
   </message>
   <message>
    <source>%1 stiffness of the cloth</source>
@@ -1293,11 +1293,11 @@
   </message>
   <message>
    <source>No air port: drawing the pieces away one by one lets the air in.</source>
-   <translation type="unfinished" />
+   <translation>Pas de prise d'air : l'air entre quand on retire les parties une à une.</translation>
   </message>
   <message>
    <source>No bolt holes beside those that join the pieces.</source>
-   <translation type="unfinished" />
+   <translation>Pas de trous de boulons hors ceux qui joignent les parties.</translation>
   </message>
   <message>
    <source>No coupon broke: the stresses reached are no strengths, only lower bounds.</source>
@@ -1313,15 +1313,15 @@
   </message>
   <message>
    <source>No feet: one could stand across a joint; put strips below.</source>
-   <translation type="unfinished" />
+   <translation>Pas de pieds : l'un pourrait chevaucher un joint ; posez des tasseaux dessous.</translation>
   </message>
   <message>
    <source>No flange of its own: the level ring round the trim line, %1 mm wide.</source>
-   <translation type="unfinished" />
+   <translation>Pas de bride propre : l'anneau plat autour de la ligne de détourage, large de %1 mm.</translation>
   </message>
   <message>
    <source>No inscription: a joint between pieces could cut through it.</source>
-   <translation type="unfinished" />
+   <translation>Pas d'inscription : un joint entre parties pourrait la couper.</translation>
   </message>
   <message>
    <source>No mould in %1 pieces was found that releases the part.</source>
@@ -1333,7 +1333,7 @@
   </message>
   <message>
    <source>No pry pockets: unbolted, the pieces are wedged apart at their joint.</source>
-   <translation type="unfinished" />
+   <translation>Pas d'encoches de levier : déboulonnées, les parties s'écartent au coin à leur joint.</translation>
   </message>
   <message>
    <source>No room for a mark on %1.</source>
@@ -1373,7 +1373,7 @@
   </message>
   <message>
    <source>Piece %1</source>
-   <translation type="unfinished" />
+   <translation>Partie %1</translation>
   </message>
   <message>
    <source>Ply %1 and ply %2 end %3 mm apart near (%4, %5, %6) mm, at least %7 mm are wanted: change one of their extents.</source>
@@ -1553,7 +1553,7 @@
   </message>
   <message>
    <source>The line at the edge of the cloth is left out: the ring round the trim line or its outline has no room %1 mm away.</source>
-   <translation type="unfinished" />
+   <translation>La ligne au bord du tissu est omise : l'anneau autour de la ligne de détourage ou son contour n'a pas de place à %1 mm.</translation>
   </message>
   <message>
    <source>The margin is that of the plies; the core is not judged here.</source>
@@ -2058,6 +2058,10 @@
   <message>
    <source>a modulus of %1 MPa</source>
    <translation>un module de %1 MPa</translation>
+  </message>
+  <message>
+   <source>a mould in %1 pieces</source>
+   <translation>un moule en %1 parties</translation>
   </message>
   <message>
    <source>a mould, 1 to 20 people, up to 100 hours</source>
@@ -3837,7 +3841,7 @@
   </message>
   <message>
    <source>hollowing the pieces</source>
-   <translation type="unfinished" />
+   <translation>évidement des parties</translation>
   </message>
   <message>
    <source>hours of the filler</source>
@@ -4580,6 +4584,10 @@
    <translation>pas deux colonnes de nombres</translation>
   </message>
   <message>
+   <source>no unit of the trade</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>no values or one that is no number</source>
    <translation>pas de valeurs, ou une qui n'est pas un nombre</translation>
   </message>
@@ -4734,6 +4742,10 @@
   <message>
    <source>one in tension</source>
    <translation>un en traction</translation>
+  </message>
+  <message>
+   <source>one mould</source>
+   <translation>un seul moule</translation>
   </message>
   <message>
    <source>one number below each heading</source>
@@ -4918,6 +4930,10 @@
   <message>
    <source>pick the faces between them too, or make one Moulded Face for each</source>
    <translation>choisir aussi les faces entre elles, ou faire une face moulée pour chacune</translation>
+  </message>
+  <message>
+   <source>pick the others only</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>picked faces</source>
@@ -5426,6 +5442,10 @@
   <message>
    <source>set smaller feet, fewer of them, or a longer run-off</source>
    <translation>mettre des pieds plus petits, moins nombreux, ou un débord plus long</translation>
+  </message>
+  <message>
+   <source>set the Moulded Face's mould side to '%1' and turn its pull round: the part closes round a plug, but %2 outside of it releases it</source>
+   <translation>mettez le côté du moule de la face moulée sur '%1' et retournez sa direction : la pièce enserre un moule mâle, mais %2 à l'extérieur la libère</translation>
   </message>
   <message>
    <source>set the Moulded Face's pull along the mouth of the part</source>
@@ -5978,6 +5998,10 @@
   <message>
    <source>triangles taken off edges with more than two</source>
    <translation>triangles ôtés d'arêtes qui en ont plus de deux</translation>
+  </message>
+  <message>
+   <source>triangles taken off where an outline touches itself</source>
+   <translation>triangles ôtés là où un contour se touche lui-même</translation>
   </message>
   <message>
    <source>triangles with area</source>
