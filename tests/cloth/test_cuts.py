@@ -1,14 +1,16 @@
 """Cuts as values and as text."""
 
 import math
+from dataclasses import replace
 
+import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from laywright import values
 from laywright.cloth.cut_text import cut_from_text, cut_text
-from laywright.cloth.cuts import Answer, Cut, CutSettings, Joint, Propose, joint_of
+from laywright.cloth.cuts import Answer, Cut, CutSettings, Joint, LaidCut, Propose, joint_of
 from laywright.errors import InputError, LimitError
 from laywright.laminate.materials import Weave
 
@@ -82,3 +84,14 @@ def test_which_cuts_a_ply_takes():
     assert settings.made(1) == (every,)
     assert settings.made(2) == (every, one)
     assert settings.refused(2) == (refused,)
+
+
+def test_a_bent_cut_is_told_by_points_along_it_a_straight_one_by_its_ends():
+    turns = np.linspace(0.0, np.pi, 61)
+    line = np.stack([np.cos(turns), np.sin(turns), 0.0 * turns], axis=1)
+    straight = LaidCut(1, line, Joint.LAP, 25.0, np.pi)
+    assert straight.points == straight.ends
+    points = np.array(replace(straight, bent=True).points)
+    assert 12 <= len(points) <= 26
+    assert points[[0, -1]] == pytest.approx(line[[0, -1]])
+    assert np.hypot(*points.T[:2]) == pytest.approx(1.0)

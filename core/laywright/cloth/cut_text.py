@@ -35,8 +35,8 @@ def cut_text(cut: Cut) -> str:
 
 
 def laid_cut_text(cut: LaidCut) -> str:
-    """Return a cut as it lies, by its ends."""
-    return cut_text(Cut(cut.ply, cut.ends, cut.joint))
+    """Return a cut as it lies, by the points between which it runs straight."""
+    return cut_text(Cut(cut.ply, cut.points, cut.joint))
 
 
 def _point_text(point: Vector) -> str:

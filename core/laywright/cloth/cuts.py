@@ -19,6 +19,8 @@ __all__ = ["Answer", "Cut", "CutSettings", "Joint", "LaidCut", "Propose", "joint
 LEAST_LAP = 12.7
 """Least lap of woven cloth, mm; common practice (half an inch), no source."""
 
+_MOST_POINTS = 24
+
 
 class Joint(Enum):
     """How the sides of a cut meet."""
@@ -150,6 +152,8 @@ class LaidCut:
         Length of the cut.
     proposed : bool
         Whether it was found by search and not asked for.
+    bent : bool
+        Whether it runs round a bend of its own; else straight between its ends.
     """
 
     ply: int
@@ -158,6 +162,16 @@ class LaidCut:
     lap: float
     length: float
     proposed: bool = False
+    bent: bool = False
+
+    @property
+    def points(self) -> tuple[Vector, ...]:
+        """Points between which it runs straight, mm: its ends or, bent, a few along it."""
+        if not self.bent:
+            return self.ends
+        step = max(1, math.ceil((len(self.line) - 1) / _MOST_POINTS))
+        chosen = [*range(0, len(self.line) - 1, step), len(self.line) - 1]
+        return tuple((x, y, z) for x, y, z in self.line[chosen].tolist())
 
     @property
     def ends(self) -> tuple[Vector, Vector]:

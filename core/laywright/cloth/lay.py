@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 import numpy as np
@@ -209,18 +209,20 @@ class _Laying:
             opened, fabric, self._datum, ply.angle, start=self._start, progress=progress
         )
         cuts = [
-            self._laid_cut(number, ply, seam.line, cut.joint, proposed=proposed)
+            self._laid_cut(number, ply, seam.line, cut, proposed=proposed)
             for seam, (cut, proposed) in zip(opened.seams, wanted, strict=True)
         ]
         return DrapedPly(opened.surface, laid.drape, laid.pieces, opened.seams, tuple(cuts))
 
     def _laid_cut(
-        self, number: int, ply: Ply, line: FloatArray, joint: Joint | None, *, proposed: bool
+        self, number: int, ply: Ply, line: FloatArray, cut: Cut | None, *, proposed: bool
     ) -> LaidCut:
-        joint = joint or joint_of(ply.cloth.weave)
+        """Return a cut as it lies, `cut` what was asked for."""
+        joint = (cut.joint if cut else None) or joint_of(ply.cloth.weave)
         lap = self._cuts.lap if joint is Joint.LAP else 0.0
         length = float(np.linalg.norm(np.diff(line, axis=0), axis=1).sum())
-        return LaidCut(number, line, joint, lap, length, proposed)
+        bent = cut is not None and len(cut.points) > 2
+        return LaidCut(number, line, joint, lap, length, proposed, bent)
 
     def _flat_of(self, surface: Surface) -> FloatArray:
         """Return a flat map; offset surfaces with the same triangles share one."""
@@ -245,9 +247,12 @@ class _Laying:
             return ()
         best = found.best or found.bare
         self._known[key] = best.paths
-        cuts = tuple(
+        laid = [
             self._laid_cut(number, ply, ground.on_surface(path), None, proposed=True)
             for path in best.paths
+        ]
+        cuts = tuple(
+            replace(cut, bent=len(path) > 2) for cut, path in zip(laid, best.paths, strict=True)
         )
         self._proposed[number] = cuts
         self.proposals.append(Proposal(number, cuts, found.bare.share, best.share))
@@ -278,8 +283,8 @@ class _Laying:
 
 
 def _as_cut(cut: LaidCut) -> Cut:
-    """Return a proposed cut as one to be made: straight between its ends in the flat map."""
-    return Cut(cut.ply, cut.ends, cut.joint)
+    """Return a proposed cut as one to be made: straight between its points in the flat map."""
+    return Cut(cut.ply, cut.points, cut.joint)
 
 
 def _in_flat(surface: Surface, flat: FloatArray, points: tuple[Vector, ...]) -> FloatArray:

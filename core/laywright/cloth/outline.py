@@ -49,7 +49,7 @@ def flat_region(surface: Surface, uv: FloatArray, name: str) -> Polygon:
             f"flat pattern of {name}",
             "a pattern that laps over itself",
             "a pattern that can be cut from one layer of cloth",
-            "split the face into two Moulded Faces, or move the start point",
+            "have cuts proposed and made, cut the ply from edge to edge, or move the start point",
         )
     return orient(region)
 

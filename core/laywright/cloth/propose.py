@@ -3,7 +3,8 @@
 First darts: for the worst spot a cut from the edge beside it to where the trouble starts, and
 deeper where that does not do; then the next spot.  Where darts do not help, or where it takes
 less cut length, splices: the face is parted from edge to edge through the worst spot, along or
-across the yarns or on the bias, and its parts again.  Every trial is a drape on a coarse mesh.
+across the yarns or on the bias, and its parts again.  Where neither does, rings: what faces one
+way is cut out whole, and splices again.  Every trial is a drape on a coarse mesh.
 The search is greedy: it finds good cuts, not always the very shortest.
 """
 
@@ -19,6 +20,7 @@ import shapely.ops
 from scipy.spatial import cKDTree
 
 from laywright.arrays import FloatArray, IntArray
+from laywright.cloth.rings import ring_cuts
 from laywright.cloth.strain import image_of
 from laywright.cloth.trial import Ground, Trial
 from laywright.cloth.trouble import spots
@@ -37,6 +39,8 @@ _BLUR = 2.5
 _AROUND = 0.25
 _SHORTER = 0.8
 _LEAST = 3.5
+_ABOUT = 1.25
+_TILTS = (math.radians(25.0), math.radians(40.0), math.radians(55.0))
 
 
 @dataclass(frozen=True, eq=False)
@@ -99,9 +103,22 @@ def propose(
             return Proposed(bare, again)
     darts = search.darts(bare)
     splices = search.splices(bare, darts.length if darts.clear else math.inf)
-    best = min((darts, splices), key=lambda t: (not t.clear, t.length if t.clear else t.trouble))
-    helps = bool(best.paths) and (best.clear or best.trouble < _HELPS * bare.trouble)
+    found = [darts, splices]
+    if not darts.clear and not splices.clear:
+        found.append(search.rings(bare))
+    best = _best(found)
+    better = best.trouble < _HELPS * bare.trouble or (bare.laps and not best.laps)
+    helps = bool(best.paths) and (best.clear or better)
     return Proposed(bare, best if helps else None)
+
+
+def _best(found: Sequence[Trial]) -> Trial:
+    """Return the shortest of those that are clear or, without any, of those about as good."""
+    whole = [trial for trial in found if not trial.laps] or list(found)
+    clear = [trial for trial in whole if trial.clear]
+    least = min(trial.trouble for trial in whole)
+    good = clear or [trial for trial in whole if trial.trouble <= _ABOUT * least]
+    return min(good, key=lambda trial: trial.length)
 
 
 def line_distance(one: FloatArray, other: FloatArray) -> float:
@@ -143,15 +160,32 @@ class _Search:
         return None
 
     def darts(self, bare: Trial) -> Trial:
-        """Return the best darts found."""
+        """Return the best darts found, in addition to the cuts made already."""
         best = bare
-        while not best.clear and len(best.paths) < _MOST_DARTS:
+        most = len(bare.paths) + _MOST_DARTS
+        while not best.clear and len(best.paths) < most and best.over.any():
             wanted = [self._dart(best, spot) for spot in self._worst(best)]
-            further = self._further(best, wanted) or self._further(best, wanted[:1])
+            further = self._further(best, wanted, most) or self._further(best, wanted[:1], most)
             if further is None:
                 break
             best = further
-        return self._shortened(best)
+        return self._shortened(best, len(bare.paths))
+
+    def rings(self, bare: Trial) -> Trial:
+        """Return the best rings found, with splices where they do not do."""
+        options = [trial for tilt in _TILTS for trial in self._ring(tilt)]
+        better = [trial for trial in options if bare.laps or trial.trouble < bare.trouble]
+        best = min(better, key=lambda t: (not t.clear, t.trouble), default=bare)
+        return best if best.clear or best is bare else self.splices(best, math.inf)
+
+    def _ring(self, tilt: float) -> list[Trial]:
+        """Return the trial of rings at a tilt, moved as far as it takes to keep apart."""
+        for step in _SHIFTS:
+            cuts = ring_cuts(self._ground, tilt, 1.35 * step * self._apart)
+            if cuts and all(self._free(path) for path in cuts):
+                trial = self._attempt(cuts)
+                return [] if trial is None else [trial]
+        return []
 
     def _worst(self, trial: Trial) -> list[IntArray]:
         """Return the spots that are about as bad as the worst one."""
@@ -177,14 +211,14 @@ class _Search:
             toward = least * toward / max(float(np.linalg.norm(toward)), 1e-9)
         return np.stack([mouth, mouth + toward])
 
-    def _further(self, before: Trial, wanted: Sequence[FloatArray]) -> Trial | None:
+    def _further(self, before: Trial, wanted: Sequence[FloatArray], most: int) -> Trial | None:
         """Return the trial with further darts: the shortest that do, or that help most."""
         options: list[Trial] = []
         for factor in _DEEPER:
             paths = list(before.paths)
             for mouth, tip in wanted:
                 dart = np.stack([mouth, mouth + factor * (tip - mouth)])
-                path = self.shifted(dart, paths) if len(paths) < _MOST_DARTS else None
+                path = self.shifted(dart, paths) if len(paths) < most else None
                 paths += [] if path is None else [path]
             if len(paths) == len(before.paths):
                 continue
@@ -209,15 +243,16 @@ class _Search:
         close = np.linalg.norm(middles - heart, axis=1) < _AROUND * np.sqrt(ground.surface.area)
         return spot[close], heart
 
-    def _shortened(self, best: Trial) -> Trial:
-        """Return the trial with darts left out or shortened where it stays clear."""
+    def _shortened(self, best: Trial, fixed: int) -> Trial:
+        """Return the trial with darts after the first `fixed` cuts left out or shortened."""
         if not best.clear:
             return best
         least = _LEAST * self._ground.spacing
-        every = self._attempt([_scaled(path, least) for path in best.paths])
+        kept = list(best.paths[:fixed])
+        every = self._attempt([*kept, *(_scaled(path, least) for path in best.paths[fixed:])])
         if every is not None and every.clear:
             best = every
-        for number in range(len(best.paths) - 1, -1, -1):
+        for number in range(len(best.paths) - 1, fixed - 1, -1):
             rest = [path for k, path in enumerate(best.paths) if k != number]
             for option in (rest, [*rest, _scaled(best.paths[number], least)]):
                 trial = self._attempt(option)
@@ -229,7 +264,7 @@ class _Search:
     def splices(self, bare: Trial, shorter_than: float) -> Trial:
         """Return the best splices found."""
         best = bare
-        for _ in range(_MOST_SPLICES):
+        for _ in range(_MOST_SPLICES if bare.over.any() else 0):
             options: list[Trial] = []
             for paths in self._lines(best):
                 if best.length + sum(_length(path) for path in paths) >= shorter_than:

@@ -48,6 +48,8 @@ class Trial:
         Mean of `over` over the area.
     length : float, mm
         Length of all cuts.
+    laps : bool
+        Whether the flat cloth laps over itself, so that it cannot be cut from one layer.
     """
 
     paths: tuple[FloatArray, ...]
@@ -57,11 +59,12 @@ class Trial:
     share: float
     trouble: float
     length: float
+    laps: bool = False
 
     @property
     def clear(self) -> bool:
-        """Whether next to nothing is past a limit."""
-        return self.share <= CLEAR
+        """Whether it can be cut and next to nothing is past a limit."""
+        return self.share <= CLEAR and not self.laps
 
 
 @dataclass(frozen=True, eq=False)
@@ -156,8 +159,14 @@ class Ground:
         laid = drape_pieces(
             cut, self.fabric, self.datum, self.angle, start=self.start, rest=_ROUGHLY
         )
-        for piece in laid.pieces if paths else ():
-            piece_region(_only(cut.surface, piece.triangles), laid.drape.uv, "a trial")
+        laps = False
+        try:
+            for piece in laid.pieces:
+                piece_region(_only(cut.surface, piece.triangles), laid.drape.uv, "a trial")
+        except GeometryError:
+            if paths:
+                raise
+            laps = True
         over = np.maximum(excess(laid.drape, self.limits) - 1.0, 0.0)
         over[_at_tips(cut)] = 0.0
         areas = self.surface.areas / self.surface.area
@@ -169,6 +178,7 @@ class Ground:
             float(areas[over > 0.0].sum()),
             float(areas @ over),
             sum(seam.length for seam in cut.seams),
+            laps,
         )
 
 
