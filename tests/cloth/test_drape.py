@@ -215,3 +215,30 @@ def test_what_cannot_be_draped_is_refused_in_one_sentence():
     points = np.array([[0, 0, 0], [1, 0, 0], [2, 0, 0], [0, 1, 0]], float)
     with pytest.raises(GeometryError, match="without area"):
         drape(Surface.single(points, np.array([[0, 1, 2], [0, 2, 3]])), LOOSE, TOP)
+
+
+@given(
+    st.lists(st.floats(-1.0, 1.0), min_size=9, max_size=9),
+    st.floats(0.0, 14.0),
+    st.sampled_from(list(Weave)),
+    st.floats(-1.6, 1.6),
+)
+@settings(max_examples=25, deadline=None)
+def test_no_triangle_turns_over_on_whatever_face(shares, height, weave, angle):
+    """Hills and pits of any height, four to each side of 100 mm, slopes up to about 60 degrees."""
+    size = 50.0
+    waves = np.reshape(shares, (3, 3))
+
+    def ground(x, y):
+        each = [
+            waves[i, j] * np.sin((i + 1) * np.pi * x / size) * np.cos((j + 1) * np.pi * y / size)
+            for i in range(3)
+            for j in range(3)
+        ]
+        return height / 3.0 * sum(each)
+
+    surface = shapes.graph(ground, (-size, size), (-size, size), (14, 14))
+    result = drape(surface, fabric_for(weave), default_datum(surface), angle)
+    assert turned_over(surface, result.uv) == 0
+    assert np.isfinite(result.shear).all()
+    assert np.abs(result.shear).max() < math.pi / 2
