@@ -73,9 +73,10 @@ def opened_remarks(face: MouldedFace, opened: Opened | None) -> tuple[str, ...]:
     )
     if abs(now - was) < _NOTICED:
         return ()
+    found, drawn = (round(draft, 1) + 0.0 for draft in (now, was))
     return (
-        f"Opened for spring-in, the mould has a least draft of {now:.1f} deg along the pull; the "
-        f"part's own shape, which the Release Check looks at, has {was:.1f} deg.",
+        f"Opened for spring-in, the mould has a least draft of {found:.1f} deg along the pull; the "
+        f"part's own shape, which the Release Check looks at, has {drawn:.1f} deg.",
     )
 
 

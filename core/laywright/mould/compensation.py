@@ -31,6 +31,7 @@ __all__ = [
 _OFF = "not applied: switched off"
 _BENDS = 20
 _REACHED = math.radians(0.005)
+_NO_STRETCH = 1e-6
 
 
 class Allowance(Enum):
@@ -268,13 +269,14 @@ def spring_in_items(
 
 
 def _opened_items(opened: Opened) -> tuple[Compensation, ...]:
+    stretch = three_figures(100.0 * max(opened.largest_stretch, _NO_STRETCH))
     items = [
         Compensation(
             Allowance.SPRING_IN.value,
             opened.largest_move,
             "mm",
             "working surface, opened so that the part closes to its shape; moved by at most this, "
-            f"stretched by at most {three_figures(100.0 * opened.largest_stretch)} %",
+            f"stretched by at most {stretch} %",
         )
     ]
     for number, one in enumerate(opened.bends[:_BENDS], 1):
