@@ -7,10 +7,11 @@ import os
 import shutil
 import subprocess
 import sys
+from collections.abc import Callable, Iterable
 from pathlib import Path
 from typing import Any
 
-__all__ = ["MARK", "NotHere", "ask"]
+__all__ = ["MARK", "NotHere", "ask", "tables_of"]
 
 HERE = Path(__file__).resolve().parent
 ROOT = HERE.parent
@@ -39,7 +40,33 @@ def ask(words: list[str], inside: str = "") -> Any:
     RuntimeError
         If the process ended without an answer.
     """
-    done = subprocess.run(
+    try:
+        done = _finished(words, inside)
+    except subprocess.TimeoutExpired as problem:
+        raise RuntimeError(f"{' '.join(words)} was not done after {_HOURS:g} hours") from problem
+    answers = [line for line in done.stdout.splitlines() if line.startswith(MARK)]
+    if not answers:
+        last = "\n".join(done.stdout.splitlines()[-25:])
+        raise RuntimeError(f"{' '.join(words)} gave no answer:\n{last}")
+    return json.loads(answers[-1].removeprefix(MARK))
+
+
+def tables_of(module: str, names: Iterable[str], inside: str, say: Callable[[str], None]) -> Any:
+    """Return the table that each of a module's functions gives, or why there is none."""
+    found = []
+    for name in names:
+        say(f"   {name}")
+        try:
+            found.append(ask(["call", module, name], inside))
+        except (NotHere, RuntimeError) as problem:
+            say(str(problem))
+            reason = str(problem).splitlines()[0]
+            found.append({"title": name, "words": f"{reason}.", "head": [], "rows": []})
+    return found
+
+
+def _finished(words: list[str], inside: str) -> subprocess.CompletedProcess[str]:
+    return subprocess.run(
         _command(inside),
         env=os.environ
         | {"LAYWRIGHT_BENCHMARK": " ".join(words), "LAYWRIGHT_BENCHMARKS": str(HERE)}
@@ -52,11 +79,6 @@ def ask(words: list[str], inside: str = "") -> Any:
         timeout=3600.0 * _HOURS,
         check=False,
     )
-    answers = [line for line in done.stdout.splitlines() if line.startswith(MARK)]
-    if not answers:
-        last = "\n".join(done.stdout.splitlines()[-25:])
-        raise RuntimeError(f"{' '.join(words)} gave no answer:\n{last}")
-    return json.loads(answers[-1].removeprefix(MARK))
 
 
 def _command(inside: str) -> list[str]:

@@ -8,7 +8,7 @@ from importlib import metadata
 from pathlib import Path
 from typing import Any
 
-from rows import row_from, table
+from rows import MET, ratio_text, row_from, table
 
 __all__ = ["kernel_text", "part_text", "text"]
 
@@ -54,18 +54,13 @@ def _lines(path: Path) -> list[str]:
 
 
 def _summary(kernels: list[dict[str, Any]]) -> str:
-    lines = ["| what | size | ratio | target | met |", "|---|---|---|---|---|"]
+    lines = ["| what | size: our time over the peer's | target | met |", "|---|---|---|---|"]
     for kernel in kernels:
         rows = [row_from(stored) for stored in kernel["rows"]]
-        if not rows:
-            lines.append(f"| {kernel['title']} | | | {kernel['target']} | {kernel['problem']} |")
-        for row in rows:
-            ratio = "" if row.ratio is None else f"{row.ratio:.2f}"
-            met = {True: "yes", False: "**no**", None: ""}[row.met]
-            lines.append(
-                f"| {kernel['title']} | {row.size:,} {kernel['unit']} | {ratio} "
-                f"| {kernel['target']} | {met} |"
-            )
+        sizes = "<br>".join(f"{row.size:,}: {ratio_text(row)}" for row in rows)
+        met = [MET[row.met] for row in rows]
+        said = "<br>".join(met) if len(set(met)) > 1 else "".join(met[:1]) or kernel["problem"]
+        lines.append(f"| {kernel['title']} | {sizes} | {kernel['target']} | {said} |")
     return "\n".join(lines) + "\n"
 
 
@@ -94,6 +89,8 @@ def part_text(part: dict[str, Any]) -> str:
             lines.append(f"### {one['title']}\n")
         if one.get("words"):
             lines.append(f"{one['words']}\n")
+        if not one["rows"]:
+            continue
         lines.append("| " + " | ".join(one["head"]) + " |")
         lines.append("|" + "---|" * len(one["head"]))
         lines += ["| " + " | ".join(row) + " |" for row in one["rows"]]

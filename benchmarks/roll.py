@@ -154,7 +154,7 @@ def packed(count):
         }
         told = ", ".join(f"{name} {share(length):.1%}" for name, length in others.items())
         return Found(
-            f"used {ours:.1%}, peer {peer:.1%}; {told}",
+            f"{seconds} s each: used {ours:.1%}, peer {peer:.1%}; {told}",
             {"ours": ours, "peer": peer, "bottom-left": share(others["bottom-left"])},
         )
 
@@ -169,7 +169,7 @@ def packed(count):
 KERNELS = (
     Kernel(
         "roll",
-        f"Pack a roll, {SECONDS} s each",
+        "Pack a roll",
         "the packing library alone (spyrrow), one worker, the same pieces and gap",
         "at least the share of cloth that the peer uses in the same time",
         "pieces",

@@ -21,7 +21,23 @@ from itertools import pairwise
 from pathlib import Path
 from typing import Any
 
-__all__ = ["ROOT", "Case", "Found", "Kernel", "Row", "main", "measure", "peak", "table"]
+__all__ = [
+    "MET",
+    "ROOT",
+    "Case",
+    "Found",
+    "Kernel",
+    "Row",
+    "as_stored",
+    "growth",
+    "main",
+    "measure",
+    "peak",
+    "ratio_text",
+    "ratio_within",
+    "row_from",
+    "table",
+]
 
 ROOT = Path(__file__).resolve().parent.parent
 PEERS = ROOT / "results" / "peers"
@@ -30,6 +46,7 @@ sys.path.append(str(PEERS))
 
 _FORGET_PEAK = Path("/proc/self/clear_refs")  # 5: the peak is what is held now (Linux)
 _MEGABYTE = 1024.0  # of the kilobytes that Linux counts in
+MET = {True: "yes", False: "**no**", None: ""}
 _COLUMNS = ("size", "ours s", "peer s", "ratio", "growth", "ours MB", "peer MB", "target met")
 
 
@@ -95,6 +112,8 @@ class Kernel:
         Why it is missed where it is, found by profiling.
     inside : str
         What it runs inside, beside Python: ``"FreeCAD"``, ``"a window"`` or nothing.
+    turns : int
+        How often ours and the peer take turns; 0 for as often as fits the time.
     """
 
     name: str
@@ -108,6 +127,7 @@ class Kernel:
     met: Callable[[Row], bool | None]
     missed: str = ""
     inside: str = ""
+    turns: int = 0
 
     def described(self) -> dict[str, Any]:
         """Return what can be told without the case."""
@@ -157,7 +177,9 @@ def measure(kernel: Kernel, size: int, seconds: float = 3.0) -> Row:
     times: list[list[float]] = [[] for _ in calls]
     results: list[Any] = [None, None]
     begin = time.perf_counter()
-    while len(times[-1]) < _runs(len(times[-1]), time.perf_counter() - begin, seconds):
+    while len(times[-1]) < (
+        kernel.turns or _runs(len(times[-1]), time.perf_counter() - begin, seconds)
+    ):
         for which, call in enumerate(calls):
             given = case.fresh()
             start = time.perf_counter()
@@ -222,15 +244,22 @@ def table(rows: Sequence[Row]) -> str:
             f"{row.size:,}",
             _figure(row.ours),
             _figure(row.peer),
-            "" if row.ratio is None else f"{row.ratio:.2f}",
+            ratio_text(row),
             grown,
             _memory(row.ours_peak, row.ours_added),
             _memory(row.peer_peak, row.peer_added),
-            {True: "yes", False: "**no**", None: ""}[row.met],
+            MET[row.met],
             row.words,
         )
         lines.append("| " + " | ".join(cells) + " |")
     return "\n".join(lines)
+
+
+def ratio_text(row: Row) -> str:
+    """Return our time over the peer's as text."""
+    if row.ratio is None:
+        return "no peer"
+    return f"{row.ratio:.2f}" if row.ratio < 100.0 else f"{row.ratio:,.0f}"
 
 
 def _figure(seconds: float | None) -> str:

@@ -67,26 +67,28 @@ def main(arguments: list[str] | None = None) -> int:
     whole = not (chosen.names or chosen.sizes or chosen.quick)
     begin = time.monotonic()
     wanted = chosen.names or ([*every] if chosen.quick or chosen.sizes else [*every, *PARTS])
+    kept = whole or chosen.page
     found: dict[str, Any] = {}
+    if chosen.page and not whole and STORE.is_file():
+        found = json.loads(STORE.read_text(encoding="utf-8"))
     for name in wanted:
         _say(f"-- {name}")
         if name in PARTS:
             found[name] = _part(name)
             print(page.part_text(found[name]), flush=True)
-            continue
-        module, kernel = every[name]
-        sizes = chosen.sizes or kernel["quick" if chosen.quick else "sizes"]
-        measured, problem = _kernel(module, kernel, sizes, not chosen.no_memory)
-        found[name] = {**kernel, "problem": problem, "rows": [vars(row) for row in measured]}
-        print(page.kernel_text(found[name]), flush=True)
+        else:
+            module, kernel = every[name]
+            sizes = chosen.sizes or kernel["quick" if chosen.quick else "sizes"]
+            measured, problem = _kernel(module, kernel, sizes, not chosen.no_memory)
+            found[name] = {**kernel, "problem": problem, "rows": [vars(row) for row in measured]}
+            print(page.kernel_text(found[name]), flush=True)
+        if kept:
+            _write(STORE, json.dumps(found, indent=1))
     _say(f"{(time.monotonic() - begin) / 60.0:.0f} min in all")
-    if whole or chosen.page:
-        if not whole and STORE.is_file():
-            found = json.loads(STORE.read_text(encoding="utf-8")) | found
-        _write(STORE, json.dumps(found, indent=1))
-        order = [name for name in every if name in found]
+    if kept:
+        kernels = [found[name] for name in every if name in found]
         parts = [found[name] for name in PARTS if name in found]
-        _write(ROOT / "docs" / "benchmarks.md", page.text([found[n] for n in order], parts))
+        _write(ROOT / "docs" / "benchmarks.md", page.text(kernels, parts))
     return 0
 
 

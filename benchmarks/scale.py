@@ -13,7 +13,7 @@ import time
 from pathlib import Path
 
 import rows  # noqa: F401  # the core and the shapes stand on the path
-from children import ask
+from children import tables_of
 
 from laywright.stage import Stage
 
@@ -22,16 +22,12 @@ CASES = ("scan", "plies", "tiles", "patterns")
 
 def tables(say):
     """Return what the page shows; every case in a process of its own."""
-    found = []
-    for case in CASES:
-        say(f"   {case}")
-        found.append(ask(["call", "scale", case]))
     return {
         "title": "Very large inputs",
         "words": "Whole jobs, from the input to the written files, each in a process of its own. "
         "Memory is the largest that the process had held by the end of the stage. The parts are "
         "invented; the roll plan and the search of the cuts take the time that they are given.",
-        "tables": found,
+        "tables": tables_of("scale", CASES, "", say),
     }
 
 
@@ -121,7 +117,7 @@ def scan(facets=1_000_000):
         loose = points[drawn.triangles].reshape(-1, 3)
         triangles = np.arange(len(loose)).reshape(-1, 3)
         reading = take_mesh(loose, triangles, "mm")
-        result, written = watch.job(job_of(surface=reading.surface, pull=(0.0, 0.0, 1.0)))
+        result, written = watch.job(job_of(surface=reading.surface))
         return watch.table(
             f"A scan of {len(triangles):,} loose triangles",
             f"{len(reading.surface.patch_names)} regions, {len(result.tiles.tiles)} tiles, "

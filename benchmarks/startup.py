@@ -78,6 +78,7 @@ KERNELS = (
         starts,
         lambda row: row.ours - row.peer <= 0.3,
         inside="a window",
+        turns=7,
     ),
 )
 

@@ -23,7 +23,7 @@ import time
 from pathlib import Path
 
 import rows  # noqa: F401  # the core stands on the path
-from children import ROOT, ask
+from children import ROOT, tables_of
 
 # module, name of the part, edit, largest distance between faces and triangles
 EXAMPLES = {
@@ -38,10 +38,6 @@ _READY = 1.5  # s until perf has attached
 
 def tables(say):
     """Return what the page shows; every example in a FreeCAD of its own."""
-    found = []
-    for example in EXAMPLES:
-        say(f"   {example}")
-        found.append(ask(["call", "whole_job", example], "FreeCAD"))
     return {
         "title": "A whole job after a dimension edit",
         "words": "In FreeCAD without its window; the roll is placed without a search, whose time "
@@ -50,7 +46,7 @@ def tables(say):
         "of the time afresh: *kernels* is compiled code that computes (numpy, scipy, manifold3d, "
         "shapely, FreeCAD's geometry), *memory* the C library and the system, which move and "
         "clear what the kernels work on, *glue* the Python interpreter.",
-        "tables": found,
+        "tables": tables_of("whole_job", EXAMPLES, "FreeCAD", say),
     }
 
 
