@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 sys.path.insert(0, str(Path(__file__).parent))
+sys.path.append(str(Path(__file__).resolve().parents[2] / "examples"))
 
 if not getattr(sys.modules.get("FreeCAD"), "GuiUp", False):
     collect_ignore_glob = ["test_*.py"]

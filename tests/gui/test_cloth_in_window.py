@@ -80,7 +80,7 @@ def test_a_legend_speaks_the_language_of_the_window(patterns):
         texts = vobj.Proxy.legend.texts
         assert texts[0] == "Lage 1: Scherung"
         assert texts[1].startswith("bis ")
-        assert texts[-1].startswith("mehr, als das Gewebe verträgt, über 40°")
+        assert texts[-1].startswith("mehr, als das Gewebe verträgt, über 38°")
     finally:
         FreeCADGui.setLocale("en")
 

@@ -1,74 +1,48 @@
-"""A mesh as the part in the window: started by click, its unit chosen, its regions on show."""
+"""A region of a scan is picked by a click on it in the 3D view."""
 
 import FreeCAD
+import FreeCADGui
 import Mesh
 import pytest
-from robot import (
-    VERSION,
-    buttons,
-    click_command,
-    click_in_tree,
-    close_all,
-    colours_in,
-    fill,
-    opened,
-    picture,
-    pump,
-    stages_in,
-    until,
-)
+from robot import click, click_command, colours_in, picture, pump, until
 
-pytestmark = pytest.mark.gui
+from freecad.laywright.objects.job import stage_objects
+from freecad.laywright.qt import QtCore, QtWidgets
 
 
-@pytest.fixture
-def scan(window, quick_drape):
-    """Return a mesh in centimetres, a crowned plate of 24 x 16 cm with a triangle missing."""
-    document = FreeCAD.newDocument("Scan")
-    document.UndoMode = 1
-    across, along = 16, 24
-    facets = []
+def click_in_view(document, point):
+    """Click a place of the active 3D view where a point of the model is seen."""
+    view = FreeCADGui.getDocument(document.Name).activeView()
+    x, y = view.getPointOnViewport(point) if hasattr(view, "getPointOnViewport") else (0, 0)
+    area = next(
+        widget
+        for widget in FreeCADGui.getMainWindow().findChildren(QtWidgets.QGraphicsView)
+        if widget.isVisible() and "Quarter" in widget.metaObject().className()
+        or widget.metaObject().className() == "Gui::View3DInventorViewer"
+    )
+    port = area.viewport()
+    ratio = port.devicePixelRatio()
+    at = QtCore.QPointF(x / ratio, port.height() - 1 - y / ratio)
+    move = QtCore.QEvent.MouseMove
+    from PySide import QtGui
 
-    def at(i, j):
-        x, y = i - along / 2, j - across / 2
-        return FreeCAD.Vector(x, y, 2.0 - 0.01 * (x * x + y * y))
-
-    for i in range(along):
-        for j in range(across):
-            a, b, c, d = at(i, j), at(i + 1, j), at(i + 1, j + 1), at(i, j + 1)
-            facets += [[a, b, c], [a, c, d]]
-    middle = len(facets) // 2 + across
-    obj = document.addObject("Mesh::Feature", "Mesh")
-    obj.Mesh = Mesh.Mesh(facets[:middle] + facets[middle + 1 :])
+    QtWidgets.QApplication.sendEvent(
+        port,
+        QtGui.QMouseEvent(move, at, QtCore.Qt.NoButton, QtCore.Qt.NoButton, QtCore.Qt.NoModifier),
+    )
     pump()
-    yield obj
-    close_all()
-
-
-def test_a_scan_becomes_a_job_once_its_unit_is_chosen(scan, artefacts):
-    document = scan.Document
-    click_in_tree("Mesh")
-    click_command("Laywright_StartJob")
-    part = next(obj for obj in document.Objects if obj.Name.startswith("ScannedPart"))
-    assert "unit of Mesh: found none stated" in part.Status
-    form = opened(part)
-    fill(form, "Unit", "cm")
-    fill(form, "Mend", value=True)
-    buttons(form)["Ok"].click()
-    assert until(lambda: part.Status == "up to date")
-    assert part.Mend
-    assert part.Changes
-    version = part.Digest
-    form = opened(part)
-    fill(form, "Crease", "35 deg")
-    buttons(form)["Cancel"].click()
+    click(port, at)
     pump()
-    assert (part.Crease.Value, part.Digest, part.Status) == (20.0, version, "up to date")
-    assert tuple(part.Size)[:2] == pytest.approx((240.0, 160.0), abs=0.01)
-    texts = part.ViewObject.Proxy.legend.texts
-    assert texts[0] == "Scanned Part"
-    assert texts[1] == f"Face1: {part.Area.Value:.0f} mm²"
-    assert any("open edges" in text for text in texts)
-    shown = picture(artefacts / f"scan {VERSION}.png", {part.Name}, document)
-    assert colours_in(shown) > 0.05
-    assert stages_in(document)["MouldBody"].Status == "up to date"
+
+
+def test_a_click_on_a_scan_picks_the_region_below_it(doc, window, artefacts):
+    box = doc.addObject("Mesh::Feature", "Box")
+    box.Mesh = Mesh.createBox(100.0, 60.0, 40.0)
+    pump()
+    view = FreeCADGui.activeView()
+    view.viewTop()
+    FreeCADGui.SendMsgToActiveView("ViewFit")
+    pump(0.5)
+    click_in_view(doc, FreeCAD.Vector(20.0, 10.0, 20.0))
+    print([(s.ObjectName, s.PickedPoints) for s in FreeCADGui.Selection.getSelectionEx()])
+    assert FreeCADGui.Selection.getSelection() == [box]
