@@ -30,6 +30,7 @@ from laywright.surface.triangles import Surface
 __all__ = ["compensations_of", "opened_face", "opened_remarks", "printed_surface", "scale_of"]
 
 _NOTICED = 0.1  # degrees
+_CELLS = 16
 
 
 def opened_face(
@@ -40,6 +41,8 @@ def opened_face(
     progress: Progress = silent,
 ) -> Opened | None:
     """Return the picked faces opened by what their bends close, where that is asked for.
+
+    Their triangles are divided, so that the map of distances can show what varies over a flat.
 
     Parameters
     ----------
