@@ -15,6 +15,7 @@ import FreeCAD
 from freecad.laywright import host
 from freecad.laywright.objects.kept_value import check_value, read_value, store_value
 from freecad.laywright.sentence import tell
+from freecad.laywright.translated import translated
 from laywright.errors import InputError, LaywrightError
 
 __all__ = [
@@ -184,7 +185,7 @@ class StageObject:
         except LaywrightError as problem:
             self.problem = problem
             obj.Status = f"out of date: {problem}"
-            tell(f"{obj.Label}, {problem}")
+            tell(f"{obj.Label}, {translated(problem)}")
         except Exception as problem:
             obj.Status = f"out of date: {type(problem).__name__}: {problem}"
             raise
@@ -214,6 +215,7 @@ class StageObject:
         for found in (self.rehearsed, self.at_hand):
             if found is not None and found.digest == digest:
                 return found.outcome()
+        self.rehearsed = None  # for other inputs: no stage further on may take it
         return host.run(obj.Label, lambda progress: self.compute(previous, inputs, progress))
 
     def onDocumentRestored(self, obj):

@@ -4,7 +4,6 @@ import FreeCAD
 
 from freecad.laywright import bridge, host
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
-from freecad.laywright.qt import translate
 from laywright.errors import InputError
 from laywright.mould.pull import pull_along
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide, take_face
@@ -12,6 +11,8 @@ from laywright.surface.fingerprint import match
 from laywright.surface.region import named_faces, patches_at
 
 __all__ = ["MouldedFaceObject"]
+
+translate = FreeCAD.Qt.translate
 
 _CHORD_ANGLE = 0.15
 _BEST, _FIXED, _PICKED = "largest least draft", "fixed direction", "picked edge or face"
