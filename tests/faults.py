@@ -98,7 +98,9 @@ def _old_files() -> dict[str, bytes]:
 
 
 def _of_each_kind(files: dict[str, bytes]) -> dict[str, bytes]:
-    return dict({Path(path).suffix: (path, content) for path, content in files.items()}.values())
+    """Return the smallest file of each kind, the record among them."""
+    by_size = sorted(files.items(), key=lambda entry: -len(entry[1]))
+    return dict({Path(path).suffix: (path, content) for path, content in by_size}.values())
 
 
 def _files_are_told_apart(folder: Path) -> None:
