@@ -1,4 +1,4 @@
-"""Draws docs/pictures in FreeCAD's real window: the first job, step by step.
+"""Draws docs/pictures in FreeCAD's real window: the first job, step by step, and a few more.
 
     bash tools/docs.sh pictures
 
@@ -21,6 +21,10 @@ from freecad.laywright.examples import open_example
 from freecad.laywright.exports import export_job
 from freecad.laywright.objects.job import add_stage, stages_of
 from freecad.laywright.qt import QtWidgets
+
+sys.path.append(str(Path(__file__).resolve().parent))
+sys.path.append(str(Path(__file__).resolve().parents[1] / "examples"))
+import doc_special
 
 CHECKOUT = Path(__file__).resolve().parents[1]
 PICTURES = Path(os.environ.get("LAYWRIGHT_PICTURES", CHECKOUT / "docs" / "pictures"))
@@ -56,16 +60,14 @@ def keep(image, name):
     print(f"{path.name}: {path.stat().st_size // 1000} kB")
 
 
-def scene(obj, name, look=ABOVE, around=None):
-    """Keep the 3D view with one object shown, seen along `look`, fitted to another if told."""
+def scene(obj, name, look=ABOVE):
+    """Keep the 3D view with one object shown, seen along `look`."""
     view = FreeCADGui.getDocument(obj.Document.Name).activeView()
     view.setCameraOrientation(FreeCAD.Rotation(*look).Q)
-    for shown in (around or obj, obj):
-        for other in obj.Document.Objects:
-            other.ViewObject.Visibility = other is shown
-        pump()
-        if shown is (around or obj):
-            view.fitAll()
+    for other in obj.Document.Objects:
+        other.ViewObject.Visibility = other is obj
+    pump()
+    view.fitAll()
     pump(1.0)
     with tempfile.TemporaryDirectory() as folder:
         path = str(Path(folder) / "view.png")
@@ -187,7 +189,9 @@ def draw():
     scene(stages["PrintTiles"], "tiles", BELOW)
     cloth = stages["ClothPatterns"].ViewObject
     cloth.Map, cloth.MapPly = "shear", 2
-    scene(stages["ClothPatterns"], "shear", around=part)
+    cloth.DisplayMode = "Shaded"  # without the flat outlines beside the part
+    scene(stages["ClothPatterns"], "shear")
+    cloth.DisplayMode = "Flat Lines"
     cloth.Map = "outlines only"
     scene(stages["RollPlan"], "roll", PLAN)
     panel(stages["Layup"], "panel-layup", 680)
@@ -198,6 +202,14 @@ def draw():
     weigh_in.Thicknesses = [0.75, 0.78, 0.77]
     document.recompute()
     panel(weigh_in, "panel-weigh-in", 640)
+
+    scene(doc_special.parted_mould(), "parted")
+    scene(doc_special.darts(), "darts")
+    scene(doc_special.scan(), "scan")
+    cards = doc_special.cards()
+    pump(1.0)
+    keep(cards.grab().toImage(), "cards")
+    cards.accept()
 
 
 def main():
