@@ -102,7 +102,11 @@ class PreferencesPage:
     def _offer_ramps(self):
         from laywright.files.scale import Ramp, shades
 
-        names = {ramp.value: translate("App::Property", ramp.value) for ramp in Ramp}
+        names = {
+            Ramp.SAND_TO_PLUM.value: translate("Laywright", "sand to plum"),
+            Ramp.FROST_TO_NIGHT.value: translate("Laywright", "frost to night"),
+            Ramp.STRAW_TO_BARK.value: translate("Laywright", "straw to bark"),
+        }
         _offer(self.ramp, names, preferences.ramp().value)
         for place, ramp in enumerate(Ramp):
             self.ramp.setItemIcon(place, _strip(shades(ramp, _SHADES)))

@@ -461,7 +461,7 @@
   </message>
   <message>
    <source>Decimal mark</source>
-   <translation type="unfinished" />
+   <translation>Dezimalzeichen</translation>
   </message>
   <message>
    <source>Demould time</source>
@@ -2197,7 +2197,7 @@
   </message>
   <message>
    <source>What stands between whole and fraction on printed sheets; tables for other programs keep the point</source>
-   <translation type="unfinished" />
+   <translation>Was auf gedruckten Blättern vor den Dezimalstellen steht; Tabellen für andere Programme behalten den Punkt</translation>
   </message>
   <message>
    <source>What to do where the cloth would shear or stretch past its limits</source>
@@ -2393,7 +2393,7 @@
   </message>
   <message>
    <source>comma</source>
-   <translation type="unfinished" />
+   <translation>Komma</translation>
   </message>
   <message>
    <source>dowels</source>
@@ -2533,7 +2533,7 @@
   </message>
   <message>
    <source>point</source>
-   <translation type="unfinished" />
+   <translation>Punkt</translation>
   </message>
   <message>
    <source>point and direction below</source>
@@ -2643,6 +2643,10 @@
    <translation>Messwerte hinzufügen …</translation>
   </message>
   <message>
+   <source>Add the place clicked on</source>
+   <translation>Angeklickte Stelle hinzunehmen</translation>
+  </message>
+  <message>
    <source>Allowed cloths</source>
    <translation>Erlaubte Gewebe</translation>
   </message>
@@ -2672,7 +2676,7 @@
   </message>
   <message>
    <source>Begun from the chosen one; its card is kept in your folder</source>
-   <translation type="unfinished" />
+   <translation>Beginnt mit dem gewählten; die Karte kommt in Ihren Ordner</translation>
   </message>
   <message>
    <source>Bending across</source>
@@ -2704,7 +2708,7 @@
   </message>
   <message>
    <source>Cards of your own</source>
-   <translation type="unfinished" />
+   <translation>Eigene Karten</translation>
   </message>
   <message>
    <source>Close</source>
@@ -2720,7 +2724,7 @@
   </message>
   <message>
    <source>Colours of maps</source>
-   <translation type="unfinished" />
+   <translation>Farben der Karten</translation>
   </message>
   <message>
    <source>Copy</source>
@@ -2748,7 +2752,7 @@
   </message>
   <message>
    <source>Decimal mark on the sheets</source>
-   <translation type="unfinished" />
+   <translation>Dezimalzeichen auf den Blättern</translation>
   </message>
   <message>
    <source>Distance from the part</source>
@@ -2788,7 +2792,7 @@
   </message>
   <message>
    <source>Folder for cards and records</source>
-   <translation type="unfinished" />
+   <translation>Ordner für Karten und Aufzeichnungen</translation>
   </message>
   <message>
    <source>Folder for the files</source>
@@ -2796,19 +2800,23 @@
   </message>
   <message>
    <source>Folder with material cards</source>
-   <translation type="unfinished" />
+   <translation>Ordner mit Materialkarten</translation>
   </message>
   <message>
    <source>Folder with printer cards</source>
-   <translation type="unfinished" />
+   <translation>Ordner mit Druckerkarten</translation>
   </message>
   <message>
    <source>Folder with records of parts</source>
-   <translation type="unfinished" />
+   <translation>Ordner mit Aufzeichnungen der Teile</translation>
   </message>
   <message>
    <source>Follows: {0}</source>
    <translation>Folgt: {0}</translation>
+  </message>
+  <message>
+   <source>Forget all places</source>
+   <translation>Alle Stellen vergessen</translation>
   </message>
   <message>
    <source>From</source>
@@ -2816,7 +2824,7 @@
   </message>
   <message>
    <source>General</source>
-   <translation type="unfinished" />
+   <translation>Allgemein</translation>
   </message>
   <message>
    <source>How it ended</source>
@@ -2828,11 +2836,11 @@
   </message>
   <message>
    <source>In the window</source>
-   <translation type="unfinished" />
+   <translation>Im Fenster</translation>
   </message>
   <message>
    <source>Installing {0}. You can go on working.</source>
-   <translation type="unfinished" />
+   <translation>{0} werden eingerichtet. Sie können weiterarbeiten.</translation>
   </message>
   <message>
    <source>Keep</source>
@@ -2888,7 +2896,7 @@ In {1} installieren?</translation>
   </message>
   <message>
    <source>Meshing {0} …</source>
-   <translation type="unfinished" />
+   <translation>{0} wird vernetzt …</translation>
   </message>
   <message>
    <source>Mirror all</source>
@@ -2908,7 +2916,7 @@ In {1} installieren?</translation>
   </message>
   <message>
    <source>New jobs</source>
-   <translation type="unfinished" />
+   <translation>Neue Aufträge</translation>
   </message>
   <message>
    <source>Not balanced.</source>
@@ -2936,15 +2944,15 @@ In {1} installieren?</translation>
   </message>
   <message>
    <source>Packages are missing: {0}</source>
-   <translation type="unfinished" />
+   <translation>Es fehlen Pakete: {0}</translation>
   </message>
   <message>
    <source>Packages for Laywright</source>
-   <translation type="unfinished" />
+   <translation>Pakete für Laywright</translation>
   </message>
   <message>
    <source>Paper of the printed sheets</source>
-   <translation type="unfinished" />
+   <translation>Papier der gedruckten Blätter</translation>
   </message>
   <message>
    <source>Plausible: {0} to {1}</source>
@@ -2976,7 +2984,7 @@ In {1} installieren?</translation>
   </message>
   <message>
    <source>Printer of a new job</source>
-   <translation type="unfinished" />
+   <translation>Drucker eines neuen Auftrags</translation>
   </message>
   <message>
    <source>Printer of your own</source>
@@ -2988,7 +2996,7 @@ In {1} installieren?</translation>
   </message>
   <message>
    <source>Printers</source>
-   <translation type="unfinished" />
+   <translation>Drucker</translation>
   </message>
   <message>
    <source>Proposed cuts</source>
@@ -3072,7 +3080,7 @@ In {1} installieren?</translation>
   </message>
   <message>
    <source>Show changes in task panels at once</source>
-   <translation type="unfinished" />
+   <translation>Änderungen in Aufgabenfenstern sofort zeigen</translation>
   </message>
   <message>
    <source>Source</source>
@@ -3120,7 +3128,7 @@ In {1} installieren?</translation>
   </message>
   <message>
    <source>Take the card of your own printer out of your folder, now</source>
-   <translation type="unfinished" />
+   <translation>Die Karte Ihres eigenen Druckers sofort aus Ihrem Ordner nehmen</translation>
   </message>
   <message>
    <source>Take the library's cards</source>
@@ -3246,7 +3254,11 @@ Von Hand geht es mit:
   </message>
   <message>
    <source>comma: 0,5</source>
-   <translation type="unfinished" />
+   <translation>Komma: 0,5</translation>
+  </message>
+  <message>
+   <source>frost to night</source>
+   <translation>Reif bis Nacht</translation>
   </message>
   <message>
    <source>g/m²</source>
@@ -3298,15 +3310,23 @@ Von Hand geht es mit:
   </message>
   <message>
    <source>point: 0.5</source>
-   <translation type="unfinished" />
+   <translation>Punkt: 0.5</translation>
   </message>
   <message>
    <source>pull ({0}, {1}, {2}), {3} cm² moulded</source>
    <translation>Zug ({0}, {1}, {2}), {3} cm² geformt</translation>
   </message>
   <message>
+   <source>sand to plum</source>
+   <translation>Sand bis Pflaume</translation>
+  </message>
+  <message>
    <source>shear</source>
    <translation>Scherung</translation>
+  </message>
+  <message>
+   <source>straw to bark</source>
+   <translation>Stroh bis Rinde</translation>
   </message>
   <message>
    <source>stretch along the warp</source>

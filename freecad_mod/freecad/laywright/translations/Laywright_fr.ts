@@ -461,7 +461,7 @@
   </message>
   <message>
    <source>Decimal mark</source>
-   <translation type="unfinished" />
+   <translation>Séparateur décimal</translation>
   </message>
   <message>
    <source>Demould time</source>
@@ -2197,7 +2197,7 @@
   </message>
   <message>
    <source>What stands between whole and fraction on printed sheets; tables for other programs keep the point</source>
-   <translation type="unfinished" />
+   <translation>Ce qui précède les décimales sur les feuilles imprimées ; les tableaux pour d’autres programmes gardent le point</translation>
   </message>
   <message>
    <source>What to do where the cloth would shear or stretch past its limits</source>
@@ -2393,7 +2393,7 @@
   </message>
   <message>
    <source>comma</source>
-   <translation type="unfinished" />
+   <translation>virgule</translation>
   </message>
   <message>
    <source>dowels</source>
@@ -2533,7 +2533,7 @@
   </message>
   <message>
    <source>point</source>
-   <translation type="unfinished" />
+   <translation>point</translation>
   </message>
   <message>
    <source>point and direction below</source>
@@ -2643,6 +2643,10 @@
    <translation>Ajouter des mesures …</translation>
   </message>
   <message>
+   <source>Add the place clicked on</source>
+   <translation>Ajouter le point cliqué</translation>
+  </message>
+  <message>
    <source>Allowed cloths</source>
    <translation>Tissus permis</translation>
   </message>
@@ -2672,7 +2676,7 @@
   </message>
   <message>
    <source>Begun from the chosen one; its card is kept in your folder</source>
-   <translation type="unfinished" />
+   <translation>Commencée d’après celle choisie ; sa fiche est gardée dans votre dossier</translation>
   </message>
   <message>
    <source>Bending across</source>
@@ -2704,7 +2708,7 @@
   </message>
   <message>
    <source>Cards of your own</source>
-   <translation type="unfinished" />
+   <translation>Vos propres fiches</translation>
   </message>
   <message>
    <source>Close</source>
@@ -2720,7 +2724,7 @@
   </message>
   <message>
    <source>Colours of maps</source>
-   <translation type="unfinished" />
+   <translation>Couleurs des cartes</translation>
   </message>
   <message>
    <source>Copy</source>
@@ -2748,7 +2752,7 @@
   </message>
   <message>
    <source>Decimal mark on the sheets</source>
-   <translation type="unfinished" />
+   <translation>Séparateur décimal sur les feuilles</translation>
   </message>
   <message>
    <source>Distance from the part</source>
@@ -2788,7 +2792,7 @@
   </message>
   <message>
    <source>Folder for cards and records</source>
-   <translation type="unfinished" />
+   <translation>Dossier des fiches et des relevés</translation>
   </message>
   <message>
    <source>Folder for the files</source>
@@ -2796,19 +2800,23 @@
   </message>
   <message>
    <source>Folder with material cards</source>
-   <translation type="unfinished" />
+   <translation>Dossier des fiches de matériaux</translation>
   </message>
   <message>
    <source>Folder with printer cards</source>
-   <translation type="unfinished" />
+   <translation>Dossier des fiches d’imprimantes</translation>
   </message>
   <message>
    <source>Folder with records of parts</source>
-   <translation type="unfinished" />
+   <translation>Dossier des relevés de pièces</translation>
   </message>
   <message>
    <source>Follows: {0}</source>
    <translation>Suit : {0}</translation>
+  </message>
+  <message>
+   <source>Forget all places</source>
+   <translation>Oublier tous les points</translation>
   </message>
   <message>
    <source>From</source>
@@ -2816,7 +2824,7 @@
   </message>
   <message>
    <source>General</source>
-   <translation type="unfinished" />
+   <translation>Général</translation>
   </message>
   <message>
    <source>How it ended</source>
@@ -2828,11 +2836,11 @@
   </message>
   <message>
    <source>In the window</source>
-   <translation type="unfinished" />
+   <translation>Dans la fenêtre</translation>
   </message>
   <message>
    <source>Installing {0}. You can go on working.</source>
-   <translation type="unfinished" />
+   <translation>Installation de {0}. Vous pouvez continuer à travailler.</translation>
   </message>
   <message>
    <source>Keep</source>
@@ -2888,7 +2896,7 @@ Les installer dans {1} ?</translation>
   </message>
   <message>
    <source>Meshing {0} …</source>
-   <translation type="unfinished" />
+   <translation>Maillage de {0} …</translation>
   </message>
   <message>
    <source>Mirror all</source>
@@ -2908,7 +2916,7 @@ Les installer dans {1} ?</translation>
   </message>
   <message>
    <source>New jobs</source>
-   <translation type="unfinished" />
+   <translation>Nouveaux travaux</translation>
   </message>
   <message>
    <source>Not balanced.</source>
@@ -2936,15 +2944,15 @@ Les installer dans {1} ?</translation>
   </message>
   <message>
    <source>Packages are missing: {0}</source>
-   <translation type="unfinished" />
+   <translation>Il manque des paquets : {0}</translation>
   </message>
   <message>
    <source>Packages for Laywright</source>
-   <translation type="unfinished" />
+   <translation>Paquets pour Laywright</translation>
   </message>
   <message>
    <source>Paper of the printed sheets</source>
-   <translation type="unfinished" />
+   <translation>Papier des feuilles imprimées</translation>
   </message>
   <message>
    <source>Plausible: {0} to {1}</source>
@@ -2976,7 +2984,7 @@ Les installer dans {1} ?</translation>
   </message>
   <message>
    <source>Printer of a new job</source>
-   <translation type="unfinished" />
+   <translation>Imprimante d’un nouveau travail</translation>
   </message>
   <message>
    <source>Printer of your own</source>
@@ -2988,7 +2996,7 @@ Les installer dans {1} ?</translation>
   </message>
   <message>
    <source>Printers</source>
-   <translation type="unfinished" />
+   <translation>Imprimantes</translation>
   </message>
   <message>
    <source>Proposed cuts</source>
@@ -3072,7 +3080,7 @@ Les installer dans {1} ?</translation>
   </message>
   <message>
    <source>Show changes in task panels at once</source>
-   <translation type="unfinished" />
+   <translation>Montrer aussitôt les changements dans les panneaux</translation>
   </message>
   <message>
    <source>Source</source>
@@ -3120,7 +3128,7 @@ Les installer dans {1} ?</translation>
   </message>
   <message>
    <source>Take the card of your own printer out of your folder, now</source>
-   <translation type="unfinished" />
+   <translation>Retirer maintenant de votre dossier la fiche de votre imprimante</translation>
   </message>
   <message>
    <source>Take the library's cards</source>
@@ -3246,7 +3254,11 @@ Pour le faire à la main, lancer :
   </message>
   <message>
    <source>comma: 0,5</source>
-   <translation type="unfinished" />
+   <translation>virgule : 0,5</translation>
+  </message>
+  <message>
+   <source>frost to night</source>
+   <translation>givre à nuit</translation>
   </message>
   <message>
    <source>g/m²</source>
@@ -3298,15 +3310,23 @@ Pour le faire à la main, lancer :
   </message>
   <message>
    <source>point: 0.5</source>
-   <translation type="unfinished" />
+   <translation>point : 0.5</translation>
   </message>
   <message>
    <source>pull ({0}, {1}, {2}), {3} cm² moulded</source>
    <translation>démoulage ({0}, {1}, {2}), {3} cm² moulés</translation>
   </message>
   <message>
+   <source>sand to plum</source>
+   <translation>sable à prune</translation>
+  </message>
+  <message>
    <source>shear</source>
    <translation>cisaillement</translation>
+  </message>
+  <message>
+   <source>straw to bark</source>
+   <translation>paille à écorce</translation>
   </message>
   <message>
    <source>stretch along the warp</source>
