@@ -42,7 +42,7 @@ def proposal(pattern: Pattern, usable: float) -> str:
     strips = strips_for(pattern, usable)
     lap = strips[0][1] - strips[1][0]
     seams = [0.5 * (one[1] + two[0]) for one, two in pairwise(strips)]
-    places = " and ".join(f"{seam - float(pattern.datum[1]):+.0f}" for seam in seams)
+    places = " and ".join(f"{round(seam - float(pattern.datum[1])) + 0:+d}" for seam in seams)
     joint = f"lapped by {lap:.0f} mm" if lap > 0.0 else "laid edge to edge"
     return (
         f"{len(strips)} strips of {strips[0][1] - strips[0][0]:.0f} mm along the warp, {joint}, "
