@@ -150,17 +150,25 @@ def plies(count=200):
 def tiles(least=150):
     """A large hatch on a small printer."""
     import shapes
+    from laywright.cloth.roll import RollSettings
+    from laywright.cloth.roll_settings import WidePatterns
     from laywright.mould.printer import Printer
 
     with Watch() as watch:
-        surface = shapes.hatch(length=900.0, width=640.0, corner=80.0, spacing=8.0)
+        surface = shapes.hatch(
+            length=900.0, width=640.0, corner=80.0, spacing=8.0, radii=(6000.0, 4000.0)
+        )
         result, written = watch.job(
-            job_of(surface=surface, printer=Printer("Very small", (78.0, 68.0, 60.0)))
+            job_of(
+                surface=surface,
+                printer=Printer("Very small", (72.0, 64.0, 110.0)),
+                roll=RollSettings(seconds=5.0, wide=WidePatterns.SPLIT),
+            )
         )
         assert len(result.tiles.tiles) >= least
         return watch.table(
             f"{len(result.tiles.tiles)} tiles",
-            f"A hatch of 900 x 640 mm in tiles of at most 78 x 68 x 60 mm, "
+            f"A hatch of 900 x 640 mm in tiles of at most 72 x 64 x 110 mm, "
             f"{len(result.tiles.joints)} joints; {written}.",
         )
 
