@@ -257,14 +257,14 @@ class _OpenExample(_Command):
 
 
 def _picked_faces():
-    """Return the selected part and its selected faces, of a mesh points; (None, []) without."""
+    """Return the selected part and its selected faces, none of a mesh; (None, []) without."""
     for picked in FreeCADGui.Selection.getSelectionEx():
         faces = [name for name in picked.SubElementNames if name.startswith("Face")]
         if faces:
             return picked.Object, faces
     for picked in FreeCADGui.Selection.getSelectionEx():
         if is_mesh(picked.Object) and not hasattr(picked.Object, "LaywrightKind"):
-            return picked.Object, list(picked.PickedPoints)
+            return picked.Object, []
     for part in FreeCADGui.Selection.getSelection():
         if not hasattr(part, "LaywrightKind") and getattr(part, "Shape", None) is not None:
             return part, []

@@ -43,9 +43,10 @@ class LaywrightWorkbench(FreeCADGui.Workbench):
 
     def fill(self):
         """Put the commands into toolbar and menu."""
-        from freecad.laywright import commands
+        from freecad.laywright import clicked, commands
 
         commands.register()
+        clicked.watch_clicks()
         self.appendToolbar("Laywright", commands.NAMES)
         self.appendMenu("Laywright", commands.NAMES)
         self.appendMenu(["Laywright", "Examples"], commands.EXAMPLE_NAMES)

@@ -207,6 +207,46 @@ def _selected():
     return None
 
 
+def _places(obj, prop, value):
+    """Show places; buttons add the one that was clicked on in the 3D view, and forget all."""
+    widget = QtWidgets.QWidget()
+    column = QtWidgets.QVBoxLayout(widget)
+    column.setContentsMargins(0, 0, 0, 0)
+    words = QtWidgets.QLabel()
+    words.setWordWrap(True)
+    column.addWidget(words)
+    field = Field(widget, lambda: value)
+
+    def show(places):
+        field.value = lambda: places
+        lines = [f"({place.x:.1f}, {place.y:.1f}, {place.z:.1f})" for place in places]
+        words.setText("; ".join(lines) or translate("Laywright", "none"))
+
+    def add():
+        place = _clicked()
+        if place is not None:
+            show([*field.value(), place])
+
+    for text, act in (
+        (translate("Laywright", "Add the place clicked on"), add),
+        (translate("Laywright", "Forget all places"), lambda: show([])),
+    ):
+        button = QtWidgets.QPushButton(text)
+        button.clicked.connect(act)
+        column.addWidget(button)
+    show(value)
+    return field
+
+
+def _clicked():
+    import FreeCADGui
+
+    from freecad.laywright.clicked import place_on
+
+    places = [place_on(obj) for obj in FreeCADGui.Selection.getSelection()]
+    return next((place for place in places if place is not None), None)
+
+
 _MAKERS = {
     **dict.fromkeys(("Length", "Distance", "Angle", "Area"), _quantity),
     "Bool": _yes_or_no,
@@ -220,4 +260,5 @@ _MAKERS = {
     "String": _text,
     "Link": _link,
     "LinkSubGlobal": _picked,
+    "VectorList": _places,
 }
