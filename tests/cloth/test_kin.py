@@ -15,7 +15,7 @@ from laywright.laminate.materials import Weave
 from laywright.surface.offset import offset
 
 TOP = Datum((0, 0, 100), (1, 0, 0))
-KEY = (fabric_for(Weave.TWILL), 0.0, Start.EASED)
+KEY = (fabric_for(Weave.TWILL), 0.0, Start.EASED, TOP)
 
 
 @pytest.mark.parametrize("weave", [Weave.TWILL, Weave.UNIDIRECTIONAL, Weave.MAT])
@@ -40,12 +40,13 @@ def test_another_cloth_angle_or_mesh_takes_nothing_over():
     uv = flat.vertices[:, :2]
     kin.keep(flat, KEY, Settled(uv, np.zeros((len(flat.triangles), 2, 2)), 1, at_rest=True))
     assert kin.below(flat, KEY).uv == pytest.approx(uv)
-    assert kin.below(flat, (fabric_for(Weave.SATIN), 0.0, Start.EASED)) is None
-    assert kin.below(flat, (KEY[0], 0.1, Start.EASED)) is None
+    assert kin.below(flat, (fabric_for(Weave.SATIN), *KEY[1:])) is None
+    assert kin.below(flat, (KEY[0], 0.1, *KEY[2:])) is None
+    assert kin.below(flat, (*KEY[:3], Datum((1, 0, 0), (1, 0, 0)))) is None
     other = shapes.graph(lambda x, y: 0.0 * x, (-10, 10), (-10, 10), (5, 4))
     assert kin.below(other, KEY) is None
-    kin.keep(flat, (KEY[0], 0.2, KEY[2]), Settled(uv, np.zeros((1, 2, 2)), 1, at_rest=False))
-    assert kin.below(flat, (KEY[0], 0.2, KEY[2])) is None
+    kin.keep(flat, (KEY[0], 0.2, *KEY[2:]), Settled(uv, np.zeros((1, 2, 2)), 1, at_rest=False))
+    assert kin.below(flat, (KEY[0], 0.2, *KEY[2:])) is None
 
 
 @pytest.mark.parametrize(
@@ -62,3 +63,13 @@ def test_the_next_ply_starts_where_two_lead_on_to(height, expected):
     upper = flat.moved(flat.vertices + np.array([0, 0, height]))
     found = kin.below(upper, KEY).uv
     assert found == pytest.approx(expected * flat.vertices[:, :2])
+
+
+def test_the_same_surface_shares_its_whole_sheet_another_its_order():
+    kin = Kin()
+    flat = shapes.graph(lambda x, y: 0.0 * x, (-10, 10), (-10, 10), (4, 4))
+    sheet = kin.sheet(flat)
+    assert kin.sheet(flat) is sheet
+    lifted = kin.sheet(flat.moved(flat.vertices + np.array([0, 0, 1.0])))
+    assert lifted is not sheet
+    assert lifted.order is sheet.order

@@ -122,7 +122,8 @@ def drape(
     kin = kin or Kin()
     sheet = kin.sheet(surface)
     way = start or fabric.start
-    below = None if held is not None else kin.below(surface, (fabric, angle, way))
+    key = (fabric, angle, way, datum)
+    below = None if held is not None else kin.below(surface, key)
     if below is not None:
         first = below.uv
     if first is None or first.shape != (len(surface.vertices), 2) or turned_over(surface, first):
@@ -138,7 +139,7 @@ def drape(
         warp = warp_direction(surface, datum, angle)
         turned = _turned_to(surface, first, place, warp)
         settled = _from_start(sheet, fabric, way, (place, warp), turned, inner, rest, below)
-        kin.keep(surface, (fabric, angle, way), settled)
+        kin.keep(surface, key, settled)
         uv = settled.uv - place.value(surface, settled.uv)
     progress(1.0)
     strain = strain_from(settled.jacobians)

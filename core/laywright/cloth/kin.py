@@ -11,6 +11,7 @@ from __future__ import annotations
 import numpy as np
 
 from laywright.arrays import FloatArray
+from laywright.cloth.datum import Datum
 from laywright.cloth.energy import Sheet
 from laywright.cloth.fabric import Fabric, Start
 from laywright.cloth.solver import Below, Settled
@@ -18,7 +19,7 @@ from laywright.surface.triangles import Surface
 
 __all__ = ["Kin"]
 
-_Key = tuple[Fabric, float, Start]
+_Key = tuple[Fabric, float, Start, Datum]
 _FURTHEST = 3.0
 
 
@@ -30,7 +31,9 @@ class Kin:
         self._rests: dict[_Key, list[tuple[Surface, Settled]]] = {}
 
     def sheet(self, surface: Surface) -> Sheet:
-        """Return a sheet that takes over what depends on the triangles alone."""
+        """Return a sheet that takes over what depends on the triangles alone, or all it can."""
+        if self._sheet is not None and self._sheet.surface is surface:
+            return self._sheet
         sheet = Sheet(surface, self._sheet)
         self._sheet = self._sheet or sheet
         return sheet

@@ -20,6 +20,7 @@ from laywright.cloth.drape import drape
 from laywright.cloth.even_mesh import even_mesh, spacing_for
 from laywright.cloth.fabric import Fabric, Start
 from laywright.cloth.flatten import flatten
+from laywright.cloth.kin import Kin
 from laywright.progress import Progress, silent
 from laywright.surface.triangles import Surface
 
@@ -82,6 +83,7 @@ def find_start(
     coarse = even_mesh(surface, spacing_for(surface, _COARSE))
     flat = flatten(coarse)
     usual = default_datum(surface)
+    kin = Kin()
     tried = 0
     total = 1 + len(_TURNS) + 2 * _SIDES
 
@@ -91,7 +93,7 @@ def find_start(
         tried += 1
         return max(
             drape(
-                coarse, fabric, datum, angle, start=start, first=flat, rest=_ROUGHLY
+                coarse, fabric, datum, angle, start=start, first=flat, rest=_ROUGHLY, kin=kin
             ).largest_shear
             for fabric, angle in dict.fromkeys(plies)
         )
