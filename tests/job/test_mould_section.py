@@ -8,7 +8,7 @@ import pytest
 
 from laywright.errors import LaywrightError
 from laywright.job.mould_section import read_mould
-from laywright.mould.compensation import Allowance
+from laywright.mould.compensation import Allowance, SpringInUse
 from laywright.mould.settings import MouldBuild, MouldSettings
 
 
@@ -27,6 +27,8 @@ def test_every_part_is_read_with_its_unit():
                 "warming": "20 K",
                 "expansion": "68e-6 1/K",
                 "left_out": ["print shrinkage"],
+                "closing": "0.7 %",
+                "spring_in": "applied",
             },
             "pieces": {"most_pieces": 2, "flange": "6 cm", "least_draft": "3 deg"},
             "feet": {"number": 3, "height": "2 cm"},
@@ -40,6 +42,8 @@ def test_every_part_is_read_with_its_unit():
     assert found.edge.inscription == "HATCH B-1"
     assert (found.allowances.coats, found.allowances.warming) == pytest.approx((0.2, 20.0))
     assert found.allowances.left_out == (Allowance.SHRINKAGE,)
+    assert found.allowances.closing == pytest.approx(0.007)
+    assert found.allowances.spring_in is SpringInUse.APPLIED
     assert (found.pieces.most_pieces, found.pieces.flange) == (2, 60.0)
     assert found.pieces.least_draft == pytest.approx(math.radians(3.0))
     assert (found.feet.number, found.feet.height) == (3, 20.0)
@@ -53,6 +57,7 @@ def test_every_part_is_read_with_its_unit():
         ({"inside": {"walls": "4 mm"}}, "the key 'walls'"),
         ({"edge": 3}, "a section [edge]"),
         ({"allowances": {"left_out": ["heat"]}}, "'print shrinkage'"),
+        ({"allowances": {"spring_in": "perhaps"}}, "'not considered'"),
         ({"inside": {"wall": "4 kg"}}, "a quantity in mm"),
     ],
 )
