@@ -227,7 +227,7 @@ def unmixed(now: dict[str, bytes], old: dict[str, bytes], new: dict[str, bytes])
     return [
         name
         for name in {*now, *old, *new}
-        if now.get(name) not in (old.get(name), new.get(name)) and name != "job.json"
+        if now.get(name) not in (old.get(name), new.get(name)) and Path(name).name != "job.json"
     ]
 
 

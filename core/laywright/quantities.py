@@ -105,7 +105,7 @@ def _parsed(text: str, unit: str, name: str) -> Quantity:
     number, unit_text = match.groups()
     try:
         if len(unit_text) > _LONGEST_UNIT or _TOWER.search(unit_text):
-            raise ValueError("no unit of the trade")
+            raise ValueError(unit_text)
         return registry().Quantity(float(number), unit_text or "dimensionless")
     except Exception as problem:  # pint's parser ends in a dozen ways on what is no unit
         raise UnitError(

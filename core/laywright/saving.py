@@ -178,30 +178,42 @@ def _explained(where: str) -> Iterator[None]:
     except FileError:
         raise
     except OSError as problem:
-        raise FileError(where, *_words(problem)) from problem
+        raise _sentence(where, problem) from problem
 
 
-def _words(problem: OSError) -> tuple[str, str, str]:
-    """Return what was found, what is needed and what to do."""
+def _sentence(where: str, problem: OSError) -> FileError:
+    """Return what the system says as what was found, what is needed and what to do."""
     if problem.errno in (errno.ENOENT, errno.ENOTDIR):
-        return "no such folder", "a folder that exists", "make the folder or choose another"
+        return FileError(
+            where, "no such folder", "a folder that exists", "make the folder or choose another"
+        )
     if problem.errno in (errno.EACCES, errno.EPERM, errno.EROFS):
-        return (
+        return FileError(
+            where,
             "a folder or file that may not be written to",
             "permission to write",
             "choose another folder, or close the program that holds the file open",
         )
     if problem.errno in (errno.ENOSPC, errno.EDQUOT):
-        return "a full disk", "room for the file", "free some space; the old file is unchanged"
+        return FileError(
+            where, "a full disk", "room for the file", "free some space; the old file is unchanged"
+        )
     if problem.errno == errno.EFBIG:
-        return (
+        return FileError(
+            where,
             "a file larger than this disk takes",
             "a disk or folder for larger files",
             "choose another folder; the old file is unchanged",
         )
     if problem.errno == errno.ENAMETOOLONG:
-        return "a name that is too long for this disk", "a shorter one", "choose another name"
-    return (
+        return FileError(
+            where,
+            "a name that is too long for this disk",
+            "a shorter one",
+            "choose another name",
+        )
+    return FileError(
+        where,
         f"a failure while writing ({problem.strerror or type(problem).__name__})",
         "a folder that can be written to",
         "try again or choose another folder; the old file is unchanged",

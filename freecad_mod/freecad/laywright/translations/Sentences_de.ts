@@ -1892,6 +1892,10 @@
    <translation>eine Richtung, die überall in der Fläche liegt</translation>
   </message>
   <message>
+   <source>a disk or folder for larger files</source>
+   <translation>ein Laufwerk oder ein Ordner für größere Dateien</translation>
+  </message>
+  <message>
    <source>a disk that takes no more (%1)</source>
    <translation>ein Datenträger, der nichts mehr aufnimmt (%1)</translation>
   </message>
@@ -1928,6 +1932,10 @@
    <translation>eine Fläche mit Inhalt</translation>
   </message>
   <message>
+   <source>a failure while writing (%1)</source>
+   <translation>ein Fehler beim Schreiben (%1)</translation>
+  </message>
+  <message>
    <source>a fault in a roll</source>
    <translation>ein Fehler in einer Rolle</translation>
   </message>
@@ -1938,6 +1946,10 @@
   <message>
    <source>a field that a card does not have</source>
    <translation>ein Feld, das eine Karte nicht hat</translation>
+  </message>
+  <message>
+   <source>a file larger than this disk takes</source>
+   <translation>eine Datei, die für dieses Laufwerk zu groß ist</translation>
   </message>
   <message>
    <source>a file name</source>
@@ -1988,6 +2000,18 @@
    <translation>ein Ordner dieses Namens</translation>
   </message>
   <message>
+   <source>a folder or file that may not be written to</source>
+   <translation>ein Ordner oder eine Datei ohne Schreibrecht</translation>
+  </message>
+  <message>
+   <source>a folder that can be written to</source>
+   <translation>ein Ordner, in den geschrieben werden kann</translation>
+  </message>
+  <message>
+   <source>a folder that exists</source>
+   <translation>ein Ordner, den es gibt</translation>
+  </message>
+  <message>
    <source>a folder with cards</source>
    <translation>ein Ordner mit Karten</translation>
   </message>
@@ -1998,6 +2022,10 @@
   <message>
    <source>a force of zero or more on some area</source>
    <translation>eine Kraft von null oder mehr auf eine Fläche</translation>
+  </message>
+  <message>
+   <source>a full disk</source>
+   <translation>ein voller Datenträger</translation>
   </message>
   <message>
    <source>a job description</source>
@@ -2082,6 +2110,10 @@
   <message>
    <source>a name that is taken</source>
    <translation>ein Name, der vergeben ist</translation>
+  </message>
+  <message>
+   <source>a name that is too long for this disk</source>
+   <translation>ein Name, der für dieses Laufwerk zu lang ist</translation>
   </message>
   <message>
    <source>a number</source>
@@ -2322,6 +2354,10 @@
   <message>
    <source>a sheet that meets them in the parting lines only</source>
    <translation>eine Trennfläche, die sie nur in den Trennlinien trifft</translation>
+  </message>
+  <message>
+   <source>a shorter one</source>
+   <translation>ein kürzerer</translation>
   </message>
   <message>
    <source>a simple outline</source>
@@ -3084,6 +3120,14 @@
    <translation>einen anderen Ordner wählen</translation>
   </message>
   <message>
+   <source>choose another folder, or close the program that holds the file open</source>
+   <translation>einen anderen Ordner wählen oder das Programm schließen, das die Datei offen hält</translation>
+  </message>
+  <message>
+   <source>choose another folder; the old file is unchanged</source>
+   <translation>einen anderen Ordner wählen; die alte Datei ist unverändert</translation>
+  </message>
+  <message>
    <source>choose another name</source>
    <translation>einen anderen Namen wählen</translation>
   </message>
@@ -3708,6 +3752,10 @@
    <translation>Platz schaffen und neu berechnen</translation>
   </message>
   <message>
+   <source>free some space; the old file is unchanged</source>
+   <translation>Platz schaffen; die alte Datei ist unverändert</translation>
+  </message>
+  <message>
    <source>further in</source>
    <translation>weiter innen</translation>
   </message>
@@ -4138,6 +4186,10 @@
   <message>
    <source>make the body thicker, the joints smaller, or glue the tiles flat</source>
    <translation>den Körper dicker machen, die Verbindungen kleiner oder die Kacheln stumpf kleben</translation>
+  </message>
+  <message>
+   <source>make the folder or choose another</source>
+   <translation>den Ordner anlegen oder einen anderen wählen</translation>
   </message>
   <message>
    <source>make the part first</source>
@@ -4584,10 +4636,6 @@
    <translation>keine zwei Spalten von Zahlen</translation>
   </message>
   <message>
-   <source>no unit of the trade</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>no values or one that is no number</source>
    <translation>keine Werte oder einer, der keine Zahl ist</translation>
   </message>
@@ -4870,6 +4918,10 @@
   <message>
    <source>perhaps not cured through</source>
    <translation>vielleicht nicht durchgehärtet</translation>
+  </message>
+  <message>
+   <source>permission to write</source>
+   <translation>das Recht zu schreiben</translation>
   </message>
   <message>
    <source>pick a face</source>
@@ -5298,6 +5350,10 @@
   <message>
    <source>room for one more</source>
    <translation>Platz für noch eines</translation>
+  </message>
+  <message>
+   <source>room for the file</source>
+   <translation>Platz für die Datei</translation>
   </message>
   <message>
    <source>round the whole mould</source>
@@ -6018,6 +6074,10 @@
   <message>
    <source>trim line</source>
    <translation>Besäumlinie</translation>
+  </message>
+  <message>
+   <source>try again or choose another folder; the old file is unchanged</source>
+   <translation>es noch einmal versuchen oder einen anderen Ordner wählen; die alte Datei ist unverändert</translation>
   </message>
   <message>
    <source>trying cuts</source>

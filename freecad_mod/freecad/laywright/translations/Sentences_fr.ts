@@ -1892,6 +1892,10 @@
    <translation>une direction partout contenue dans la face</translation>
   </message>
   <message>
+   <source>a disk or folder for larger files</source>
+   <translation>un disque ou un dossier pour de plus grands fichiers</translation>
+  </message>
+  <message>
    <source>a disk that takes no more (%1)</source>
    <translation>un disque plein (%1)</translation>
   </message>
@@ -1928,6 +1932,10 @@
    <translation>une face avec une aire</translation>
   </message>
   <message>
+   <source>a failure while writing (%1)</source>
+   <translation>une erreur d'écriture (%1)</translation>
+  </message>
+  <message>
    <source>a fault in a roll</source>
    <translation>un défaut dans un rouleau</translation>
   </message>
@@ -1938,6 +1946,10 @@
   <message>
    <source>a field that a card does not have</source>
    <translation>un champ qu'une fiche n'a pas</translation>
+  </message>
+  <message>
+   <source>a file larger than this disk takes</source>
+   <translation>un fichier plus grand que ce disque ne l'admet</translation>
   </message>
   <message>
    <source>a file name</source>
@@ -1988,6 +2000,18 @@
    <translation>un dossier de ce nom</translation>
   </message>
   <message>
+   <source>a folder or file that may not be written to</source>
+   <translation>un dossier ou un fichier sans droit d'écriture</translation>
+  </message>
+  <message>
+   <source>a folder that can be written to</source>
+   <translation>un dossier dans lequel on peut écrire</translation>
+  </message>
+  <message>
+   <source>a folder that exists</source>
+   <translation>un dossier qui existe</translation>
+  </message>
+  <message>
    <source>a folder with cards</source>
    <translation>un dossier de fiches</translation>
   </message>
@@ -1998,6 +2022,10 @@
   <message>
    <source>a force of zero or more on some area</source>
    <translation>une force nulle ou plus sur une aire</translation>
+  </message>
+  <message>
+   <source>a full disk</source>
+   <translation>un disque plein</translation>
   </message>
   <message>
    <source>a job description</source>
@@ -2082,6 +2110,10 @@
   <message>
    <source>a name that is taken</source>
    <translation>un nom déjà pris</translation>
+  </message>
+  <message>
+   <source>a name that is too long for this disk</source>
+   <translation>un nom trop long pour ce disque</translation>
   </message>
   <message>
    <source>a number</source>
@@ -2322,6 +2354,10 @@
   <message>
    <source>a sheet that meets them in the parting lines only</source>
    <translation>une surface de joint qui ne les rencontre qu'aux plans de joint</translation>
+  </message>
+  <message>
+   <source>a shorter one</source>
+   <translation>un nom plus court</translation>
   </message>
   <message>
    <source>a simple outline</source>
@@ -3084,6 +3120,14 @@
    <translation>choisir un autre dossier</translation>
   </message>
   <message>
+   <source>choose another folder, or close the program that holds the file open</source>
+   <translation>choisir un autre dossier, ou fermer le programme qui tient le fichier ouvert</translation>
+  </message>
+  <message>
+   <source>choose another folder; the old file is unchanged</source>
+   <translation>choisir un autre dossier ; l'ancien fichier est inchangé</translation>
+  </message>
+  <message>
    <source>choose another name</source>
    <translation>choisir un autre nom</translation>
   </message>
@@ -3708,6 +3752,10 @@
    <translation>libérer de la place et recalculer</translation>
   </message>
   <message>
+   <source>free some space; the old file is unchanged</source>
+   <translation>libérer de la place ; l'ancien fichier est inchangé</translation>
+  </message>
+  <message>
    <source>further in</source>
    <translation>plus à l'intérieur</translation>
   </message>
@@ -4138,6 +4186,10 @@
   <message>
    <source>make the body thicker, the joints smaller, or glue the tiles flat</source>
    <translation>épaissir le corps, réduire les assemblages ou coller les tuiles à plat</translation>
+  </message>
+  <message>
+   <source>make the folder or choose another</source>
+   <translation>créer le dossier ou en choisir un autre</translation>
   </message>
   <message>
    <source>make the part first</source>
@@ -4584,10 +4636,6 @@
    <translation>pas deux colonnes de nombres</translation>
   </message>
   <message>
-   <source>no unit of the trade</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>no values or one that is no number</source>
    <translation>pas de valeurs, ou une qui n'est pas un nombre</translation>
   </message>
@@ -4870,6 +4918,10 @@
   <message>
    <source>perhaps not cured through</source>
    <translation>peut-être pas durci à cœur</translation>
+  </message>
+  <message>
+   <source>permission to write</source>
+   <translation>le droit d'écrire</translation>
   </message>
   <message>
    <source>pick a face</source>
@@ -5298,6 +5350,10 @@
   <message>
    <source>room for one more</source>
    <translation>place pour un de plus</translation>
+  </message>
+  <message>
+   <source>room for the file</source>
+   <translation>de la place pour le fichier</translation>
   </message>
   <message>
    <source>round the whole mould</source>
@@ -6018,6 +6074,10 @@
   <message>
    <source>trim line</source>
    <translation>ligne de détourage</translation>
+  </message>
+  <message>
+   <source>try again or choose another folder; the old file is unchanged</source>
+   <translation>réessayer ou choisir un autre dossier ; l'ancien fichier est inchangé</translation>
   </message>
   <message>
    <source>trying cuts</source>
