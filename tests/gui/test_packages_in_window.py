@@ -32,6 +32,7 @@ def second(window, tmp_path, monkeypatch, request):
     folder.mkdir()
     monkeypatch.setattr(packages, "folder", lambda: folder)
     monkeypatch.setattr(sys, "path", list(sys.path))
+    monkeypatch.setattr(commands, "register", lambda: None)  # FreeCAD has them already
     there = folder / "alpha"
     monkeypatch.setattr(packages, "missing", lambda: [] if there.exists() else ["alpha"])
 
