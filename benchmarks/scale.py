@@ -120,7 +120,7 @@ def scan(facets=1_000_000):
         result, written = watch.job(job_of(surface=reading.surface))
         return watch.table(
             f"A scan of {len(triangles):,} loose triangles",
-            f"{len(reading.surface.patch_names)} regions, {len(result.tiles.tiles)} tiles, "
+            f"Smooth regions: {len(reading.surface.patch_names)}. {len(result.tiles.tiles)} tiles, "
             f"body of {len(result.body.solid.triangles):,} triangles; {written}.",
         )
 
@@ -161,14 +161,14 @@ def tiles(least=150):
         result, written = watch.job(
             job_of(
                 surface=surface,
-                printer=Printer("Very small", (72.0, 64.0, 110.0)),
+                printer=Printer("Very small", (66.0, 60.0, 110.0)),
                 roll=RollSettings(seconds=5.0, wide=WidePatterns.SPLIT),
             )
         )
         assert len(result.tiles.tiles) >= least
         return watch.table(
             f"{len(result.tiles.tiles)} tiles",
-            f"A hatch of 900 x 640 mm in tiles of at most 72 x 64 x 110 mm, "
+            f"A hatch of 900 x 640 mm in tiles of at most 66 x 60 x 110 mm, "
             f"{len(result.tiles.joints)} joints; {written}.",
         )
 
