@@ -273,7 +273,7 @@ for content in (
 def test_every_writer_gives_the_same_bytes_in_another_process_at_another_time():
     tests = Path(__file__).parents[1]
     found = []
-    for seed, zone in (("1", "UTC"), ("2", "Asia/Tokyo")):
+    for seed, zone in (("1", "UTC"), ("4", "Asia/Tokyo")):
         environment = os.environ | {
             "PYTHONHASHSEED": seed,
             "TZ": zone,

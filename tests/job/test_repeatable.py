@@ -42,10 +42,11 @@ for name, save in faults.SAVES.items():
         save.save(out / name)
 """
 
+# Sets of the same words come in another order under these two seeds.
 HOSTS = (
     {"PYTHONHASHSEED": "0", "TZ": "Pacific/Kiritimati", "LC_ALL": "C.UTF-8"},
     {
-        "PYTHONHASHSEED": "4711",
+        "PYTHONHASHSEED": "4",
         "TZ": "America/Adak",
         "LC_ALL": "C",
         "PYTHONCOERCECLOCALE": "0",

@@ -75,6 +75,8 @@ def dxf_bytes(drawings: Drawing | Sequence[Drawing]) -> bytes:
     space.reset_extents((*low.tolist(), 0.0), (*high.tolist(), 0.0))
     middle = (0.5 * (low + high)).tolist()
     document.set_modelspace_vport(float(np.max(high - low)) * 1.1, (middle[0], middle[1]))
+    for kind in sorted(document.entitydb.dxf_types_in_use()):
+        document.classes.add_class(kind)  # left to itself, the writer takes them in any order
     buffer = io.StringIO(newline="\n")
     document.write(buffer)
     return _settled(buffer.getvalue()).encode("utf-8")
