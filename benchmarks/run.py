@@ -34,7 +34,7 @@ MODULES = (
     "offset",
     "drape",
     "roll",
-    "laminate",
+    "laminates",
     "writers",
     "bridge",
     "startup",
