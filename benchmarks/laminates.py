@@ -1,6 +1,6 @@
 """Stiffness of very many laminates: all in one call, against a plain loop over numpy arrays.
 
-    python benchmarks/laminate.py [LAMINATES ...]
+    python benchmarks/laminates.py [LAMINATES ...]
 
 Both give the same A, B and D, which is checked.
 """
