@@ -51,7 +51,7 @@ def meshing(solid, chord):
 
 def shape(triangles):
     from freecad.laywright import bridge
-    from laywright.mould.body import build_body
+    from laywright.mould.body.body import build_body
     from laywright.surface.face import MouldSide, take_face
 
     solid, names, chord = cover(triangles)

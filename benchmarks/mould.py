@@ -19,10 +19,10 @@ import trimesh
 from rows import Case, Found, Kernel, main, ratio_within
 
 import shapes
-from laywright.mould.body import build_body
-from laywright.mould.release import release_of
+from laywright.mould.body.body import build_body
+from laywright.mould.release.release import release_of
+from laywright.mould.release.undercut import undercut_of
 from laywright.mould.solid import from_manifold, to_manifold
-from laywright.mould.undercut import undercut_of
 from laywright.surface.cap import smallest_cap
 from laywright.surface.face import MouldSide, take_face
 from laywright.surface.triangles import Surface

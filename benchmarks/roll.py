@@ -18,10 +18,10 @@ from scipy.signal import fftconvolve
 from shapely.geometry import Polygon
 
 from laywright.arrays import floats
-from laywright.cloth.packing import fits
-from laywright.cloth.pattern import Pattern, PatternSet
-from laywright.cloth.roll import RollSettings, plan_roll
-from laywright.cloth.spot import Spot, end_of
+from laywright.cloth.patterns.pattern import Pattern, PatternSet
+from laywright.cloth.roll.packing import fits
+from laywright.cloth.roll.roll import RollSettings, plan_roll
+from laywright.cloth.roll.spot import Spot, end_of
 from laywright.laminate.materials import Weave
 
 WIDTH, EDGE, GAP, GRID = 1000.0, 10.0, 5.0, 5.0

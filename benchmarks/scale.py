@@ -92,7 +92,7 @@ class Watch:
 def job_of(**changes):
     """Return a job on the hatch of the tests, with the search of the roll at 5 s."""
     import job_demo
-    from laywright.cloth.roll import RollSettings
+    from laywright.cloth.roll.roll import RollSettings
 
     return job_demo.hatch(**({"roll": RollSettings(seconds=5.0)} | changes))
 
@@ -127,7 +127,7 @@ def scan(facets=1_000_000):
 
 def plies(count=200):
     """Very many thin plies, two parts cut at once."""
-    from laywright.cloth.roll import RollSettings
+    from laywright.cloth.roll.roll import RollSettings
     from laywright.laminate.materials import load_materials
     from laywright.laminate.plies import Layup, Ply
 
@@ -150,9 +150,9 @@ def plies(count=200):
 def tiles(least=150):
     """A large hatch on a small printer."""
     import shapes
-    from laywright.cloth.roll import RollSettings
-    from laywright.cloth.roll_settings import WidePatterns
-    from laywright.mould.printer import Printer
+    from laywright.cloth.roll.roll import RollSettings
+    from laywright.cloth.roll.roll_settings import WidePatterns
+    from laywright.mould.tiles.printer import Printer
 
     with Watch() as watch:
         surface = shapes.hatch(
@@ -177,8 +177,8 @@ def patterns(count=400):
     """Very many different pieces on one roll, drawn and listed."""
     import roll
 
-    from laywright.cloth.roll import RollSettings, plan_roll
-    from laywright.cloth.roll_drawing import roll_drawing
+    from laywright.cloth.roll.roll import RollSettings, plan_roll
+    from laywright.cloth.roll.roll_drawing import roll_drawing
     from laywright.files.dxf import dxf_bytes
     from laywright.laminate.materials import Weave
 

@@ -18,14 +18,14 @@ from manifold3d import Manifold, OpType
 from rows import Case, Found, Kernel, main, ratio_within
 
 import shapes
-from laywright.mould.body import MouldBody, build_body
-from laywright.mould.cells import cell_block, cells_of, places
-from laywright.mould.cut_search import plan_cuts
-from laywright.mould.printer import Printer
-from laywright.mould.seam_joints import joints_for
+from laywright.mould.body.body import MouldBody, build_body
 from laywright.mould.solid import joined, to_manifold
-from laywright.mould.tile import TileSettings
-from laywright.mould.tiles import cut_tiles
+from laywright.mould.tiles.cells import cell_block, cells_of, places
+from laywright.mould.tiles.cut_search import plan_cuts
+from laywright.mould.tiles.printer import Printer
+from laywright.mould.tiles.seam_joints import joints_for
+from laywright.mould.tiles.tile import TileSettings
+from laywright.mould.tiles.tiles import cut_tiles
 from laywright.surface.face import MouldSide, take_face
 from laywright.surface.triangles import Surface
 

@@ -9,7 +9,7 @@ import numpy as np
 
 import shapes
 from laywright.arrays import floats
-from laywright.cloth.pattern import Pattern, PatternSet, PatternSettings, make_patterns
+from laywright.cloth.patterns.pattern import Pattern, PatternSet, PatternSettings, make_patterns
 from laywright.laminate.laminate import Laminate, analyse
 from laywright.laminate.materials import Weave, load_materials
 from laywright.laminate.plies import Layup, Ply

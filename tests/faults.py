@@ -22,14 +22,14 @@ from functools import cache
 from pathlib import Path
 
 from job_demo import hatch
-from laywright.cloth.pattern import PatternSettings
+from laywright.cloth.patterns.pattern import PatternSettings
 from laywright.errors import LaywrightError
 from laywright.job import JobResult, files_of, freshness, run, write_files
 from laywright.job.records import RecordFile, read_records, write_record
 from laywright.laminate.card_files import Card, card_text, corrected
 from laywright.laminate.materials import Materials, gather_cards, load_materials
 from laywright.laminate.own_cards import drop_card, keep_card
-from laywright.mould.printer import Printer, load_printers, save_printer
+from laywright.mould.tiles.printer import Printer, load_printers, save_printer
 from laywright.saving import write_beside
 
 __all__ = [

@@ -3,12 +3,12 @@
 import math
 
 import shapes
-from laywright.cloth.pattern import PatternSettings
-from laywright.cloth.roll import RollSettings
+from laywright.cloth.patterns.pattern import PatternSettings
+from laywright.cloth.roll.roll import RollSettings
 from laywright.job import Job
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Layup, Ply
-from laywright.mould.printer import load_printers
+from laywright.mould.tiles.printer import load_printers
 
 __all__ = ["hatch"]
 

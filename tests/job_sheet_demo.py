@@ -13,14 +13,15 @@ from laywright.files.solid import Solid
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Layup, Ply, Process
-from laywright.shop.bench import BenchFacts, BenchSettings, RollUse, plan_bench
-from laywright.shop.coupon_plan import plan_coupons
-from laywright.shop.cure import plan_cure
-from laywright.shop.cure_settings import CureSettings
-from laywright.shop.mix import MixSettings, PlyCloth, plan_mix
+from laywright.shop.bench.bench import BenchFacts, BenchSettings, RollUse, plan_bench
+from laywright.shop.bench.shopping import read_prices
+from laywright.shop.bench.trim import EdgeFacts
+from laywright.shop.coupons.coupon_plan import plan_coupons
+from laywright.shop.curing.cure import plan_cure
+from laywright.shop.curing.cure_settings import CureSettings
+from laywright.shop.mixing.mix import MixSettings, PlyCloth, plan_mix
 from laywright.shop.plan import ShopPlan
-from laywright.shop.shopping import read_prices
-from laywright.shop.traveller import (
+from laywright.shop.sheet.traveller import (
     LaminateSummary,
     PartSummary,
     PatternLine,
@@ -30,7 +31,6 @@ from laywright.shop.traveller import (
     TileLine,
     TileSummary,
 )
-from laywright.shop.trim import EdgeFacts
 
 __all__ = ["inputs", "texts_on"]
 

@@ -10,25 +10,25 @@ from contextlib import suppress
 from pathlib import Path
 
 from laywright import values
-from laywright.cloth.cut_text import cut_from_text
-from laywright.cloth.margins import side_margin
-from laywright.cloth.pattern import PatternSet
-from laywright.cloth.roll import RollPlan
-from laywright.cloth.roll_settings import Fault, Offcut, roll_width
+from laywright.cloth.cuts.cut_text import cut_from_text
+from laywright.cloth.patterns.margins import side_margin
+from laywright.cloth.patterns.pattern import PatternSet
+from laywright.cloth.roll.roll import RollPlan
+from laywright.cloth.roll.roll_settings import Fault, Offcut, roll_width
 from laywright.errors import LaywrightError
 from laywright.files.number_table import read_number_table
 from laywright.job.description import read_job
 from laywright.job.records import read_records
 from laywright.laminate.card_files import read_cards
 from laywright.laminate.laminate import Laminate
-from laywright.mould.body import MouldBody
-from laywright.mould.printer import load_printers
-from laywright.mould.tiles import TileSet
-from laywright.shop.coupon import CouponSet
+from laywright.mould.body.body import MouldBody
+from laywright.mould.tiles.printer import load_printers
+from laywright.mould.tiles.tiles import TileSet
+from laywright.shop.bench.shopping import read_prices
+from laywright.shop.bench.timeline import WorkingDay
+from laywright.shop.coupons.coupon import CouponSet
 from laywright.shop.plan import ShopPlan
-from laywright.shop.shopping import read_prices
-from laywright.shop.timeline import WorkingDay
-from laywright.shop.traveller import JobSheet
+from laywright.shop.sheet.traveller import JobSheet
 from laywright.surface.read import read_mesh
 from laywright.surface.repair import RepairSettings
 

@@ -8,21 +8,21 @@ import zlib
 import pytest
 
 from doc_reading import CHECKOUT, CORE, DOCS, WORKBENCH, prose, without_blocks
-from laywright.cloth.cuts import CutSettings
-from laywright.cloth.fabric import fabric_for
+from laywright.cloth.cuts.cuts import CutSettings
+from laywright.cloth.drape.fabric import fabric_for
 from laywright.laminate.constituents import Weave
 from laywright.laminate.knock_downs import usual_knock_downs
 from laywright.laminate.plies import Process, usual_resin_share
-from laywright.mould.piece_settings import PieceSettings
-from laywright.mould.settings import Inside, MouldSettings
-from laywright.mould.wanted_draft import LAYER_RIDGE, MouldFinish, wanted_draft
-from laywright.shop.bag import BagSettings
-from laywright.shop.coupon_plan import SpanRule
-from laywright.shop.cups import COARSE
-from laywright.shop.cure_settings import MOULD_MARGIN, CureSettings
-from laywright.shop.mix_words import RULE_SPAN
-from laywright.shop.record_words import BAND
-from laywright.shop.release_coats import CoatingSettings
+from laywright.mould.body.piece_settings import PieceSettings
+from laywright.mould.body.settings import Inside, MouldSettings
+from laywright.mould.release.wanted_draft import LAYER_RIDGE, MouldFinish, wanted_draft
+from laywright.shop.bench.bag import BagSettings
+from laywright.shop.bench.release_coats import CoatingSettings
+from laywright.shop.coupons.coupon_plan import SpanRule
+from laywright.shop.curing.cure_settings import MOULD_MARGIN, CureSettings
+from laywright.shop.mixing.cups import COARSE
+from laywright.shop.mixing.mix_words import RULE_SPAN
+from laywright.shop.record.record_words import BAND
 
 PAGES = sorted(DOCS.rglob("*.md"))
 STAGES = sorted((DOCS / "stages").glob("*.md"))

@@ -163,7 +163,7 @@ def test_the_python_on_the_page_runs(folder, monkeypatch):
 
 def test_cards_on_the_pages_are_read():
     from laywright.laminate.card_files import parse_card
-    from laywright.mould.printer import load_printers
+    from laywright.mould.tiles.printer import load_printers
 
     (cloth,) = blocks((DOCS / "stages" / "layup.md").read_text("utf-8"), "toml")
     assert parse_card(cloth, "layup.md").name == "E-glass plain weave 163 g/m^2"

@@ -11,7 +11,7 @@ from freecad.laywright import preferences
 from freecad.laywright.examples import open_example
 from freecad.laywright.objects.job import add_stage, stage_objects
 from freecad.laywright.panels.card_window import CardWindow
-from laywright.cloth.cuts import Propose
+from laywright.cloth.cuts.cuts import Propose
 
 __all__ = ["cards", "darts", "parted_mould", "scan"]
 

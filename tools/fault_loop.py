@@ -28,7 +28,7 @@ from pathlib import Path
 import faults
 from job_demo import hatch
 from laywright import values
-from laywright.cloth.pattern import PatternSettings
+from laywright.cloth.patterns.pattern import PatternSettings
 from laywright.errors import Cancelled, LaywrightError
 from laywright.files.stl import stl_bytes
 from laywright.job import run

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from checks import reference
-from laywright.shop.bending import (
+from laywright.shop.coupons.bending import (
     ChordWindow,
     apparent_modulus_ratio,
     bending_modulus,
@@ -16,7 +16,7 @@ from laywright.shop.bending import (
     bending_stress_iso_14125,
     chord_modulus,
 )
-from laywright.shop.hardness import HardnessScale, hardness_remarks
+from laywright.shop.record.hardness import HardnessScale, hardness_remarks
 
 
 def test_cpn_01_three_point_bending():

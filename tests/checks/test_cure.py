@@ -6,10 +6,9 @@ import dataclasses
 
 from checks import reference
 from laywright.laminate.materials import load_materials
-from laywright.shop.cups import pot_life
-from laywright.shop.cure import plan_cure
-from laywright.shop.cure_settings import CureSettings, Support
-from laywright.shop.growth import shrinkage_scale, thermal_growth
+from laywright.shop.curing.cure import plan_cure
+from laywright.shop.curing.cure_settings import CureSettings, Support
+from laywright.shop.curing.growth import shrinkage_scale, thermal_growth
 from laywright.shop.kinetics import (
     activation_energy,
     adiabatic_rise,
@@ -20,6 +19,7 @@ from laywright.shop.kinetics import (
     rate_ratio,
     time_at,
 )
+from laywright.shop.mixing.cups import pot_life
 
 RESIN = load_materials().resin("Laminating epoxy, slow hardener")
 

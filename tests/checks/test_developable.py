@@ -1,7 +1,7 @@
 """Flattening of surfaces that unroll, against their closed forms.
 
-Flat coordinates come from `laywright.cloth.flatten`; lengths and areas of smooth surfaces from
-two or more meshes by Richardson's extrapolation, because facets cut chords.
+Flat coordinates come from `laywright.cloth.drape.flatten`; lengths and areas of smooth surfaces
+from two or more meshes by Richardson's extrapolation, because facets cut chords.
 """
 
 import math
@@ -12,7 +12,7 @@ import pytest
 
 import shapes
 from checks.reference import agree, row
-from laywright.cloth.flatten import flatten
+from laywright.cloth.drape.flatten import flatten
 from laywright.surface.triangles import Surface
 
 

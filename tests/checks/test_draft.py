@@ -9,7 +9,7 @@ import pytest
 
 import shapes
 from checks.reference import agree, row
-from laywright.mould.release import BELOW_DRAFT, GOOD, UNDERCUT, ReleaseSettings, release_of
+from laywright.mould.release.release import BELOW_DRAFT, GOOD, UNDERCUT, ReleaseSettings, release_of
 
 UP = (0.0, 0.0, 1.0)
 

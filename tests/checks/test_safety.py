@@ -11,8 +11,8 @@ from checks import reference
 from job_sheet_demo import inputs, texts_on
 from laywright.files.html import html_bytes
 from laywright.files.pdf import pdf_bytes
-from laywright.shop.drop_test import drop_height, impact_speed
-from laywright.shop.traveller import make_sheet
+from laywright.shop.coupons.drop_test import drop_height, impact_speed
+from laywright.shop.sheet.traveller import make_sheet
 from pdf_reading import texts_of
 
 CORE = Path(__file__).parents[2] / "core" / "laywright"

@@ -7,10 +7,10 @@ import pytest
 
 import shapes
 from checks.reference import agree, row
-from laywright.mould.cells import cell_block, cells_of, places
-from laywright.mould.cuts import CutPlan, fewest_counts
 from laywright.mould.solid import from_manifold, to_manifold
-from laywright.mould.tile import TileSettings
+from laywright.mould.tiles.cells import cell_block, cells_of, places
+from laywright.mould.tiles.cuts import CutPlan, fewest_counts
+from laywright.mould.tiles.tile import TileSettings
 
 NAMES = ("part", "seam")
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from checks import reference
-from laywright.shop.statistics import (
+from laywright.shop.coupons.statistics import (
     A_BASIS,
     B_BASIS,
     Basis,

@@ -13,11 +13,11 @@ import trimesh
 import shapes
 from laywright.files.solid import Solid
 from laywright.files.threemf import three_mf_bytes
-from laywright.mould.body import build_body
-from laywright.mould.joint import JointKind
-from laywright.mould.printer import Printer
+from laywright.mould.body.body import build_body
 from laywright.mould.solid import joined, to_manifold
-from laywright.mould.tiles import TileSettings, cut_tiles
+from laywright.mould.tiles.joint import JointKind
+from laywright.mould.tiles.printer import Printer
+from laywright.mould.tiles.tiles import TileSettings, cut_tiles
 from laywright.surface.distance import largest_distance
 from laywright.surface.face import MouldSide, take_face
 from laywright.surface.triangles import Surface

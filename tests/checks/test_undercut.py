@@ -10,8 +10,8 @@ import shapely
 
 import shapes
 from checks.reference import agree
-from laywright.mould.release import UNDERCUT, release_of
-from laywright.mould.smooth import share_below
+from laywright.mould.release.release import UNDERCUT, release_of
+from laywright.mould.release.smooth import share_below
 from laywright.mould.solid import block, from_manifold, joined
 
 UP = (0.0, 0.0, 1.0)

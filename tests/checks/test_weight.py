@@ -13,8 +13,8 @@ from laywright.laminate.micromechanics import (
     ply_thickness,
 )
 from laywright.laminate.plies import Layup, Ply
-from laywright.shop.fibre_content import by_burning
-from laywright.shop.mix import MixSettings, PlyCloth, plan_mix
+from laywright.shop.mixing.mix import MixSettings, PlyCloth, plan_mix
+from laywright.shop.record.fibre_content import by_burning
 
 MATERIALS = load_materials()
 RESIN = MATERIALS.resin("Laminating epoxy, slow hardener")

@@ -7,7 +7,7 @@ import Part
 import pytest
 
 from freecad.laywright.objects.job import add_stage
-from laywright.cloth.cuts import Propose
+from laywright.cloth.cuts.cuts import Propose
 
 pytestmark = pytest.mark.freecad
 

@@ -12,8 +12,8 @@ from freecad.laywright.objects.coupon_test import (
 from freecad.laywright.objects.job import add_stage
 from laywright.errors import FileError, InputError, MaterialError
 from laywright.laminate.materials import load_materials
-from laywright.shop.coupon import Ending
-from laywright.shop.coupon_records import ReadingColumns
+from laywright.shop.coupons.coupon import Ending
+from laywright.shop.coupons.coupon_records import ReadingColumns
 
 pytestmark = pytest.mark.freecad
 

@@ -4,7 +4,7 @@ import FreeCAD
 import pytest
 
 from freecad.laywright import preferences
-from laywright.mould.printer import Printer
+from laywright.mould.tiles.printer import Printer
 
 pytestmark = pytest.mark.freecad
 

@@ -10,7 +10,7 @@ from freecad.laywright import preferences
 from freecad.laywright.exports import export_job
 from freecad.laywright.objects.job import add_stage
 from freecad.laywright.staleness import stale
-from laywright.mould.printer import load_printers
+from laywright.mould.tiles.printer import load_printers
 from laywright.stage import Stage
 
 pytestmark = pytest.mark.freecad

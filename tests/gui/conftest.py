@@ -57,7 +57,7 @@ def quick_drape():
     from dataclasses import replace
 
     from freecad.laywright.objects.cloth_patterns import ClothPatternsObject
-    from laywright.cloth.pattern import PatternSettings
+    from laywright.cloth.patterns.pattern import PatternSettings
 
     with pytest.MonkeyPatch.context() as patch:
         inputs = ClothPatternsObject.inputs

@@ -10,7 +10,7 @@ from robot import VERSION, close_all, picture, pump
 
 from freecad.laywright.objects.job import add_stage
 from freecad.laywright.qt import QtWidgets
-from laywright.cloth.cuts import Propose
+from laywright.cloth.cuts.cuts import Propose
 
 pytestmark = pytest.mark.gui
 

@@ -8,7 +8,7 @@ from robot import VERSION, cut_off, grabbed, later, opened, pump, stages_in
 from freecad.laywright import preferences
 from freecad.laywright.qt import QtCore, QtWidgets
 from laywright.files.scale import Ramp, shades
-from laywright.mould.printer import load_printers
+from laywright.mould.tiles.printer import load_printers
 
 pytestmark = pytest.mark.gui
 

@@ -8,7 +8,7 @@ from scipy.spatial import cKDTree
 
 import shapes
 from job_demo import hatch
-from laywright.cloth.pattern import PatternSettings, make_patterns
+from laywright.cloth.patterns.pattern import PatternSettings, make_patterns
 from laywright.errors import InputError
 from laywright.files.shell_deck import shell_deck
 from laywright.job.analysis import AnalysisSettings, EdgeHold, shell_model

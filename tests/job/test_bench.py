@@ -8,8 +8,8 @@ from job_demo import hatch
 from laywright.job import run
 from laywright.job.bench import bench_facts
 from laywright.job.links import with_mould_of
-from laywright.mould.printer import load_printers
-from laywright.shop.cure_settings import CureSettings
+from laywright.mould.tiles.printer import load_printers
+from laywright.shop.curing.cure_settings import CureSettings
 from laywright.shop.plan import ShopSettings
 
 

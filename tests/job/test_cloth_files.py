@@ -9,8 +9,8 @@ import trimesh
 from shapely.geometry import Polygon
 
 from job_demo import hatch
-from laywright.cloth.pattern import PatternSettings
-from laywright.cloth.roll import RollSettings, placed_outline
+from laywright.cloth.patterns.pattern import PatternSettings
+from laywright.cloth.roll.roll import RollSettings, placed_outline
 from laywright.files.drawing import Label
 from laywright.files.paper import Paper
 from laywright.job import run

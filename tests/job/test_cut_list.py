@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 
 from cloth_demo import TWILL, hatch_patterns
-from laywright.cloth.roll import Offcut, RollSettings, placed_outline, plan_roll
+from laywright.cloth.roll.roll import Offcut, RollSettings, placed_outline, plan_roll
 from laywright.job.cut_list import cut_lines, cut_table, landing_lines, roll_lines
 
 PLAN = plan_roll(hatch_patterns(), RollSettings(seconds=0.0, offcuts=(Offcut(TWILL, 600, 450),)))

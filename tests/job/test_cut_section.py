@@ -4,7 +4,7 @@ import math
 
 import pytest
 
-from laywright.cloth.cuts import Answer, Cut, CutSettings, Joint, Propose
+from laywright.cloth.cuts.cuts import Answer, Cut, CutSettings, Joint, Propose
 from laywright.errors import InputError, LimitError
 from laywright.job.cut_section import read_cuts
 

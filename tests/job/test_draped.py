@@ -7,7 +7,7 @@ import pytest
 
 import shapes
 from job_demo import hatch
-from laywright.cloth.pattern import PatternSettings, make_patterns
+from laywright.cloth.patterns.pattern import PatternSettings, make_patterns
 from laywright.job.draped import draped_places
 from laywright.laminate.laminate import analyse
 from laywright.laminate.local import local_laminate

@@ -15,7 +15,7 @@ import pytest
 import faults
 from job_demo import hatch
 from laywright import values
-from laywright.cloth.pattern import PatternSettings
+from laywright.cloth.patterns.pattern import PatternSettings
 from laywright.errors import Cancelled, LaywrightError
 from laywright.job import run
 

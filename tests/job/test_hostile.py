@@ -10,11 +10,11 @@ import pytest
 
 import hostile
 from job_demo import hatch
-from laywright.cloth.pattern import PatternSettings
+from laywright.cloth.patterns.pattern import PatternSettings
 from laywright.errors import LaywrightError
 from laywright.job import run
-from laywright.mould.printer import load_printers
-from laywright.shop.mix import MixSettings
+from laywright.mould.tiles.printer import load_printers
+from laywright.shop.mixing.mix import MixSettings
 from laywright.shop.plan import ShopSettings
 
 _SECONDS = 300

@@ -3,12 +3,12 @@ from __future__ import annotations
 import pytest
 
 from job_demo import hatch
-from laywright.cloth.pattern import PatternSettings, make_patterns
+from laywright.cloth.patterns.pattern import PatternSettings, make_patterns
 from laywright.job.laminate_page import laminate_details
 from laywright.laminate.laminate import analyse
 from laywright.laminate.loading import Loading
 from laywright.laminate.loads import LoadCase
-from laywright.shop.laminate_station import laminate_station
+from laywright.shop.sheet.laminate_station import laminate_station
 from laywright.surface.face import take_face
 
 

@@ -8,16 +8,16 @@ import pytest
 
 import shapes
 from job_demo import hatch
-from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
+from laywright.cloth.patterns.pattern import PatternSet, PatternSettings, make_patterns
 from laywright.job.links import ply_cloths, with_closing
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Core
 from laywright.laminate.spring_in import closing_share
-from laywright.mould.as_printed import compensations_of
-from laywright.mould.compensation import Allowances
-from laywright.mould.settings import MouldSettings
-from laywright.shop.cure_settings import CureSettings
+from laywright.mould.body.as_printed import compensations_of
+from laywright.mould.body.compensation import Allowances
+from laywright.mould.body.settings import MouldSettings
+from laywright.shop.curing.cure_settings import CureSettings
 from laywright.surface.bends import bends_of
 from laywright.surface.face import take_face
 from laywright.surface.opened import open_bends

@@ -8,8 +8,8 @@ import pytest
 
 from laywright.errors import LaywrightError
 from laywright.job.mould_section import read_mould
-from laywright.mould.compensation import Allowance, SpringInUse
-from laywright.mould.settings import MouldBuild, MouldSettings
+from laywright.mould.body.compensation import Allowance, SpringInUse
+from laywright.mould.body.settings import MouldBuild, MouldSettings
 
 
 def test_nothing_said_gives_the_defaults():

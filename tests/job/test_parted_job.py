@@ -10,7 +10,7 @@ import trimesh
 
 import shapes
 from job_demo import hatch
-from laywright.cloth.pattern import PatternSettings
+from laywright.cloth.patterns.pattern import PatternSettings
 from laywright.job import files_of, run
 
 

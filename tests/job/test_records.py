@@ -16,10 +16,10 @@ from laywright.job.records import (
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Layup, Ply
-from laywright.shop.cure_settings import CureSettings
-from laywright.shop.mix import PlyCloth
+from laywright.shop.curing.cure_settings import CureSettings
+from laywright.shop.mixing.mix import PlyCloth
 from laywright.shop.plan import ShopSettings, plan_shop
-from laywright.shop.record import Readings, weigh_in
+from laywright.shop.record.record import Readings, weigh_in
 
 MATERIALS = load_materials()
 CLOTH = MATERIALS.cloth("E-glass twill weave 200 g/m^2")

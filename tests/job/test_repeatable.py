@@ -24,10 +24,10 @@ from pathlib import Path
 sys.path[:0] = [{core!r}, {tests!r}]
 import faults
 from job_demo import hatch
-from laywright.cloth.pattern import PatternSettings
+from laywright.cloth.patterns.pattern import PatternSettings
 from laywright.job import files_of, run, write_files
 from laywright.job.analysis import AnalysisSettings
-from laywright.shop.bench import TrimGuide
+from laywright.shop.bench.bench import TrimGuide
 
 out = Path(sys.argv[1])
 job = hatch(patterns=PatternSettings(triangles=1500), analysis=AnalysisSettings())

@@ -2,7 +2,7 @@
 
 import pytest
 
-from laywright.cloth.roll import Fault, Offcut, RollSettings, TurnOver, WidePatterns
+from laywright.cloth.roll.roll import Fault, Offcut, RollSettings, TurnOver, WidePatterns
 from laywright.errors import LaywrightError
 from laywright.job.roll_section import read_roll
 

@@ -10,7 +10,7 @@ from laywright.files.pdf import pdf_bytes
 from laywright.job import run
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Layup, Ply
-from laywright.shop.cure_settings import CureSettings
+from laywright.shop.curing.cure_settings import CureSettings
 from laywright.shop.plan import ShopSettings
 from pdf_reading import texts_of
 

@@ -9,14 +9,14 @@ import pytest
 from laywright.errors import InputError
 from laywright.job import shop_section
 from laywright.job.shop_section import SHOP_SECTIONS, read_bench, read_shop
-from laywright.shop.bag import BagStyle
-from laywright.shop.bench import BenchSettings, TrimGuide
-from laywright.shop.coupon_plan import CouponSettings, SpanRule
-from laywright.shop.cure_settings import Support
+from laywright.shop.bench.bag import BagStyle
+from laywright.shop.bench.bench import BenchSettings, TrimGuide
+from laywright.shop.bench.release_coats import MouldState, ReleaseAgent
+from laywright.shop.bench.shopping import Price
+from laywright.shop.coupons.coupon_plan import CouponSettings, SpanRule
+from laywright.shop.curing.cure_settings import Support
+from laywright.shop.curing.profile import TimeRule
 from laywright.shop.plan import ShopSettings
-from laywright.shop.profile import TimeRule
-from laywright.shop.release_coats import MouldState, ReleaseAgent
-from laywright.shop.shopping import Price
 
 
 def test_nothing_said_gives_the_defaults():

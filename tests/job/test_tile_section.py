@@ -9,11 +9,11 @@ import pytest
 
 from laywright.errors import FileError, InputError, LaywrightError
 from laywright.job.tile_section import read_printer, read_tiles
-from laywright.mould.cuts import PrintPose
-from laywright.mould.joint import JointKind
-from laywright.mould.printer import Printer, load_printers, save_printer
-from laywright.mould.tile import TileSettings
-from laywright.mould.wishes import CutWishes
+from laywright.mould.tiles.cuts import PrintPose
+from laywright.mould.tiles.joint import JointKind
+from laywright.mould.tiles.printer import Printer, load_printers, save_printer
+from laywright.mould.tiles.tile import TileSettings
+from laywright.mould.tiles.wishes import CutWishes
 
 MEDIUM = "Medium, 220 x 220 x 250 mm"
 

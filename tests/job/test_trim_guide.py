@@ -6,7 +6,7 @@ from laywright.files.drawing import Label
 from laywright.job import files_of, run
 from laywright.job.job import JobResult
 from laywright.job.trim_guide import trim_paper, trim_ring
-from laywright.shop.bench import BenchSettings, TrimGuide
+from laywright.shop.bench.bench import BenchSettings, TrimGuide
 from laywright.surface.distance import distances
 
 

@@ -8,8 +8,8 @@ import pytest
 
 import shapes
 from job_demo import hatch
-from laywright.cloth.datum import Datum
-from laywright.cloth.pattern import PatternSettings, make_patterns
+from laywright.cloth.drape.datum import Datum
+from laywright.cloth.patterns.pattern import PatternSettings, make_patterns
 from laywright.files.html import html_bytes
 from laywright.job import run
 from laywright.job.analysis import shell_model
@@ -22,7 +22,7 @@ from laywright.laminate.laminate import analyse
 from laywright.laminate.local import local_laminate
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Layup, Ply
-from laywright.shop.mix_settings import MixSettings
+from laywright.shop.mixing.mix_settings import MixSettings
 from laywright.shop.plan import ShopSettings
 from laywright.surface.face import LaminateSide, MouldSide, take_face
 

@@ -8,8 +8,8 @@ import numpy as np
 import pytest
 import shapely
 
-from laywright.mould.joints import sections
 from laywright.mould.marks import ARROW, AWAY, drawn, engraving, strokes
+from laywright.mould.tiles.joints import sections
 
 
 def test_every_letter_is_there_and_no_two_are_alike():

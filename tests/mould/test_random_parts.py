@@ -9,8 +9,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import shapes
-from laywright.mould.body import build_body
-from laywright.mould.settings import Edge, Inside, MouldBuild, MouldSettings
+from laywright.mould.body.body import build_body
+from laywright.mould.body.settings import Edge, Inside, MouldBuild, MouldSettings
 from laywright.surface.face import LaminateSide, MouldSide, take_face
 from laywright.tolerances import TOLERANCES
 

@@ -6,10 +6,10 @@ from laywright.errors import InputError
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Layup, Ply
-from laywright.shop.coupon_plan import CouponSettings
-from laywright.shop.cure import plan_cure
-from laywright.shop.cure_settings import CureSettings
-from laywright.shop.mix import MixSettings, PlyCloth
+from laywright.shop.coupons.coupon_plan import CouponSettings
+from laywright.shop.curing.cure import plan_cure
+from laywright.shop.curing.cure_settings import CureSettings
+from laywright.shop.mixing.mix import MixSettings, PlyCloth
 from laywright.shop.plan import ShopPlan, ShopSettings, plan_shop
 from laywright.values import pack, unpack
 

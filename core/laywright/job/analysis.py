@@ -9,8 +9,8 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from laywright.arrays import FloatArray, IntArray
-from laywright.cloth.even_mesh import even_mesh, spacing_for
-from laywright.cloth.pattern import PatternSet
+from laywright.cloth.drape.even_mesh import even_mesh, spacing_for
+from laywright.cloth.patterns.pattern import PatternSet
 from laywright.errors import InputError
 from laywright.files.shell_deck import Hold, LayerMaterial, ShellLayer, ShellModel
 from laywright.job.draped import yarns_of

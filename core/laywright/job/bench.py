@@ -5,16 +5,16 @@ from __future__ import annotations
 import numpy as np
 
 from laywright.arrays import FloatArray
-from laywright.cloth.pattern import PatternSet
-from laywright.cloth.roll import RollPlan
+from laywright.cloth.patterns.pattern import PatternSet
+from laywright.cloth.roll.roll import RollPlan
 from laywright.laminate.laminate import Laminate
 from laywright.laminate.materials import FibreKind
-from laywright.mould.body import MouldBody
-from laywright.mould.printer import load_printers
-from laywright.mould.tiles import TileSet
-from laywright.shop.bench import BenchFacts, RollUse
-from laywright.shop.summaries import CoreLine
-from laywright.shop.trim import EdgeFacts
+from laywright.mould.body.body import MouldBody
+from laywright.mould.tiles.printer import load_printers
+from laywright.mould.tiles.tiles import TileSet
+from laywright.shop.bench.bench import BenchFacts, RollUse
+from laywright.shop.bench.summaries import CoreLine
+from laywright.shop.bench.trim import EdgeFacts
 from laywright.surface.double_curvature import double_curvature
 from laywright.surface.face import MouldedFace
 

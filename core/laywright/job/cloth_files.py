@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from laywright.cloth.alike import alike_groups
-from laywright.cloth.pattern import Pattern
-from laywright.cloth.pattern_drawing import pattern_drawing
-from laywright.cloth.roll_drawing import roll_drawing
-from laywright.cloth.roll_layout import RollPlan
+from laywright.cloth.patterns.alike import alike_groups
+from laywright.cloth.patterns.pattern import Pattern
+from laywright.cloth.patterns.pattern_drawing import pattern_drawing
+from laywright.cloth.roll.roll_drawing import roll_drawing
+from laywright.cloth.roll.roll_layout import RollPlan
 from laywright.file_names import safe_names
 from laywright.files.drawing import Drawing
 from laywright.files.dxf import dxf_bytes

@@ -7,12 +7,12 @@ from collections.abc import Sequence
 import numpy as np
 
 from laywright.arrays import Vector
-from laywright.cloth.landing import landings
-from laywright.cloth.pattern import Pattern, PatternSet
-from laywright.cloth.roll_drawing import roll_drawing
-from laywright.cloth.roll_layout import RollLayout, RollPlan, placed_outline
+from laywright.cloth.patterns.landing import landings
+from laywright.cloth.patterns.pattern import Pattern, PatternSet
+from laywright.cloth.roll.roll_drawing import roll_drawing
+from laywright.cloth.roll.roll_layout import RollLayout, RollPlan, placed_outline
 from laywright.files.csv import csv_bytes
-from laywright.shop.roll_summary import CutLine, LandingLine, RollLine
+from laywright.shop.bench.roll_summary import CutLine, LandingLine, RollLine
 
 __all__ = ["cut_lines", "cut_table", "landing_lines", "roll_lines"]
 

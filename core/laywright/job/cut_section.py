@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from laywright.cloth.cuts import Answer, Cut, CutSettings, Joint
+from laywright.cloth.cuts.cuts import Answer, Cut, CutSettings, Joint
 from laywright.errors import InputError
 from laywright.job.sections import Section, choice, only
 from laywright.job.setting_values import settings_of, vector_of

@@ -11,9 +11,9 @@ from dataclasses import replace
 from pathlib import Path
 
 from laywright.arrays import Vector
-from laywright.cloth.datum import Datum
-from laywright.cloth.fabric import Sheeting
-from laywright.cloth.pattern import PatternSettings
+from laywright.cloth.drape.datum import Datum
+from laywright.cloth.drape.fabric import Sheeting
+from laywright.cloth.patterns.pattern import PatternSettings
 from laywright.errors import FileError, InputError
 from laywright.job.analysis import AnalysisSettings
 from laywright.job.cut_section import read_cuts
@@ -28,7 +28,7 @@ from laywright.job.setting_values import section_of, settings_of, vector_of
 from laywright.job.shop_section import SHOP_SECTIONS, read_bench, read_shop
 from laywright.job.tile_section import read_printer, read_tiles
 from laywright.laminate.materials import load_materials
-from laywright.mould.release import ReleaseSettings
+from laywright.mould.release.release import ReleaseSettings
 from laywright.surface.face import LaminateSide, MouldSide
 
 __all__ = ["read_job"]

@@ -8,8 +8,8 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from laywright.arrays import FloatArray, IntArray
-from laywright.cloth.pattern import PatternSet
-from laywright.cloth.strain import facet_axes, jacobians, strain_from
+from laywright.cloth.drape.strain import facet_axes, jacobians, strain_from
+from laywright.cloth.patterns.pattern import PatternSet
 from laywright.laminate.local import DrapedPlaces
 from laywright.surface.triangles import Surface
 

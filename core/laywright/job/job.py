@@ -9,10 +9,10 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from laywright.arrays import Vector
-from laywright.cloth.cuts import CutSettings
-from laywright.cloth.datum import Datum
-from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
-from laywright.cloth.roll import RollPlan, RollSettings, plan_roll
+from laywright.cloth.cuts.cuts import CutSettings
+from laywright.cloth.drape.datum import Datum
+from laywright.cloth.patterns.pattern import PatternSet, PatternSettings, make_patterns
+from laywright.cloth.roll.roll import RollPlan, RollSettings, plan_roll
 from laywright.job.analysis import AnalysisSettings
 from laywright.job.links import ply_cloths, with_closing, with_mould_of
 from laywright.job.sheet import make_job_sheet
@@ -20,14 +20,14 @@ from laywright.laminate.drop_off import buildup_of
 from laywright.laminate.laminate import Laminate, analyse
 from laywright.laminate.loading import Loading
 from laywright.laminate.plies import Layup
-from laywright.mould.body import MouldBody, MouldSettings, build_body
-from laywright.mould.printer import Printer
-from laywright.mould.release import ReleaseReport, ReleaseSettings, check_release
-from laywright.mould.tiles import TileSet, TileSettings, cut_tiles
+from laywright.mould.body.body import MouldBody, MouldSettings, build_body
+from laywright.mould.release.release import ReleaseReport, ReleaseSettings, check_release
+from laywright.mould.tiles.printer import Printer
+from laywright.mould.tiles.tiles import TileSet, TileSettings, cut_tiles
 from laywright.progress import Progress, part_of, silent
-from laywright.shop.bench import BenchSettings
+from laywright.shop.bench.bench import BenchSettings
 from laywright.shop.plan import ShopPlan, ShopSettings, plan_shop
-from laywright.shop.traveller import JobSheet
+from laywright.shop.sheet.traveller import JobSheet
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide, take_face
 from laywright.surface.triangles import Surface
 from laywright.values import digest

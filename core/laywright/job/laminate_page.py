@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from laywright.cloth.pattern import PatternSet
+from laywright.cloth.patterns.pattern import PatternSet
 from laywright.errors import MaterialError
 from laywright.files.page import Table
 from laywright.job.draped import draped_places
@@ -17,7 +17,7 @@ from laywright.laminate.laminate import Laminate
 from laywright.laminate.loading import Loading
 from laywright.laminate.local import local_laminate
 from laywright.laminate.materials import load_materials
-from laywright.shop.summaries import LaminateDetails
+from laywright.shop.bench.summaries import LaminateDetails
 
 __all__ = ["laminate_details"]
 

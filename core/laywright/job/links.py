@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import dataclasses
 
-from laywright.cloth.pattern import PatternSet
+from laywright.cloth.patterns.pattern import PatternSet
 from laywright.laminate.laminate import Laminate
 from laywright.laminate.plies import Layup
 from laywright.laminate.spring_in import closing_share
-from laywright.mould.printer import Printer
-from laywright.mould.settings import MouldSettings
-from laywright.shop.cure_settings import CureSettings
-from laywright.shop.mix import PlyCloth
+from laywright.mould.body.settings import MouldSettings
+from laywright.mould.tiles.printer import Printer
+from laywright.shop.curing.cure_settings import CureSettings
+from laywright.shop.mixing.mix import PlyCloth
 from laywright.shop.plan import ShopSettings
 
 __all__ = ["ply_cloths", "with_closing", "with_mould_of"]

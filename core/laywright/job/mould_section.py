@@ -7,10 +7,10 @@ from typing import Any
 
 from laywright.job.sections import Section, choice
 from laywright.job.setting_values import section_of, settings_of
-from laywright.mould.compensation import Allowance, Allowances
-from laywright.mould.piece_settings import PieceSettings
-from laywright.mould.plastic import PlasticSettings
-from laywright.mould.settings import Edge, Feet, Inside, MouldSettings
+from laywright.mould.body.compensation import Allowance, Allowances
+from laywright.mould.body.piece_settings import PieceSettings
+from laywright.mould.body.plastic import PlasticSettings
+from laywright.mould.body.settings import Edge, Feet, Inside, MouldSettings
 
 __all__ = ["read_mould"]
 

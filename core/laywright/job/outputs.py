@@ -28,7 +28,7 @@ from laywright.job.tables import table_files
 from laywright.job.tile_files import tile_files
 from laywright.job.trim_guide import trim_paper, trim_ring
 from laywright.saving import made_folder, write_all, write_beside
-from laywright.shop.bench import TrimGuide
+from laywright.shop.bench.bench import TrimGuide
 
 __all__ = ["files_of", "freshness", "write_files"]
 

@@ -7,12 +7,12 @@ import math
 import numpy as np
 
 from laywright.arrays import FloatArray, Vector, floats
-from laywright.cloth.pattern import Pattern
+from laywright.cloth.patterns.pattern import Pattern
 from laywright.files.drawing import Drawing, Label, Line, Style
 from laywright.files.projection import picture_of_several, view_from
 from laywright.files.solid import Solid
-from laywright.mould.exploded import exploded
-from laywright.mould.tiles import TileSet
+from laywright.mould.tiles.exploded import exploded
+from laywright.mould.tiles.tiles import TileSet
 
 __all__ = ["exploded_picture", "ply_picture"]
 

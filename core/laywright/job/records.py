@@ -16,8 +16,8 @@ from laywright import values
 from laywright.errors import FileError, InputError
 from laywright.file_names import safe_name
 from laywright.saving import made_folder, own_place, write_beside
-from laywright.shop.mix import PlyCloth
-from laywright.shop.record import ClothReading, Readings, Record
+from laywright.shop.mixing.mix import PlyCloth
+from laywright.shop.record.record import ClothReading, Readings, Record
 
 __all__ = [
     "Acceptance",

@@ -6,7 +6,7 @@ import dataclasses
 from collections.abc import Callable
 from typing import TypeVar
 
-from laywright.cloth.roll import Fault, Offcut, RollSettings
+from laywright.cloth.roll.roll import Fault, Offcut, RollSettings
 from laywright.errors import InputError
 from laywright.job.sections import Section
 from laywright.job.setting_values import settings_of

@@ -8,29 +8,29 @@ from enum import Enum
 from typing import Any, TypeVar, get_type_hints
 
 from laywright.arrays import Vector
-from laywright.cloth.cuts import CutSettings, Propose
-from laywright.cloth.fabric import Start
-from laywright.cloth.pattern import PatternSettings
-from laywright.cloth.roll import RollSettings, TurnOver, WidePatterns
-from laywright.cloth.start_search import FindStart
+from laywright.cloth.cuts.cuts import CutSettings, Propose
+from laywright.cloth.drape.fabric import Start
+from laywright.cloth.drape.start_search import FindStart
+from laywright.cloth.patterns.pattern import PatternSettings
+from laywright.cloth.roll.roll import RollSettings, TurnOver, WidePatterns
 from laywright.errors import InputError
 from laywright.job.analysis import AnalysisSettings, EdgeHold
 from laywright.job.sections import Section, choice, only
-from laywright.mould.compensation import Allowances, SpringInUse
-from laywright.mould.piece_settings import PieceSettings
-from laywright.mould.plastic import PlasticSettings
-from laywright.mould.release import ReleaseSettings
-from laywright.mould.settings import Edge, Feet, Inside, MouldBuild, MouldSettings
+from laywright.mould.body.compensation import Allowances, SpringInUse
+from laywright.mould.body.piece_settings import PieceSettings
+from laywright.mould.body.plastic import PlasticSettings
+from laywright.mould.body.settings import Edge, Feet, Inside, MouldBuild, MouldSettings
+from laywright.mould.release.release import ReleaseSettings
 from laywright.quantities import magnitude
-from laywright.shop.bag import BagSettings, BagStyle
-from laywright.shop.coupon_plan import CouponSettings, SpanRule
-from laywright.shop.cure_settings import CureSettings, Support
-from laywright.shop.finish import FinishSettings
-from laywright.shop.mix import MixSettings
-from laywright.shop.profile import TimeRule
-from laywright.shop.release_coats import CoatingSettings, MouldState, ReleaseAgent
-from laywright.shop.strips import StripSettings
-from laywright.shop.timeline import WorkingDay
+from laywright.shop.bench.bag import BagSettings, BagStyle
+from laywright.shop.bench.finish import FinishSettings
+from laywright.shop.bench.release_coats import CoatingSettings, MouldState, ReleaseAgent
+from laywright.shop.bench.strips import StripSettings
+from laywright.shop.bench.timeline import WorkingDay
+from laywright.shop.coupons.coupon_plan import CouponSettings, SpanRule
+from laywright.shop.curing.cure_settings import CureSettings, Support
+from laywright.shop.curing.profile import TimeRule
+from laywright.shop.mixing.mix import MixSettings
 from laywright.surface.repair import RepairSettings
 from laywright.values import from_tree
 

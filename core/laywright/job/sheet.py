@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from laywright.arrays import Vector
-from laywright.cloth.landing import landing_drawing
-from laywright.cloth.pattern import PatternSet
-from laywright.cloth.pattern_drawing import pattern_drawing
-from laywright.cloth.roll import RollPlan
+from laywright.cloth.patterns.landing import landing_drawing
+from laywright.cloth.patterns.pattern import PatternSet
+from laywright.cloth.patterns.pattern_drawing import pattern_drawing
+from laywright.cloth.roll.roll import RollPlan
 from laywright.files.projection import picture
 from laywright.job.bench import bench_facts, core_line
 from laywright.job.cut_list import landing_lines, roll_lines
@@ -18,12 +18,11 @@ from laywright.job.zones import zones_of
 from laywright.laminate.extents import extent_text
 from laywright.laminate.laminate import Laminate
 from laywright.laminate.loading import Loading
-from laywright.mould.body import MouldBody
-from laywright.mould.release import ReleaseReport
-from laywright.mould.tiles import TileSet
-from laywright.shop.bench import BenchSettings, plan_bench
-from laywright.shop.plan import ShopPlan
-from laywright.shop.summaries import (
+from laywright.mould.body.body import MouldBody
+from laywright.mould.release.release import ReleaseReport
+from laywright.mould.tiles.tiles import TileSet
+from laywright.shop.bench.bench import BenchSettings, plan_bench
+from laywright.shop.bench.summaries import (
     LaminateSummary,
     PartSummary,
     PatternLine,
@@ -34,7 +33,8 @@ from laywright.shop.summaries import (
     TileSummary,
     ZoneLine,
 )
-from laywright.shop.traveller import JobSheet, make_sheet, version_code
+from laywright.shop.plan import ShopPlan
+from laywright.shop.sheet.traveller import JobSheet, make_sheet, version_code
 from laywright.stage import stage
 from laywright.surface.face import MouldedFace
 from laywright.surface.triangles import Surface

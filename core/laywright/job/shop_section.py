@@ -35,17 +35,17 @@ from laywright.errors import InputError
 from laywright.job.sections import Section, choice, only
 from laywright.job.setting_values import section_of, settings_of
 from laywright.quantities import magnitude
-from laywright.shop.bag import BagSettings
-from laywright.shop.bench import BenchSettings, TrimGuide
-from laywright.shop.coupon_plan import CouponSettings
-from laywright.shop.cure_settings import CureSettings
-from laywright.shop.finish import FinishSettings
-from laywright.shop.mix import MixSettings
+from laywright.shop.bench.bag import BagSettings
+from laywright.shop.bench.bench import BenchSettings, TrimGuide
+from laywright.shop.bench.finish import FinishSettings
+from laywright.shop.bench.release_coats import CoatingSettings
+from laywright.shop.bench.shopping import read_prices
+from laywright.shop.bench.strips import StripSettings
+from laywright.shop.bench.timeline import WorkingDay
+from laywright.shop.coupons.coupon_plan import CouponSettings
+from laywright.shop.curing.cure_settings import CureSettings
+from laywright.shop.mixing.mix import MixSettings
 from laywright.shop.plan import ShopSettings
-from laywright.shop.release_coats import CoatingSettings
-from laywright.shop.shopping import read_prices
-from laywright.shop.strips import StripSettings
-from laywright.shop.timeline import WorkingDay
 
 __all__ = ["SHOP_SECTIONS", "read_bench", "read_shop"]
 

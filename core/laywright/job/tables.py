@@ -12,7 +12,7 @@ from laywright.job.links import ply_cloths
 from laywright.job.tile_files import tile_tables
 from laywright.job.zones import zone_csv, zones_of
 from laywright.laminate.extents import extent_text
-from laywright.shop.timeline import clock_text
+from laywright.shop.bench.timeline import clock_text
 
 __all__ = ["table_files"]
 

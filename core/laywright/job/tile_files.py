@@ -7,7 +7,7 @@ from laywright.files.csv import Cell, csv_bytes
 from laywright.files.solid import Solid
 from laywright.files.stl import stl_bytes
 from laywright.files.threemf import three_mf_bytes
-from laywright.mould.tile import Tile, TileSet
+from laywright.mould.tiles.tile import Tile, TileSet
 
 __all__ = ["tile_files", "tile_tables", "tile_words"]
 

@@ -9,11 +9,11 @@ from typing import Any
 from laywright.errors import InputError
 from laywright.job.sections import Section, choice, only
 from laywright.job.setting_values import section_of
-from laywright.mould.cuts import PrintPose
-from laywright.mould.joint import JointKind
-from laywright.mould.printer import CARD_KEYS, Printer, load_printers, printer_of
-from laywright.mould.tile import TileSettings
-from laywright.mould.wishes import CutWishes
+from laywright.mould.tiles.cuts import PrintPose
+from laywright.mould.tiles.joint import JointKind
+from laywright.mould.tiles.printer import CARD_KEYS, Printer, load_printers, printer_of
+from laywright.mould.tiles.tile import TileSettings
+from laywright.mould.tiles.wishes import CutWishes
 from laywright.quantities import magnitude
 
 __all__ = ["read_printer", "read_tiles"]

@@ -12,8 +12,8 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from laywright.arrays import FloatArray, IntArray, ints
-from laywright.cloth.lay import DrapedPly
-from laywright.cloth.pattern import Pattern
+from laywright.cloth.patterns.pattern import Pattern
+from laywright.cloth.plies.lay import DrapedPly
 from laywright.errors import GeometryError
 from laywright.files.drawing import Drawing, Label, Line, Style
 from laywright.surface.offset import offset

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from laywright.cloth.pattern import PatternSet
+from laywright.cloth.patterns.pattern import PatternSet
 from laywright.files.csv import csv_bytes
 from laywright.files.page import Table
 from laywright.laminate.laminate import Laminate

@@ -8,10 +8,10 @@ from dataclasses import dataclass, field
 
 from laywright.errors import InputError
 from laywright.laminate.laminate import Laminate
-from laywright.shop.coupon_plan import CouponPlan, CouponSettings, plan_coupons
-from laywright.shop.cure import CurePlan, plan_cure
-from laywright.shop.cure_settings import CureSettings
-from laywright.shop.mix import MixPlan, MixSettings, PlyCloth, plan_mix
+from laywright.shop.coupons.coupon_plan import CouponPlan, CouponSettings, plan_coupons
+from laywright.shop.curing.cure import CurePlan, plan_cure
+from laywright.shop.curing.cure_settings import CureSettings
+from laywright.shop.mixing.mix import MixPlan, MixSettings, PlyCloth, plan_mix
 from laywright.stage import stage
 
 __all__ = ["ShopPlan", "ShopSettings", "plan_shop"]

@@ -11,7 +11,7 @@ from freecad.laywright.objects.weigh_in import WeighInObject, record_file
 from freecad.laywright.preferences import records_folder
 from laywright.errors import InputError
 from laywright.job.records import accepted_like, read_records
-from laywright.shop.learning import learn
+from laywright.shop.record.learning import learn
 
 __all__ = ["lessons_for", "records_folder", "records_of", "take"]
 
@@ -51,7 +51,7 @@ def take(job, learnt, names):
     Parameters
     ----------
     job : DocumentObject
-    learnt : laywright.shop.learning.Learnt
+    learnt : laywright.shop.record.learning.Learnt
     names : sequence of str
         Which of ``resin_share``, ``extra_share``, ``square_metre_minutes``, ``ply_minutes``.
     """

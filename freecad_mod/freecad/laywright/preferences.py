@@ -72,7 +72,7 @@ def usual_folder(name):
 
 def printers():
     """Return the printers by name, those of the person's folder among them."""
-    from laywright.mould.printer import load_printers
+    from laywright.mould.tiles.printer import load_printers
 
     folder = printer_folder()
     return load_printers(folder if folder.is_dir() else None)
@@ -80,7 +80,7 @@ def printers():
 
 def own_printers():
     """Return the names of the printers of the person's folder."""
-    from laywright.mould import printer
+    from laywright.mould.tiles import printer
 
     folder = printer_folder()
     return list(printer.own_printers(folder)) if folder.is_dir() else []
@@ -88,14 +88,14 @@ def own_printers():
 
 def keep_printer(printer):
     """Keep a printer's card in the person's folder, which is made where there is none."""
-    from laywright.mould.printer import save_printer
+    from laywright.mould.tiles.printer import save_printer
 
     save_printer(printer, printer_folder())
 
 
 def drop_printer(name):
     """Take the card of a printer out of the person's folder."""
-    from laywright.mould import printer
+    from laywright.mould.tiles import printer
 
     printer.drop_printer(name, printer_folder())
 

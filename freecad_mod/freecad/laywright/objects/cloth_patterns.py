@@ -5,13 +5,13 @@ from dataclasses import replace
 
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
-from laywright.cloth.cut_text import cut_from_text, laid_cut_text
-from laywright.cloth.cuts import Answer, CutSettings, Propose
-from laywright.cloth.datum import Datum
-from laywright.cloth.fabric import Sheeting
-from laywright.cloth.margins import side_margin
-from laywright.cloth.pattern import PatternSet, PatternSettings, make_patterns
-from laywright.cloth.start_search import FindStart
+from laywright.cloth.cuts.cut_text import cut_from_text, laid_cut_text
+from laywright.cloth.cuts.cuts import Answer, CutSettings, Propose
+from laywright.cloth.drape.datum import Datum
+from laywright.cloth.drape.fabric import Sheeting
+from laywright.cloth.drape.start_search import FindStart
+from laywright.cloth.patterns.margins import side_margin
+from laywright.cloth.patterns.pattern import PatternSet, PatternSettings, make_patterns
 from laywright.errors import InputError
 from laywright.job.sections import choice
 from laywright.job.zones import zones_of

@@ -9,12 +9,12 @@ from freecad.laywright.objects.kept_value import read_value, store_value
 from laywright.errors import InputError
 from laywright.files.number_table import read_number_table
 from laywright.laminate.own_cards import keep_card
-from laywright.shop.bending import ChordWindow
-from laywright.shop.coupon import CouponSet, Ending
-from laywright.shop.coupon_assessment import CouponLoading, CouponTest, assess_coupons
-from laywright.shop.coupon_cards import with_fibre_modulus, with_tension_strength
-from laywright.shop.coupon_plan import CouponSettings, SpanRule
-from laywright.shop.coupon_records import ReadingColumns, bend_coupon, tension_coupon
+from laywright.shop.coupons.bending import ChordWindow
+from laywright.shop.coupons.coupon import CouponSet, Ending
+from laywright.shop.coupons.coupon_assessment import CouponLoading, CouponTest, assess_coupons
+from laywright.shop.coupons.coupon_plan import CouponSettings, SpanRule
+from laywright.shop.coupons.coupon_records import ReadingColumns, bend_coupon, tension_coupon
+from laywright.shop.record.coupon_cards import with_fibre_modulus, with_tension_strength
 
 __all__ = ["CouponTestObject", "add_coupon", "remove_coupon", "resize_coupon", "take_measured"]
 

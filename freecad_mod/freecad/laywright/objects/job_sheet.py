@@ -10,13 +10,13 @@ from laywright.job.analysis import AnalysisSettings, EdgeHold
 from laywright.job.job import JobResult
 from laywright.job.outputs import freshness
 from laywright.job.sheet import make_job_sheet
-from laywright.shop.bag import BagSettings, BagStyle
-from laywright.shop.bench import BenchSettings, TrimGuide
-from laywright.shop.release_coats import CoatingSettings, MouldState, ReleaseAgent
-from laywright.shop.shopping import read_prices
-from laywright.shop.strips import StripSettings
-from laywright.shop.timeline import WorkingDay, clock_text
-from laywright.shop.traveller import JobSheet
+from laywright.shop.bench.bag import BagSettings, BagStyle
+from laywright.shop.bench.bench import BenchSettings, TrimGuide
+from laywright.shop.bench.release_coats import CoatingSettings, MouldState, ReleaseAgent
+from laywright.shop.bench.shopping import read_prices
+from laywright.shop.bench.strips import StripSettings
+from laywright.shop.bench.timeline import WorkingDay, clock_text
+from laywright.shop.sheet.traveller import JobSheet
 
 __all__ = ["JobSheetObject", "job_result"]
 

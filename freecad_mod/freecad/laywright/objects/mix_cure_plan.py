@@ -2,12 +2,12 @@
 
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.job.links import ply_cloths, with_mould_of
-from laywright.mould.printer import load_printers
-from laywright.shop.coupon_plan import CouponSettings, SpanRule
-from laywright.shop.cure_settings import CureSettings, Support
-from laywright.shop.mix import MixSettings
+from laywright.mould.tiles.printer import load_printers
+from laywright.shop.coupons.coupon_plan import CouponSettings, SpanRule
+from laywright.shop.curing.cure_settings import CureSettings, Support
+from laywright.shop.curing.profile import TimeRule
+from laywright.shop.mixing.mix import MixSettings
 from laywright.shop.plan import ShopPlan, ShopSettings, plan_shop
-from laywright.shop.profile import TimeRule
 
 __all__ = ["MixCurePlanObject"]
 

@@ -7,10 +7,10 @@ from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.job.sections import choice
 from laywright.laminate.drop_off import buildup_of
 from laywright.laminate.spring_in import closing_share
-from laywright.mould.body import MouldBody, build_body
-from laywright.mould.compensation import Allowance, Allowances, SpringInUse
-from laywright.mould.piece_settings import PieceSettings
-from laywright.mould.settings import Edge, Feet, Inside, MouldBuild, MouldSettings
+from laywright.mould.body.body import MouldBody, build_body
+from laywright.mould.body.compensation import Allowance, Allowances, SpringInUse
+from laywright.mould.body.piece_settings import PieceSettings
+from laywright.mould.body.settings import Edge, Feet, Inside, MouldBuild, MouldSettings
 
 __all__ = ["MouldBodyObject"]
 

@@ -5,7 +5,7 @@ import FreeCAD
 from freecad.laywright import bridge, host
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.errors import InputError
-from laywright.mould.pull import pull_along
+from laywright.mould.release.pull import pull_along
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide, take_face
 from laywright.surface.fingerprint import match
 from laywright.surface.region import named_faces, patches_at

@@ -5,11 +5,11 @@ import math
 from freecad.laywright import bridge, preferences
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.errors import InputError
-from laywright.mould.cuts import PrintPose
-from laywright.mould.exploded import exploded
-from laywright.mould.joint import JointKind
-from laywright.mould.tiles import TileSet, TileSettings, cut_tiles
-from laywright.mould.wishes import CutWishes
+from laywright.mould.tiles.cuts import PrintPose
+from laywright.mould.tiles.exploded import exploded
+from laywright.mould.tiles.joint import JointKind
+from laywright.mould.tiles.tiles import TileSet, TileSettings, cut_tiles
+from laywright.mould.tiles.wishes import CutWishes
 
 __all__ = ["PrintTilesObject"]
 

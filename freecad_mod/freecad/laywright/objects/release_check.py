@@ -4,8 +4,8 @@ import math
 
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
-from laywright.mould.release import ReleaseReport, ReleaseSettings, check_release
-from laywright.mould.wanted_draft import LAYER_RIDGE, MouldFinish, wanted_draft
+from laywright.mould.release.release import ReleaseReport, ReleaseSettings, check_release
+from laywright.mould.release.wanted_draft import LAYER_RIDGE, MouldFinish, wanted_draft
 
 __all__ = ["ReleaseCheckObject"]
 

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from freecad.laywright import bridge
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
-from laywright.cloth.roll import (
+from laywright.cloth.roll.roll import (
     Fault,
     Offcut,
     RollPlan,

@@ -10,9 +10,9 @@ from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from laywright.errors import InputError
 from laywright.job.links import ply_cloths
 from laywright.job.records import Acceptance, RecordFile, cloth_readings, write_record
-from laywright.shop.hardness import HardnessScale
-from laywright.shop.readings import Readings
-from laywright.shop.weighed_part import WeighedPart, weigh_part
+from laywright.shop.record.hardness import HardnessScale
+from laywright.shop.record.readings import Readings
+from laywright.shop.record.weighed_part import WeighedPart, weigh_part
 
 __all__ = ["NOT_WEIGHED", "WeighInObject", "keep_record", "record_file"]
 

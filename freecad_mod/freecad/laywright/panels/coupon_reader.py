@@ -9,9 +9,9 @@ from freecad.laywright.qt import QtWidgets, translate
 from freecad.laywright.translated import translated
 from laywright.errors import FileError, LaywrightError
 from laywright.files.number_table import read_number_table
-from laywright.shop.coupon import Ending
-from laywright.shop.coupon_assessment import CouponLoading
-from laywright.shop.coupon_records import (
+from laywright.shop.coupons.coupon import Ending
+from laywright.shop.coupons.coupon_assessment import CouponLoading
+from laywright.shop.coupons.coupon_records import (
     FORCE_UNITS,
     LENGTH_UNITS,
     STRAIN_UNITS,

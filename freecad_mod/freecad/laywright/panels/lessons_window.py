@@ -12,7 +12,7 @@ class LessonsWindow(QtWidgets.QDialog):
 
     Parameters
     ----------
-    learnt : laywright.shop.learning.Learnt
+    learnt : laywright.shop.record.learning.Learnt
     parent : QWidget
     """
 

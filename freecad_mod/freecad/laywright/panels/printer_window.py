@@ -4,7 +4,7 @@ from freecad.laywright import preferences
 from freecad.laywright.qt import QtWidgets, translate
 from freecad.laywright.translated import translated
 from laywright.errors import LaywrightError
-from laywright.mould.printer import card_of, printer_of
+from laywright.mould.tiles.printer import card_of, printer_of
 
 __all__ = ["PrinterWindow"]
 

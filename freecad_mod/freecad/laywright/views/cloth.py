@@ -11,7 +11,7 @@ from freecad.laywright.views.coloured import ColouredSurface
 from freecad.laywright.views.legend import Legend, place_legends
 from freecad.laywright.views.lines import SceneLines
 from freecad.laywright.views.step_rows import step_rows
-from laywright.cloth.maps import MAPS, flat_surface, map_of
+from laywright.cloth.patterns.maps import MAPS, flat_surface, map_of
 from laywright.errors import Cancelled
 
 __all__ = ["ClothView"]

@@ -11,8 +11,8 @@ from freecad.laywright.views.places import Places
 from freecad.laywright.views.signs import Signs
 from freecad.laywright.views.step_rows import step_rows
 from laywright.files.scale import shades
-from laywright.mould.exploded import signs
-from laywright.mould.from_cad import distance_steps
+from laywright.mould.body.from_cad import distance_steps
+from laywright.mould.tiles.exploded import signs
 
 __all__ = ["FacetView", "MouldView", "ReleaseView", "ScanView", "TilesView"]
 

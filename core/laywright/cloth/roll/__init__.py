@@ -1,0 +1,1 @@
+"""The roll plan: patterns placed on cloth as it is sold."""

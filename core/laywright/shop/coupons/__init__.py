@@ -1,0 +1,1 @@
+"""Test pieces: plan, readings, and what they say of a material."""

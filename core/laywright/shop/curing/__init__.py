@@ -1,0 +1,1 @@
+"""Cure by time and temperature."""

@@ -1,0 +1,1 @@
+"""Resin by mass: what to weigh, in which cups, by when."""

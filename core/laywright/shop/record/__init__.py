@@ -1,0 +1,1 @@
+"""What was really made: weighed, compared, learnt from."""

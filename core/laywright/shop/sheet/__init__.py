@@ -1,0 +1,1 @@
+"""The stations of the job sheet and what stands on them."""
