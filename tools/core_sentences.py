@@ -67,8 +67,8 @@ def sentences() -> list[str]:
         tree = ast.parse(path.read_text(encoding="utf-8"))
         found |= {text for text, problem in _texts(tree) if problem or "%1" in text}
     found |= {FRAME, "up to date"}
-    # What holds a backslash is a pattern to read with, not to say.
-    found = {text for text in found if "\\" not in text}
+    # A backslash stands in patterns to read with, humps and colons in names of properties.
+    found = {text for text in found if not re.search(r"\\|::|^[A-Z][a-z]+[A-Z]", text)}
     return sorted(text for text in found if sum(map(str.isalpha, text)) > 1)
 
 

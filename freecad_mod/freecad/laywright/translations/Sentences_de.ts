@@ -1000,10 +1000,6 @@
    <translation>Eine Schätzung; nichts darin bescheinigt einen Schutz.</translation>
   </message>
   <message>
-   <source>App::Property%1</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>Area, cm^2</source>
    <translation>Fläche, cm²</translation>
   </message>
@@ -1414,10 +1410,6 @@
   <message>
    <source>Printer</source>
    <translation>Drucker</translation>
-  </message>
-  <message>
-   <source>PullAxis</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>Pulled by %1 %2 the datum arrow</source>
@@ -3865,7 +3857,7 @@
   </message>
   <message>
    <source>have cuts proposed and made, cut the ply from edge to edge, or move the start point</source>
-   <translation type="unfinished" />
+   <translation>Schnitte vorschlagen und ausführen lassen, die Lage von Rand zu Rand schneiden oder den Startpunkt verlegen</translation>
   </message>
   <message>
    <source>head bore</source>
@@ -4529,7 +4521,7 @@
   </message>
   <message>
    <source>no faces, for %1 is gone</source>
-   <translation type="unfinished" />
+   <translation>keine Flächen, denn %1 ist weg</translation>
   </message>
   <message>
    <source>no file</source>
@@ -4985,7 +4977,7 @@
   </message>
   <message>
    <source>pick the others only</source>
-   <translation type="unfinished" />
+   <translation>nur die anderen wählen</translation>
   </message>
   <message>
    <source>picked faces</source>

@@ -1000,10 +1000,6 @@
    <translation>Une estimation ; rien n'y certifie une protection.</translation>
   </message>
   <message>
-   <source>App::Property%1</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>Area, cm^2</source>
    <translation>Aire, cm²</translation>
   </message>
@@ -1414,10 +1410,6 @@
   <message>
    <source>Printer</source>
    <translation>Imprimante</translation>
-  </message>
-  <message>
-   <source>PullAxis</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>Pulled by %1 %2 the datum arrow</source>
@@ -3865,7 +3857,7 @@
   </message>
   <message>
    <source>have cuts proposed and made, cut the ply from edge to edge, or move the start point</source>
-   <translation type="unfinished" />
+   <translation>faire proposer et faire les coupes, couper le pli de bord à bord, ou déplacer le point de départ</translation>
   </message>
   <message>
    <source>head bore</source>
@@ -4529,7 +4521,7 @@
   </message>
   <message>
    <source>no faces, for %1 is gone</source>
-   <translation type="unfinished" />
+   <translation>pas de faces, car %1 a disparu</translation>
   </message>
   <message>
    <source>no file</source>
@@ -4985,7 +4977,7 @@
   </message>
   <message>
    <source>pick the others only</source>
-   <translation type="unfinished" />
+   <translation>ne choisir que les autres</translation>
   </message>
   <message>
    <source>picked faces</source>
