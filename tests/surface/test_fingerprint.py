@@ -48,7 +48,13 @@ def test_values_of_a_box():
 @settings(max_examples=40, deadline=None)
 @given(*[st.floats(0.7, 1.4)] * 3, st.sampled_from([(), BOX]))
 def test_moderate_edits_of_a_box_are_followed(a, b, c, before):
-    match(BOX, fingerprints(shapes.box(100 * a, 60 * b, 40 * c)), before)
+    present = fingerprints(shapes.box(100 * a, 60 * b, 40 * c))
+    for face in BOX:
+        assert min(present, key=lambda other: difference(face, other)).name == face.name
+        match((face,), present, before)
+        with pytest.raises(FaceError) as caught:
+            match((face,), tuple(other for other in present if other.name != face.name), before)
+        assert caught.value.where == face.name
 
 
 @settings(max_examples=40, deadline=None)
