@@ -29,10 +29,6 @@ def texts():
     found = [("Workbench", "Laywright"), ("Workbench", "Examples")]
     for path in sorted(WORKBENCH.rglob("*.py")):
         found += _calls(ast.parse(path.read_text(encoding="utf-8")))
-    for path in sorted(WORKBENCH.rglob("*.ui")):
-        root = ET.parse(path)
-        name = root.findtext("class")
-        found += [(name, node.text) for node in root.iter("string") if node.text]
     found += _of_commands() + _of_stages()
     return list(dict.fromkeys(entry for entry in found if entry[1]))
 

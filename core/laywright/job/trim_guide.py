@@ -9,15 +9,17 @@ from __future__ import annotations
 import math
 
 import numpy as np
-from scipy.spatial import cKDTree
 
 from laywright.arrays import FloatArray, IntArray, ints
 from laywright.cloth.patterns.pattern import Pattern
 from laywright.cloth.plies.lay import DrapedPly
 from laywright.errors import GeometryError
 from laywright.files.drawing import Drawing, Label, Line, Style
+from laywright.surface.along import Along
+from laywright.surface.level_line import above, divided_along
 from laywright.surface.offset import offset
 from laywright.surface.triangles import Surface
+from laywright.wording import three_figures
 
 __all__ = ["trim_paper", "trim_ring"]
 
@@ -79,16 +81,36 @@ def trim_ring(
     Raises
     ------
     GeometryError
-        If the part is too tightly curved for a ring.
+        If the edge is too tightly curved, or the part too narrow, for a ring.
     """
     surface = ply.uncut
-    edge = surface.vertices[surface.boundary_loops[0]]
-    points = np.concatenate([edge, 0.5 * (edge + np.roll(edge, -1, axis=0))])
-    near = cKDTree(points).query(surface.centroids)[0] <= width
-    band = surface.part(near)
-    low = offset(surface, 0.5 * thickness + _CLEARANCE)
-    high = offset(surface, 0.5 * thickness + _CLEARANCE + height)
-    return _closed(band, low.part(near).vertices, high.part(near).vertices)
+    within = width - Along(surface).from_edge()
+    near = (within[surface.triangles] > 0.0).any(axis=1)
+    strip = surface.part(near)
+    within = within[np.unique(surface.triangles[near])]
+    away = 0.5 * thickness + _CLEARANCE
+    try:
+        return _ring(strip, within, away, away + height)
+    except GeometryError as problem:
+        raise GeometryError(
+            "trim guide",
+            f"no room for a ring {three_figures(width)} mm wide, but {problem.found}",
+            "an edge that is less tightly curved",
+            "take the paper guide",
+        ) from problem
+
+
+def _ring(strip: Surface, within: FloatArray, low: float, high: float) -> Surface:
+    """Return the ring between two levels above a strip, cut where `within` (n,) is zero."""
+    levels = [offset(strip, low), offset(strip, high)]
+    if any(len(level.vertices) != len(strip.vertices) for level in levels):
+        needed = f"more than {three_figures(high)} mm"
+        raise GeometryError("trim guide", "too small an inside radius", needed, "enlarge it")
+    carried = np.hstack([level.vertices for level in levels])
+    divided, within, carried = divided_along(strip, within, carried)
+    inside = above(divided, within)
+    carried = carried[np.unique(divided.triangles[inside])]
+    return _closed(divided.part(inside), carried[:, :3], carried[:, 3:])
 
 
 def _closed(band: Surface, low: FloatArray, high: FloatArray) -> Surface:
@@ -100,9 +122,4 @@ def _closed(band: Surface, low: FloatArray, high: FloatArray) -> Surface:
         walls.append(ints(np.stack([start, end, end + count], axis=1), -1, 3))
         walls.append(ints(np.stack([start, end + count, start + count], axis=1), -1, 3))
     triangles = np.concatenate([band.triangles[:, ::-1], band.triangles + count, *walls])
-    solid = Surface.single(np.concatenate([low, high]), triangles, "trim guide")
-    if not solid.is_closed:
-        raise GeometryError(
-            "trim guide", "a ring that does not close", "a closed solid", "take the paper guide"
-        )
-    return solid
+    return Surface.single(np.concatenate([low, high]), triangles, "trim guide")
