@@ -7,10 +7,10 @@ from itertools import combinations
 import numpy as np
 
 from laywright.arrays import Array, FloatArray
+from laywright.mould.release.visibility import TRACE
 
 __all__ = ["covers"]
 
-_TRACE = 1e-6
 _KEPT = 3
 _FROM = 40
 
@@ -50,7 +50,7 @@ def covers(leaves: Array, good: Array, areas: FloatArray, count: int) -> list[tu
         left = float(area @ ~pattern[:half][rows].any(axis=0))
         poor = float(area @ ~pattern[half:][rows].any(axis=0))
         total = float(area.sum())
-        ranked.append((round(left / total / _TRACE), round(poor / total, 2), chosen))
+        ranked.append((round(left / total / TRACE), round(poor / total, 2), chosen))
     least = min(ranked)[0]
     kept = [entry for entry in ranked if entry[0] <= max(least, 1)]
     by_draft = [entry[2] for entry in sorted(kept)[:_KEPT]]

@@ -23,7 +23,7 @@ from laywright.mould.release.leaving import candidate_pulls, held_share, leaves_
 from laywright.mould.release.parting_lines import PartingLine, parting_lines, sharp_edges
 from laywright.mould.release.plane_split import split_along
 from laywright.mould.release.pull import find_pull
-from laywright.mould.release.visibility import STANDING
+from laywright.mould.release.visibility import STANDING, TRACE
 from laywright.mould.release.wanted_draft import check_wanted_draft
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
@@ -34,7 +34,6 @@ from laywright.wording import three_figures
 
 __all__ = ["Parting", "PartingLine", "PartingSettings", "part_face", "part_surface"]
 
-_TRACE = 1e-6
 _ALONE = math.radians(3.0)
 _LINE_PRICE = 0.2
 _OBLIQUE = 0.3
@@ -253,7 +252,7 @@ def _plane(
     wrong_below = np.concatenate([[0.0], np.cumsum(area * high[order])])
     wrong_above = np.concatenate([np.cumsum((area * low[order])[::-1])[::-1], [0.0]])
     wrong = wrong_below + wrong_above
-    best = np.flatnonzero(wrong <= wrong.min() + _TRACE * surface.area)
+    best = np.flatnonzero(wrong <= wrong.min() + TRACE * surface.area)
     bounds = np.concatenate([[corners.min()], height[order], [corners.max()]])
     distance = np.maximum(bounds[best] - middle, middle - bounds[best + 1])
     gap = int(best[np.argmin(np.maximum(distance, 0.0))])
@@ -310,7 +309,7 @@ def _areas(division: _Division, settings: PartingSettings) -> tuple[float, float
         undercut += float(held @ areas)
         steep = surface.normals[own] @ np.array(pull) < math.sin(settings.least_draft) - STANDING
         below += float(((1.0 - held) * steep) @ areas)
-    return (undercut if undercut > _TRACE * surface.area else 0.0), below
+    return (undercut if undercut > TRACE * surface.area else 0.0), below
 
 
 def _result(division: _Division, settings: PartingSettings) -> Parting:
@@ -357,7 +356,7 @@ def _remarks(
             f"{three_figures(undercut)} mm^2 still hold a piece back: add draft there, or "
             "change the part."
         )
-    if below > _TRACE * division.surface.area:
+    if below > TRACE * division.surface.area:
         remarks.append(
             f"{three_figures(below)} mm^2 have less than "
             f"{math.degrees(settings.least_draft):.1f} deg of "

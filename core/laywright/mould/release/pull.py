@@ -21,7 +21,7 @@ from laywright.arrays import FloatArray, Vector, unit_vector
 from laywright.errors import GeometryError, InputError, LimitError
 from laywright.mould.frame import upright
 from laywright.mould.release.sampled import sampled_hidden
-from laywright.mould.release.visibility import STANDING, hidden_share
+from laywright.mould.release.visibility import STANDING, TRACE, hidden_share
 from laywright.progress import Progress, silent
 from laywright.stage import stage
 from laywright.surface.cap import smallest_cap
@@ -39,7 +39,6 @@ __all__ = [
     "toward",
 ]
 
-_TRACE = 1e-6
 _COARSE = math.radians(12.0)
 _KEPT = 3
 _MEASURED = 8
@@ -251,7 +250,7 @@ def _facing_away(surface: Surface, directions: FloatArray) -> FloatArray:
 
 
 def _beyond_trace(area: float, surface: Surface) -> float:
-    return area if area > _TRACE * surface.area else 0.0
+    return area if area > TRACE * surface.area else 0.0
 
 
 class _Search:
@@ -287,7 +286,7 @@ class _Search:
     def look_along(self, axes: FloatArray) -> None:
         """Look along all directions (k, 3) that can still be the best of them."""
         bound = _facing_away(self._surface, axes)
-        bound = np.where(bound > _TRACE * self._surface.area, bound, 0.0)
+        bound = np.where(bound > TRACE * self._surface.area, bound, 0.0)
         tilt = (self._usable @ axes.T).min(axis=0)
         least = math.inf
         for index in np.lexsort((-tilt, bound)).tolist():

@@ -9,11 +9,10 @@ from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components
 
 from laywright.arrays import FloatArray, Vector
+from laywright.mould.release.visibility import TRACE
 from laywright.surface.triangles import Surface
 
 __all__ = ["UndercutRegion", "regions_of"]
-
-_TRACE = 1e-6
 
 
 @dataclass(frozen=True)
@@ -58,7 +57,7 @@ def regions_of(
         Draft of every facet.
     """
     table = surface.edges
-    held = (undercut > _TRACE) & (surface.areas > 0.0)
+    held = (undercut > TRACE) & (surface.areas > 0.0)
     facets = np.flatnonzero(held)
     if len(facets) == 0:
         return ()

@@ -19,7 +19,7 @@ from laywright.mould.release.parting import PartingSettings, part_surface
 from laywright.mould.release.pull import PullFound, find_pull
 from laywright.mould.release.regions import UndercutRegion, regions_of
 from laywright.mould.release.undercut import undercut_of
-from laywright.mould.release.visibility import STANDING
+from laywright.mould.release.visibility import STANDING, TRACE
 from laywright.mould.release.wanted_draft import check_wanted_draft
 from laywright.progress import Progress, part_of, silent
 from laywright.stage import stage
@@ -43,7 +43,6 @@ UNDERCUT = "undercut"
 BELOW_DRAFT = "below the wanted draft"
 GOOD = "good"
 
-_TRACE = 1e-6
 _SEARCHED = 50_000
 _PARTED = 20_000
 
@@ -166,7 +165,7 @@ def check_release(
     """
     surface = face.working_surface()
     report = release_of(surface, face.pull, settings, progress=part_of(progress, 0.0, 0.3))
-    if report.undercut_area <= _TRACE * surface.area or len(surface.triangles) > _SEARCHED:
+    if report.undercut_area <= TRACE * surface.area or len(surface.triangles) > _SEARCHED:
         return report
     found = find_pull(surface, progress=part_of(progress, 0.3, 0.5))
     report = dataclasses.replace(
@@ -264,7 +263,7 @@ def _remarks(
     if len(regions) > 5:
         rest = sum(region.area for region in regions[5:])
         remarks.append(f"{len(regions) - 5} more undercut places hold {three_figures(rest)} mm^2.")
-    if below > _TRACE * surface.area:
+    if below > TRACE * surface.area:
         steep = np.where(draft >= -STANDING, draft, math.inf)
         worst = int(np.argmin(np.where(surface.areas > 0.0, steep, math.inf)))
         remarks.append(

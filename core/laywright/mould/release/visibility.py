@@ -34,12 +34,18 @@ from laywright.mould.release.plan_marks import boxes_near
 from laywright.mould.release.standing import hidden_standing
 from laywright.surface.triangles import Surface
 
-__all__ = ["STANDING", "hidden_share", "is_one_layer"]
+__all__ = ["STANDING", "TRACE", "hidden_share", "is_one_layer"]
 
 STANDING = 1e-5
 """Sine of the draft below which a facet counts as standing along the pull.
 
 Single-precision files tilt upright walls by about a tenth of this.
+"""
+
+TRACE = 1e-6
+"""Share of an area, of a facet or of the whole surface, too small to count.
+
+Rounding makes less of it; our own choice.
 """
 
 
