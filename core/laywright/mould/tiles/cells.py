@@ -18,7 +18,7 @@ from laywright.mould.solid import block
 from laywright.mould.tiles.cuts import CutPlan
 from laywright.mould.tiles.joint import Place
 
-__all__ = ["cell_block", "cells_of", "places"]
+__all__ = ["cell_block", "cells_of", "place_after", "places", "places_below"]
 
 _CRUMB = 1e-6
 _FAR = 10.0
@@ -69,6 +69,17 @@ def places(plan: CutPlan) -> list[Place]:
     """Return all cells of the grid."""
     x, y, z = plan.counts
     return list(product(range(x), range(y), range(z)))
+
+
+def places_below(plan: CutPlan, axis: int, index: int) -> list[Place]:
+    """Return the cells just below a cut, the one numbered `index` along an axis."""
+    return [place for place in places(plan) if place[axis] == index]
+
+
+def place_after(lower: Place, axis: int) -> Place:
+    """Return the cell that follows along an axis."""
+    i, j, k = (place + (other == axis) for other, place in enumerate(lower))
+    return i, j, k
 
 
 def _far(plan: CutPlan) -> tuple[FloatArray, FloatArray]:

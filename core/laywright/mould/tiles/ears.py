@@ -14,6 +14,7 @@ from manifold3d import Manifold
 
 from laywright.arrays import FloatArray
 from laywright.mould.solid import block
+from laywright.mould.tiles.cells import place_after, places_below
 from laywright.mould.tiles.cuts import CutPlan
 from laywright.mould.tiles.joint import Place
 from laywright.mould.tiles.joints import sections
@@ -88,29 +89,18 @@ def ears_of(
             steps = np.linspace(-size.thickness, size.thickness, _LEVELS)
             levels = sections(body, axis, (cut + steps).tolist())
             total += levels[_LEVELS // 2].area
-            for lower in _below(plan, axis, index):
+            for lower in places_below(plan, axis, index):
                 low, high = plan.cell(lower)
                 first, second = (axis + 1) % 3, (axis + 2) % 3
                 window = shapely.box(low[first], low[second], high[first], high[second])
                 if shapely.intersection(levels[_LEVELS // 2], window).area < 1e-6:
                     continue
-                upper = _next(lower, axis)
+                upper = place_after(lower, axis)
                 found = _pairs(levels, plan, axis, cut, lower, upper, size, gap)
                 ears += found
                 if not found:
                     bare.append((lower, upper))
     return tuple(ears), tuple(bare), total
-
-
-def _below(plan: CutPlan, axis: int, index: int) -> list[Place]:
-    ranges = [range(count) for count in plan.counts]
-    ranges[axis] = range(index, index + 1)
-    return [(i, j, k) for i in ranges[0] for j in ranges[1] for k in ranges[2]]
-
-
-def _next(lower: Place, axis: int) -> Place:
-    i, j, k = (place + (other == axis) for other, place in enumerate(lower))
-    return i, j, k
 
 
 def _pairs(

@@ -16,6 +16,7 @@ from manifold3d import Manifold
 from shapely.ops import polylabel
 
 from laywright.arrays import FloatArray
+from laywright.mould.tiles.cells import place_after, places_below
 from laywright.mould.tiles.cuts import CutPlan
 from laywright.mould.tiles.joint import Joint, JointKind, Place
 
@@ -124,7 +125,7 @@ def joints_of(body: Manifold, plan: CutPlan, size: JointSize) -> Seams:
             total += solid.area
             common = shapely.intersection_all([shapely.simplify(s, _SMOOTH) for s in levels])
             free = common.buffer(-margin)
-            for lower in _cells(plan, axis, index):
+            for lower in places_below(plan, axis, index):
                 window = _window(plan, lower, axis, 0.0, 0.0)
                 if shapely.intersection(solid, window).area < 1e-6:
                     continue
@@ -138,7 +139,7 @@ def joints_of(body: Manifold, plan: CutPlan, size: JointSize) -> Seams:
                 if not found:
                     clear = _window(plan, lower, axis, 0.0, size.depth)
                     width = _width(shapely.intersection(face, clear))
-                    bare.append(BareSeam(lower, _after(lower, axis), width))
+                    bare.append(BareSeam(lower, place_after(lower, axis), width))
                 else:
                     taken = shapely.buffer(shapely.multipoints(found), margin)
                     face = shapely.difference(face, taken)
@@ -166,7 +167,7 @@ def seams_of(body: Manifold, plan: CutPlan, depth: float) -> Seams:
             levels = [_slice(turned, cut + step) for step in (-depth, 0.0, depth)]
             total += levels[1].area
             common = shapely.intersection_all(levels)
-            for lower in _cells(plan, axis, index):
+            for lower in places_below(plan, axis, index):
                 window = _window(plan, lower, axis, 0.0, 0.0)
                 if shapely.intersection(levels[1], window).area >= 1e-6:
                     rooms[lower, axis] = shapely.intersection(common, window)
@@ -195,18 +196,6 @@ def _slice(turned: Manifold, place: float) -> shapely.Geometry:
             ring = shapely.Polygon(np.asarray(loop)).buffer(0.0)
             shape = shapely.symmetric_difference(shape, ring)
     return shape
-
-
-def _cells(plan: CutPlan, axis: int, index: int) -> list[Place]:
-    """Return the cells just below a cut."""
-    ranges = [range(count) for count in plan.counts]
-    ranges[axis] = range(index, index + 1)
-    return [(i, j, k) for i in ranges[0] for j in ranges[1] for k in ranges[2]]
-
-
-def _after(lower: Place, axis: int) -> Place:
-    i, j, k = (place + (other == axis) for other, place in enumerate(lower))
-    return i, j, k
 
 
 def _window(plan: CutPlan, lower: Place, axis: int, wall: float, depth: float) -> shapely.Geometry:
@@ -265,7 +254,7 @@ def _joint(
     at[axis] = cut
     return Joint(
         lower,
-        _after(lower, axis),
+        place_after(lower, axis),
         axis,
         (at[0], at[1], at[2]),
         size.diameter,
