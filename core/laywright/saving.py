@@ -15,12 +15,13 @@ import re
 import secrets
 import shutil
 import time
+import tomllib
 from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
 
 from laywright.errors import FileError
 
-__all__ = ["made_folder", "own_place", "take_away", "write_all", "write_beside"]
+__all__ = ["is_card_of", "made_folder", "own_place", "take_away", "write_all", "write_beside"]
 
 _LEFT_OVER = re.compile(r"\..*\.[0-9a-f]{12}\.laywright-part", re.DOTALL)
 _LEFT_OVER_SECONDS = 3600.0
@@ -168,6 +169,20 @@ def own_place(folder: Path, stem: str, ending: str, mine: Callable[[bytes], bool
     raise FileError(
         str(folder), f"{_MOST_OF_ONE_NAME} files named {stem}", "room for one more", "tidy it up"
     )
+
+
+def is_card_of(name: str, content: bytes) -> bool:
+    """Return whether a content is the card, in TOML, of the thing of that name.
+
+    Examples
+    --------
+    >>> is_card_of("twill", b'name = "twill"'), is_card_of("twill", b"some notes")
+    (True, False)
+    """
+    try:
+        return bool(tomllib.loads(content.decode()).get("name") == name)
+    except (UnicodeDecodeError, tomllib.TOMLDecodeError):
+        return False
 
 
 @contextlib.contextmanager

@@ -34,7 +34,7 @@ from typing import Any
 
 from laywright.errors import LaywrightError, MaterialError
 from laywright.quantities import magnitude
-from laywright.saving import own_place, write_beside
+from laywright.saving import is_card_of, own_place, write_beside
 
 __all__ = [
     "Card",
@@ -273,14 +273,6 @@ def write_card(card: Card, folder: Path) -> Path:
         If the folder cannot be written to.
     """
     stem = re.sub(r"[^a-z0-9]+", "_", f"{card.card} {card.name}".casefold()).strip("_")
-    path = own_place(folder, stem[:_LONGEST_STEM], ".toml", partial(_is_of, card.name))
+    path = own_place(folder, stem[:_LONGEST_STEM], ".toml", partial(is_card_of, card.name))
     write_beside(path, card_text(card).encode())
     return path
-
-
-def _is_of(name: str, content: bytes) -> bool:
-    """Return whether a content is the card of that name."""
-    try:
-        return bool(tomllib.loads(content.decode()).get("name") == name)
-    except (UnicodeDecodeError, tomllib.TOMLDecodeError):
-        return False

@@ -29,9 +29,9 @@ from typing import Any
 
 from laywright.errors import FileError
 from laywright.file_names import safe_name
-from laywright.mould.tiles.machine import Printer
+from laywright.mould.machine import Printer
 from laywright.quantities import magnitude
-from laywright.saving import made_folder, own_place, write_beside
+from laywright.saving import is_card_of, made_folder, own_place, write_beside
 
 __all__ = [
     "CARD_KEYS",
@@ -145,17 +145,9 @@ def save_printer(printer: Printer, folder: Path) -> Path:
     lines += [f"{key} = {json.dumps(value, ensure_ascii=False)}" for key, value in material.items()]
     card = "\n".join(lines) + "\n"
     stem = safe_name(re.sub(r"[^\w.-]+", "_", printer.name).strip("._") or "printer")
-    path = own_place(made_folder(folder), stem, ".toml", partial(_is_of, printer.name))
+    path = own_place(made_folder(folder), stem, ".toml", partial(is_card_of, printer.name))
     write_beside(path, card.encode())
     return path
-
-
-def _is_of(name: str, content: bytes) -> bool:
-    """Return whether a content is the card of the printer of that name."""
-    try:
-        return bool(tomllib.loads(content.decode()).get("name") == name)
-    except (UnicodeDecodeError, tomllib.TOMLDecodeError):
-        return False
 
 
 def printer_of(card: Mapping[str, Any], where: str, usual: Printer | None = None) -> Printer:
