@@ -7,7 +7,18 @@ from typing import Any
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-__all__ = ["Array", "FloatArray", "IntArray", "Vector", "floats", "ints", "unit_vector"]
+__all__ = [
+    "Array",
+    "FloatArray",
+    "IntArray",
+    "Vector",
+    "floats",
+    "ints",
+    "line_length",
+    "ring_area",
+    "ring_length",
+    "unit_vector",
+]
 
 Array = NDArray[Any]
 FloatArray = NDArray[np.float64]
@@ -79,3 +90,37 @@ def unit_vector(vector: ArrayLike) -> Vector:
         raise ValueError(f"no direction in {vector!r}")
     x, y, z = (array / length + 0.0).tolist()
     return x, y, z
+
+
+def line_length(points: FloatArray) -> float:
+    """Return the length of an open line, (k, d).
+
+    Examples
+    --------
+    >>> line_length(np.array([[0.0, 0.0], [3.0, 0.0], [3.0, 4.0]]))
+    7.0
+    """
+    return float(np.linalg.norm(np.diff(points, axis=0), axis=1).sum())
+
+
+def ring_length(points: FloatArray) -> float:
+    """Return the length of a closed line, (k, d), its first point not repeated.
+
+    Examples
+    --------
+    >>> ring_length(np.array([[0.0, 0.0], [3.0, 0.0], [3.0, 4.0]]))
+    12.0
+    """
+    return float(np.linalg.norm(np.roll(points, -1, axis=0) - points, axis=1).sum())
+
+
+def ring_area(points: FloatArray) -> float:
+    """Return the area in a closed flat line, (k, 2): below zero where it runs clockwise.
+
+    Examples
+    --------
+    >>> ring_area(np.array([[0.0, 0.0], [3.0, 0.0], [3.0, 4.0]]))
+    6.0
+    """
+    x, y = points.T
+    return 0.5 * float((x * np.roll(y, -1) - np.roll(x, -1) * y).sum())

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from laywright.arrays import FloatArray
+from laywright.arrays import FloatArray, ring_length
 from laywright.cloth.patterns.pattern import PatternSet
 from laywright.cloth.roll.roll import RollPlan
 from laywright.laminate.laminate import Laminate
@@ -45,7 +45,7 @@ def bench_facts(
     return BenchFacts(
         part_area=part.area,
         mould_area=body.working.area + beside,
-        run_off=area.get("run-off", 0.0) / _length(body.trim_line),
+        run_off=area.get("run-off", 0.0) / ring_length(body.trim_line),
         outline=max((pattern.trim for pattern in patterns.patterns), key=_extent),
         curvature=double_curvature(patterns.main.surface),
         mould_size=(size[2], size[1], size[0]),
@@ -53,7 +53,7 @@ def bench_facts(
         trim_loops=tuple(part.vertices[loop] for loop in part.boundary_loops),
         cloth_edges=tuple(
             EdgeFacts(
-                sum(_length(line) for line in (pattern.cut, *pattern.openings)),
+                sum(ring_length(line) for line in (pattern.cut, *pattern.openings)),
                 2 if cloths[pattern.ply - 1].fibre.kind is FibreKind.ARAMID else 1,
             )
             for pattern in patterns.patterns
@@ -72,11 +72,6 @@ def core_line(laminate: Laminate) -> CoreLine | None:
     """Return the core of a laminate for the sheets, if it has one."""
     core = laminate.layup.core
     return None if core is None else CoreLine(core.sheet.name, core.thickness, core.after)
-
-
-def _length(line: FloatArray) -> float:
-    """Return the length of a closed line, mm."""
-    return float(np.linalg.norm(np.roll(line, -1, axis=0) - line, axis=1).sum())
 
 
 def _extent(outline: FloatArray) -> float:

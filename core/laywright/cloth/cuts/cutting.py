@@ -15,7 +15,7 @@ import numpy as np
 from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components, dijkstra
 
-from laywright.arrays import Array, FloatArray, IntArray, floats, ints
+from laywright.arrays import Array, FloatArray, IntArray, floats, ints, line_length
 from laywright.cloth.drape.even_mesh import carried
 from laywright.errors import GeometryError
 from laywright.surface.triangles import Surface
@@ -49,7 +49,7 @@ class Seam:
     @property
     def length(self) -> float:
         """Length of the cut, mm."""
-        return float(np.linalg.norm(np.diff(self.line, axis=0), axis=1).sum())
+        return line_length(self.line)
 
 
 @dataclass(frozen=True, eq=False)

@@ -19,7 +19,7 @@ import shapely
 import shapely.ops
 from scipy.spatial import cKDTree
 
-from laywright.arrays import FloatArray, IntArray
+from laywright.arrays import FloatArray, IntArray, line_length
 from laywright.cloth.cuts.rings import ring_cuts
 from laywright.cloth.cuts.trial import Ground, Trial
 from laywright.cloth.drape.strain import image_of
@@ -267,7 +267,7 @@ class _Search:
         for _ in range(_MOST_SPLICES if bare.over.any() else 0):
             options: list[Trial] = []
             for paths in self._lines(best):
-                if best.length + sum(_length(path) for path in paths) >= shorter_than:
+                if best.length + sum(line_length(path) for path in paths) >= shorter_than:
                     break
                 trial = self._attempt([*best.paths, *paths])
                 if trial is not None and trial.clear:
@@ -301,7 +301,7 @@ class _Search:
                 way = np.array([[cosine, -sine], [sine, cosine]]) @ warp
                 paths = self._across(place, way, piece, reach)
                 found += [] if paths is None else [paths]
-        return sorted(found, key=lambda paths: sum(_length(path) for path in paths))
+        return sorted(found, key=lambda paths: sum(line_length(path) for path in paths))
 
     def _across(
         self, place: FloatArray, way: FloatArray, piece: shapely.Geometry, reach: float
@@ -328,7 +328,3 @@ def _scaled(path: FloatArray, least: float) -> FloatArray:
     length = float(np.linalg.norm(tip - mouth))
     share = max(_SHORTER, min(1.0, least / length))
     return np.stack([mouth, mouth + share * (tip - mouth)])
-
-
-def _length(path: FloatArray) -> float:
-    return float(np.linalg.norm(np.diff(path, axis=0), axis=1).sum())

@@ -7,7 +7,7 @@ import shapely
 from shapely.geometry import LinearRing, LineString, Polygon
 from shapely.geometry.polygon import orient
 
-from laywright.arrays import FloatArray, floats
+from laywright.arrays import FloatArray, floats, ring_area
 from laywright.cloth.patterns.smooth_line import smooth_line
 from laywright.errors import GeometryError
 from laywright.surface.triangles import Surface
@@ -41,7 +41,7 @@ def flat_region(surface: Surface, uv: FloatArray, name: str) -> Polygon:
         If the flat cloth would overlap itself.
     """
     loops = [uv[loop] for loop in surface.boundary_loops]
-    outer = int(np.argmax([_area(loop) for loop in loops]))
+    outer = int(np.argmax([ring_area(loop) for loop in loops]))
     holes = [loop for index, loop in enumerate(loops) if index != outer]
     region = Polygon(loops[outer], holes)
     if not region.is_valid:
@@ -80,11 +80,6 @@ def refuse_runaway(region: Polygon, surface: Surface, name: str) -> None:
             "a face that one piece of cloth can cover",
             "smooth its spikes and pits, split it into two Moulded Faces, or cut the ply",
         )
-
-
-def _area(points: FloatArray) -> float:
-    x, y = points.T
-    return 0.5 * float((x * np.roll(y, -1) - np.roll(x, -1) * y).sum())
 
 
 def smooth_region(region: Polygon, deviation: float) -> Polygon:

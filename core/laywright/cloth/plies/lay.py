@@ -7,7 +7,7 @@ from itertools import pairwise
 
 import numpy as np
 
-from laywright.arrays import FloatArray, Vector
+from laywright.arrays import FloatArray, Vector, line_length
 from laywright.cloth.cuts.cuts import Cut, CutSettings, Joint, LaidCut, Propose, joint_of
 from laywright.cloth.cuts.cutting import cut_surface
 from laywright.cloth.cuts.pieces import Piece, drape_pieces
@@ -220,7 +220,7 @@ class _Laying:
         """Return a cut as it lies, `cut` what was asked for."""
         joint = (cut.joint if cut else None) or joint_of(ply.cloth.weave)
         lap = self._cuts.lap if joint is Joint.LAP else 0.0
-        length = float(np.linalg.norm(np.diff(line, axis=0), axis=1).sum())
+        length = line_length(line)
         bent = cut is not None and len(cut.points) > 2
         return LaidCut(number, line, joint, lap, length, proposed, bent)
 

@@ -11,12 +11,10 @@ from shapely.geometry.base import BaseGeometry
 from shapely.geometry.polygon import orient
 
 from laywright.arrays import FloatArray, IntArray
+from laywright.cloth.cuts.strips import healed, margin_strip
 from laywright.surface.triangles import Surface
 
 __all__ = ["local_outline"]
-
-_QUARTER = 8
-_LINE = 0.02
 
 
 def local_outline(
@@ -46,7 +44,7 @@ def local_outline(
         for is_end, vertices in runs:
             points = uv[vertices]
             if not is_end:
-                grown = shapely.union(grown, LineString(points).buffer(margin, _QUARTER))
+                grown = shapely.union(grown, margin_strip(points, margin))
             elif len(runs) == 1:
                 closed.append(points)
             else:
@@ -59,9 +57,8 @@ def local_outline(
         far = 3.0 * margin + 1.0
         line = LineString(_extended(points, far))
         grown = grown.difference(line.buffer(-far, single_sided=True))
-    healed = shapely.union(grown, region).buffer(_LINE, join_style="mitre")
-    healed = healed.buffer(-_LINE, join_style="mitre")
-    parts = [part for part in shapely.get_parts(healed) if part.intersects(region)]
+    whole = healed(shapely.union(grown, region))
+    parts = [part for part in shapely.get_parts(whole) if part.intersects(region)]
     return orient(max(parts, key=lambda part: float(part.area)))
 
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from laywright.arrays import Array, FloatArray, IntArray, floats
+from laywright.arrays import Array, FloatArray, IntArray, floats, line_length, ring_length
 from laywright.surface.triangles import Surface
 from laywright.tolerances import TOLERANCES
 
@@ -40,8 +40,7 @@ class PartingLine:
     @property
     def length(self) -> float:
         """Length, mm."""
-        path = np.concatenate([self.points, self.points[:1]]) if self.closed else self.points
-        return float(np.linalg.norm(np.diff(path, axis=0), axis=1).sum())
+        return ring_length(self.points) if self.closed else line_length(self.points)
 
 
 def sharp_edges(surface: Surface) -> Array:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from laywright.arrays import FloatArray, floats
+from laywright.arrays import FloatArray, floats, ring_length
 from laywright.errors import InputError
 from laywright.files.drawing import Drawing, Label, Line, Style
 from laywright.stage import stage
@@ -118,7 +118,7 @@ def plan_trim(
     """
     if not loops or any(len(loop) < 3 for loop in loops):
         raise InputError("trim line", "no edge", "a closed edge of the part", "check the face")
-    line = _length(loops[0])
+    line = ring_length(loops[0])
     holes = tuple(_hole(number, loop) for number, loop in enumerate(loops[1:], start=1))
     inside = math.fsum(hole.length for hole in holes)
     return TrimPlan(
@@ -129,10 +129,6 @@ def plan_trim(
         holes,
         _picture(loops, pull),
     )
-
-
-def _length(loop: FloatArray) -> float:
-    return float(np.linalg.norm(np.roll(loop, -1, axis=0) - loop, axis=1).sum())
 
 
 def _hole(number: int, loop: FloatArray) -> HolePlace:
@@ -150,7 +146,7 @@ def _hole(number: int, loop: FloatArray) -> HolePlace:
         (float(centre[0]), float(centre[1]), float(centre[2])),
         2.0 * radius,
         float(off.max()),
-        _length(loop),
+        ring_length(loop),
     )
 
 
