@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import dataclasses
 import tomllib
 
 import pytest
 
-from laywright.errors import InputError
+from laywright.errors import InputError, MaterialError
 from laywright.job import shop_section
 from laywright.job.shop_section import SHOP_SECTIONS, read_bench, read_shop
+from laywright.laminate.materials import load_materials
 from laywright.shop.bench.bag import BagStyle
 from laywright.shop.bench.bench import BenchSettings, TrimGuide
 from laywright.shop.bench.release_coats import MouldState, ReleaseAgent
@@ -87,6 +89,17 @@ def test_the_bench_is_read_with_its_units():
     assert (found.bag.style, found.bag.slack) == (BagStyle.FLANGE, 150.0)
     assert found.prices == (Price("Peel ply", 4.2, "m^2"),)
     assert found.currency == "EUR"
+
+
+def test_the_bench_takes_supplies_by_their_cards():
+    materials = load_materials()
+    peel = dataclasses.replace(materials.consumables["Polyester peel ply 85 g/m^2"], name="Thin")
+    wider = dataclasses.replace(materials, consumables={**materials.consumables, "Thin": peel})
+    assert read_bench({"bench": {"peel_ply": "Thin"}}, wider).shelf.peel_ply is peel
+    with pytest.raises(MaterialError, match="bench: peel ply"):
+        read_bench({"bench": {"peel_ply": "Thin"}})
+    with pytest.raises(InputError, match="wax"):
+        read_bench({"bench": {"wax": 3}})
 
 
 def test_the_sections_shown_in_the_module_are_read_as_they_stand_there():

@@ -20,7 +20,7 @@ from laywright.job.cut_section import read_cuts
 from laywright.job.job import Job
 from laywright.job.layup_section import read_layup
 from laywright.job.load_section import read_load
-from laywright.job.mould_section import read_mould
+from laywright.job.mould_section import marks_datum, read_mould
 from laywright.job.part_section import read_part
 from laywright.job.roll_section import read_roll
 from laywright.job.sections import Section, choice, only, text_of
@@ -62,26 +62,26 @@ def read_job(path: Path, materials_folder: Path | None = None) -> Job:
     known = {"name", "part", "layup", "printer", "release", "mould", "tiles", "patterns"}
     only(table, known | {"datum", "cuts", "roll", "load", "analysis"} | SHOP_SECTIONS, str(path))
     part = section_of(table, "part", required=True)
+    materials = load_materials(materials_folder)
     surface = read_part(part, path.parent)
     return Job(
         name=text_of(table, "name", str(path)),
         surface=surface,
         pull=_pull(part.get("pull", _BEST_PULL)),
-        layup=read_layup(
-            section_of(table, "layup", required=True), load_materials(materials_folder)
-        ),
+        layup=read_layup(section_of(table, "layup", required=True), materials),
         printer=read_printer(section_of(table, "printer", required=True), path.parent),
         laminate_side=choice(LaminateSide, part.get("laminate_side"), "[part] laminate_side"),
         mould_side=choice(MouldSide, part.get("mould_side"), "[part] mould_side"),
         datum=_datum(table.get("datum")),
         release=settings_of(ReleaseSettings, section_of(table, "release"), "release"),
         mould=read_mould(section_of(table, "mould")),
+        marks_datum=marks_datum(section_of(table, "mould")),
         tiles=read_tiles(section_of(table, "tiles")),
         patterns=_patterns(section_of(table, "patterns")),
         cuts=read_cuts(section_of(table, "cuts")),
         roll=read_roll(section_of(table, "roll")),
         shop=read_shop(table),
-        bench=read_bench(table),
+        bench=read_bench(table, materials),
         loading=read_load(section_of(table, "load")),
         analysis=(
             settings_of(AnalysisSettings, section_of(table, "analysis"), "analysis")

@@ -42,7 +42,7 @@ from laywright.surface.triangles import Surface
 __all__ = ["make_job_sheet"]
 
 
-@stage("Job Sheet", version=8)
+@stage("Job Sheet", version=9)
 def make_job_sheet(
     name: str,
     face: MouldedFace,

@@ -15,6 +15,7 @@ A shop writes them like this; every key may be left out::
     ends = "22:30"
     people = 2
     trim_guide = "ring to be printed"
+    wax = "Paste wax for moulds"
 
     [coating]
     agent = "wax and film"
@@ -32,8 +33,9 @@ from __future__ import annotations
 import dataclasses
 
 from laywright.errors import InputError
-from laywright.job.sections import Section, choice, only
+from laywright.job.sections import Section, choice, only, text_of
 from laywright.job.setting_values import section_of, settings_of
+from laywright.laminate.materials import Materials, load_materials
 from laywright.quantities import magnitude
 from laywright.shop.bench.bag import BagSettings
 from laywright.shop.bench.bench import BenchSettings, TrimGuide
@@ -41,6 +43,7 @@ from laywright.shop.bench.finish import FinishSettings
 from laywright.shop.bench.release_coats import CoatingSettings
 from laywright.shop.bench.shopping import read_prices
 from laywright.shop.bench.strips import StripSettings
+from laywright.shop.bench.supplies import USUAL_SUPPLIES, supplies_of
 from laywright.shop.bench.timeline import WorkingDay
 from laywright.shop.coupons.coupon_plan import CouponSettings
 from laywright.shop.curing.cure_settings import CureSettings
@@ -76,16 +79,21 @@ def read_shop(table: Section) -> ShopSettings:
     )
 
 
-def read_bench(table: Section) -> BenchSettings:
+def read_bench(table: Section, materials: Materials | None = None) -> BenchSettings:
     """Return the settings of everything around the laminate.
 
     Parameters
     ----------
     table : mapping
         The whole job description.
+    materials : Materials, optional
+        Cards of release agents and consumables; those that come along if left out.
     """
     section = section_of(table, "bench")
-    only(section, _BENCH, "[bench]")
+    only(section, _BENCH | set(USUAL_SUPPLIES), "[bench]")
+    named = {
+        place: text_of(section, place, "[bench]") for place in USUAL_SUPPLIES if place in section
+    }
     day = {key: section[key] for key in ("begins", "ends") if key in section}
     prices = section_of(table, "prices")
     currency = prices.get("currency", "")
@@ -104,6 +112,7 @@ def read_bench(table: Section) -> BenchSettings:
         ),
         currency=currency,
         trim_guide=choice(TrimGuide, section.get("trim_guide"), "[bench] trim_guide"),
+        shelf=supplies_of(materials or load_materials(), named),
     )
 
 

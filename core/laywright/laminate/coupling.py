@@ -19,7 +19,6 @@ __all__ = ["State", "coupling_words", "free_shape_words", "state_of"]
 _EVEN = 1e-6
 _SAMPLE = 300.0
 _COOLING = 10.0
-_WATER = 0.01
 _VISIBLE = 0.05
 _PULL = 1e-3
 _NOTICED = 0.01
@@ -61,7 +60,7 @@ def state_of(stiffness: Stiffness, thickness: float) -> State:
     )
 
 
-def free_shape_words(warp: FloatArray, swell_warp: FloatArray) -> tuple[str, ...]:
+def free_shape_words(warp: FloatArray, swell_warp: FloatArray, water: float) -> tuple[str, ...]:
     """Return how a flat piece changes its shape by itself when it cools and when it is soaked.
 
     Parameters
@@ -70,6 +69,8 @@ def free_shape_words(warp: FloatArray, swell_warp: FloatArray) -> tuple[str, ...
         Curvature per kelvin.
     swell_warp : (3,) float, 1/mm
         Curvature for a unit of water in the resin.
+    water : float
+        Share of water in the mass of the resin after long soaking.
 
     Returns
     -------
@@ -77,11 +78,11 @@ def free_shape_words(warp: FloatArray, swell_warp: FloatArray) -> tuple[str, ...
         Sentences without a full stop; none for changes too small to be seen.
     """
     cooled = f"for each {_COOLING:.0f} degC"
-    soaked = f"for each {_WATER:.0%} of water in the mass of its resin"
+    soaked = f"with {water:.1%} of water, which its resin takes up in the long run"
     words: list[str] = []
     for curvature, cause, amount in (
         (-_COOLING * warp, "when it cools from cure", cooled),
-        (_WATER * swell_warp, "when it takes up water", soaked),
+        (water * swell_warp, "when it takes up water", soaked),
     ):
         rises = np.abs(curvature[:2]) * _SAMPLE**2 / 8.0
         if rises.max() > _VISIBLE:

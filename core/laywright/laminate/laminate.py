@@ -132,7 +132,7 @@ class Laminate:
         return self.resin_areal / (self.cloth_areal + self.resin_areal)
 
 
-@stage("Layup", version=2)
+@stage("Layup", version=3)
 def analyse(layup: Layup) -> Laminate:
     """Return the laminate that a layup makes.
 
@@ -200,7 +200,7 @@ def analyse(layup: Layup) -> Laminate:
         state=state,
         couplings=coupling_words(stiffness),
         remarks=(
-            *_evenness_remarks(state, warp, swell_warp),
+            *_evenness_remarks(state, warp, swell_warp, layup.resin.water_uptake),
             *_fraction_remarks(layup, every, fractions),
         ),
     )
@@ -224,10 +224,12 @@ def _resin_and_core(layup: Layup) -> tuple[float, float]:
     return math.fsum(held) + 2.0 * sheet.bond_resin, 1000.0 * sheet.density * layup.core.thickness
 
 
-def _evenness_remarks(state: State, warp: FloatArray, swell_warp: FloatArray) -> list[str]:
+def _evenness_remarks(
+    state: State, warp: FloatArray, swell_warp: FloatArray, water: float
+) -> list[str]:
     remarks = []
     if not state.symmetric:
-        trouble = free_shape_words(warp, swell_warp) or (
+        trouble = free_shape_words(warp, swell_warp, water) or (
             "the part bends or twists when it is pulled",
         )
         remarks.append(

@@ -42,7 +42,8 @@ class ReleaseAgent:
     coats_new, coats_second, coats_later : float
         Coats on a new mould, before the second part, before a later part.
     wait_minutes : float or None, minutes
-        After each coat; None where there is nothing to wait for.
+        After each coat of wax, after the last spray of a film; None where there is nothing to
+        wait for.
     use_per_coat : float or None, g/m^2
         None for tape.
     """
@@ -69,11 +70,11 @@ class Consumable:
         Name on its card.
     use : Use
     allowance : float
-        Amount cut for each unit that it must cover: area, or length for tape.
+        Amount bought for each unit that is cut: area, or length for tape.
     largest_temperature_c : float, degC
         Up to which it may be heated.
     resin_uptake : float or None, g/m^2
-        Resin that it takes out of the laminate; None for none.
+        Mix that it may take up on each square metre of the part; None for none.
     """
 
     name: str
@@ -97,14 +98,12 @@ class PlainSheet:
     density : float, g/cm^3
     modulus : float, MPa
     poisson : float
-    yield_strength : float, MPa
     """
 
     name: str
     density: Annotated[float, Limits("g/cm^3", 0.5, 20.0)]
     modulus: Annotated[float, Limits("MPa", 500.0, 4.5e5)]
     poisson: Annotated[float, Limits("1", 0.0, 0.499)]
-    yield_strength: Annotated[float, Limits("MPa", 5.0, 2e3)]
 
     def __post_init__(self) -> None:
         check_limits(self, self.name)

@@ -10,6 +10,7 @@ from laywright.errors import InputError
 from laywright.laminate.plies import Process
 from laywright.shop.bench.bench import BenchFacts, BenchPlan, BenchSettings, plan_bench
 from laywright.shop.bench.release_coats import CoatingSettings, MouldState, ReleaseAgent
+from laywright.shop.bench.supplies import usual_supplies
 from laywright.values import pack, unpack
 
 FACTS = BenchFacts(
@@ -91,3 +92,31 @@ def test_plan_survives_storage_and_knows_its_inputs():
 def test_a_run_of_no_parts_is_refused():
     with pytest.raises(InputError, match="number of parts"):
         BenchSettings(parts=0)
+
+
+def test_what_the_bag_takes_up_is_held_against_the_mix():
+    bagged = dataclasses.replace(FACTS, process=Process.BAGGED)
+    mix = SHOP.mix
+    held = mix.laminate_resin_g + mix.coats_g + mix.coupon_g
+    taken, spare = 210.0 * 0.126, mix.mix_g - held
+    assert taken > spare
+    (said,) = plan_bench(bagged, SHOP, BenchSettings()).soaked_remarks
+    assert f"{taken:.0f} g of the mix, the plan has {spare:.0f} g" in said
+    assert said in plan_bench(bagged, SHOP, BenchSettings()).remarks
+    shelf = usual_supplies()
+    dry = dataclasses.replace(
+        shelf,
+        peel_ply=dataclasses.replace(shelf.peel_ply, resin_uptake=None),
+        breather=dataclasses.replace(shelf.breather, resin_uptake=None),
+    )
+    assert plan_bench(bagged, SHOP, BenchSettings(shelf=dry)).soaked_remarks == ()
+    assert plan_bench(FACTS, SHOP, BenchSettings()).soaked_remarks == ()
+
+
+def test_tape_that_lasts_is_not_bought_again():
+    shelf = usual_supplies()
+    lasting = dataclasses.replace(shelf, tape=dataclasses.replace(shelf.tape, coats_second=0.0))
+    settings = dataclasses.replace(coated(ReleaseAgent.TAPE, MouldState.SECOND), shelf=lasting)
+    plan = plan_bench(FACTS, SHOP, settings)
+    assert plan.strips is None
+    assert "Release tape" not in {line.item for line in plan.shopping.lines}

@@ -9,8 +9,9 @@ def test_every_piece_has_its_size_and_the_leak_test_room_to_write():
     bag = inputs()["bench"].bag
     station = bag_station(bag)
     pieces, leak = (block for block in station.blocks if isinstance(block, Table))
-    assert [row[:3] for row in pieces.rows] == [
-        (piece.item, f"{piece.length:.0f}", f"{piece.width:.0f}") for piece in bag.pieces
+    assert [row[:4] for row in pieces.rows] == [
+        (piece.item, piece.card, f"{piece.length:.0f}", f"{piece.width:.0f}")
+        for piece in bag.pieces
     ]
     assert all(row[1:] == ("", "", "") for row in leak.rows)
     said = " ".join(texts_on(station.blocks))

@@ -7,6 +7,7 @@ from job_sheet_demo import inputs, texts_on
 from laywright.files.page import Steps, Table
 from laywright.shop.bench.release_coats import CoatingSettings, plan_coats
 from laywright.shop.bench.strips import StripSettings, plan_strips
+from laywright.shop.bench.supplies import usual_supplies
 from laywright.shop.sheet.traveller import make_sheet
 
 
@@ -34,7 +35,7 @@ def test_an_undercut_stops_the_work_at_the_release_station():
 def test_the_release_station_keeps_the_clock_of_the_coats(made):
     rows = _table(_station(made, "Release"), "Wax").rows
     steps = inputs()["bench"].coats.steps
-    assert steps == plan_coats(1.8e5, CoatingSettings()).steps
+    assert steps == plan_coats(1.8e5, CoatingSettings(), usual_supplies()).steps
     assert [row[1] for row in rows] == [step.what for step in steps]
     assert [float(row[0]) for row in rows] == [round(step.start_minutes) for step in steps]
 

@@ -1,6 +1,7 @@
 """The vacuum bag: what is cut to which size, how much tape, how the leak is tested.
 
-Allowances are common practice, no source.  A printed wall leaks, so the bag goes round the
+What is bought for each piece that is cut, the heat that it stands and the resin that it takes up
+stand on the cards of the consumables.  A printed wall leaks, so the bag goes round the
 whole mould unless the mould is sealed and has held vacuum by itself.
 """
 
@@ -12,11 +13,19 @@ from enum import Enum
 
 from laywright.errors import InputError
 from laywright.laminate.plies import Process
+from laywright.laminate.supplies import Consumable, Use
+from laywright.shop.bench.supplies import BenchSupplies
 from laywright.stage import stage
 
 __all__ = ["BagFacts", "BagPiece", "BagPlan", "BagSettings", "BagStyle", "plan_bag"]
 
 _ROUND = 10.0
+_ITEMS = {
+    Use.PEEL_PLY: "Peel ply",
+    Use.RELEASE_FILM: "Release film, perforated",
+    Use.BREATHER: "Breather",
+    Use.FLOW_MESH: "Flow mesh",
+}
 
 
 class BagStyle(Enum):
@@ -93,11 +102,17 @@ class BagPiece:
     ----------
     item : str
     length, width : float, mm
+    card : str
+        Of what it is cut.
+    bought_mm2 : float, mm^2
+        Its area with the allowance of that card.
     """
 
     item: str
     length: float
     width: float
+    card: str
+    bought_mm2: float
 
 
 @dataclass(frozen=True)
@@ -111,10 +126,18 @@ class BagPlan:
     pleats : int
     tape_mm : float, mm
         Sealant tape, pleats included.
+    tape_card : str
+        Which tape.
+    tape_bought_mm : float, mm
+        The same with the allowance of its card.
     hose_mm : float, mm
         Of resin and vacuum hose; zero for a bag without infusion.
     steps : tuple of str
         What to do, the leak test included.
+    uptake : float, g/m^2
+        Resin that peel ply and what lies on it take up.
+    remarks : tuple of str
+        What does not stand the heat of the cure.
     digest : str
         Of its inputs.
     """
@@ -122,13 +145,23 @@ class BagPlan:
     pieces: tuple[BagPiece, ...]
     pleats: int
     tape_mm: float
+    tape_card: str
+    tape_bought_mm: float
     hose_mm: float
     steps: tuple[str, ...]
+    uptake: float
+    remarks: tuple[str, ...] = ()
     digest: str = ""
 
 
-@stage("Bag Plan", version=1)
-def plan_bag(facts: BagFacts, process: Process, settings: BagSettings) -> BagPlan:
+@stage("Bag Plan", version=2)
+def plan_bag(
+    facts: BagFacts,
+    process: Process,
+    settings: BagSettings,
+    shelf: BenchSupplies,
+    hottest_c: float,
+) -> BagPlan:
     """Return what to cut for the bag.
 
     Parameters
@@ -137,6 +170,10 @@ def plan_bag(facts: BagFacts, process: Process, settings: BagSettings) -> BagPla
     process : Process
         Bagged or infused.
     settings : BagSettings
+    shelf : BenchSupplies
+        What the bag is made of, as it stands on cards.
+    hottest_c : float, degC
+        That the part sees while it is on the mould.
 
     Raises
     ------
@@ -146,9 +183,6 @@ def plan_bag(facts: BagFacts, process: Process, settings: BagSettings) -> BagPla
     if process is Process.HAND:
         raise InputError("bag", "work by hand", "a process with a bag", "choose another process")
     covered = tuple(_rounded(side + 2.0 * settings.beyond) for side in facts.part)
-    between = (
-        ("Release film, perforated", "Breather") if process is Process.BAGGED else ("Flow mesh",)
-    )
     long, wide, height = facts.mould
     if settings.style is BagStyle.ENVELOPE:
         length, width = max(long, wide) + height, 2.0 * (min(long, wide) + height)
@@ -157,18 +191,34 @@ def plan_bag(facts: BagFacts, process: Process, settings: BagSettings) -> BagPla
     edge = 2.0 * length + width if settings.style is BagStyle.ENVELOPE else 2.0 * (length + width)
     pleats = max(4, math.ceil(edge / settings.pleat_every))
     gathered = 2.0 * settings.pleat_height * pleats
-    bag = BagPiece(
+    bag = _piece(
         "Bag film, once" if settings.style is BagStyle.FLANGE else "Bag film, folded round",
         _rounded(length + settings.slack + gathered / 4.0),
         _rounded(width + settings.slack + gathered / 4.0),
+        shelf.bag_film,
     )
+    inside = shelf.in_bag(process)
+    tape = _rounded(edge + 2.0 * settings.slack + gathered)
     return BagPlan(
-        (*(BagPiece(item, covered[0], covered[1]) for item in ("Peel ply", *between)), bag),
+        (*(_piece(_ITEMS[each.use], covered[0], covered[1], each) for each in inside), bag),
         pleats,
-        _rounded(edge + 2.0 * settings.slack + gathered),
+        tape,
+        shelf.sealant_tape.name,
+        tape * shelf.sealant_tape.allowance,
         _rounded(edge) if process is Process.INFUSED else 0.0,
         _steps(settings, pleats),
+        math.fsum(each.resin_uptake or 0.0 for each in inside),
+        tuple(
+            f"{each.name} stands {each.largest_temperature_c:g} degC, the part is heated to "
+            f"{hottest_c:g} degC in the bag: take another one, or post-cure without the bag."
+            for each in (*inside, shelf.bag_film, shelf.sealant_tape)
+            if each.largest_temperature_c < hottest_c
+        ),
     )
+
+
+def _piece(item: str, length: float, width: float, of: Consumable) -> BagPiece:
+    return BagPiece(item, length, width, of.name, length * width * of.allowance)
 
 
 def _rounded(length: float) -> float:

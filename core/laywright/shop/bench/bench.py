@@ -20,14 +20,15 @@ from laywright.shop.bench.release_coats import (
     CoatingPlan,
     CoatingSettings,
     MouldState,
-    ReleaseAgent,
     plan_coats,
 )
 from laywright.shop.bench.shopping import Price, ShoppingList, list_shopping
 from laywright.shop.bench.strips import StripPlan, StripSettings, plan_strips
 from laywright.shop.bench.summaries import CoreLine
+from laywright.shop.bench.supplies import BenchSupplies, usual_supplies
 from laywright.shop.bench.timeline import Span, Timeline, WorkingDay, plan_timeline
 from laywright.shop.bench.trim import EdgeFacts, TrimPlan, plan_trim
+from laywright.shop.mixing.mix import MixPlan
 from laywright.shop.plan import ShopPlan
 from laywright.stage import stage
 
@@ -61,6 +62,8 @@ class BenchSettings:
         The maker's own.
     currency : str
     trim_guide : TrimGuide
+    shelf : BenchSupplies
+        Release agents and consumables, from their cards.
     """
 
     finish: FinishSettings = field(default_factory=FinishSettings)
@@ -73,6 +76,7 @@ class BenchSettings:
     prices: tuple[Price, ...] = ()
     currency: str = ""
     trim_guide: TrimGuide = TrimGuide.NONE
+    shelf: BenchSupplies = field(default_factory=usual_supplies)
 
     def __post_init__(self) -> None:
         if not 1 <= self.parts <= 10000:
@@ -176,6 +180,8 @@ class BenchPlan:
     shopping : ShoppingList
     timeline : Timeline
     trim_guide : TrimGuide
+    soaked_remarks : tuple of str
+        Where what lies in the bag takes up more of the mix than there is to spare.
     digest : str
         Of its inputs.
     """
@@ -189,15 +195,21 @@ class BenchPlan:
     shopping: ShoppingList
     timeline: Timeline
     trim_guide: TrimGuide
+    soaked_remarks: tuple[str, ...] = ()
     digest: str = ""
 
     @property
     def remarks(self) -> tuple[str, ...]:
         """What to watch."""
-        return (*(self.strips.remarks if self.strips is not None else ()), *self.timeline.remarks)
+        return (
+            *(self.strips.remarks if self.strips is not None else ()),
+            *(self.bag.remarks if self.bag is not None else ()),
+            *self.soaked_remarks,
+            *self.timeline.remarks,
+        )
 
 
-@stage("Bench Plan", version=3)
+@stage("Bench Plan", version=4)
 def plan_bench(facts: BenchFacts, shop: ShopPlan, settings: BenchSettings) -> BenchPlan:
     """Return everything around the laminate.
 
@@ -208,16 +220,20 @@ def plan_bench(facts: BenchFacts, shop: ShopPlan, settings: BenchSettings) -> Be
     settings : BenchSettings
     """
     finish = plan_finish(facts.mould_area, settings.finish)
-    coats = plan_coats(facts.mould_area, settings.coating)
+    coats = plan_coats(facts.mould_area, settings.coating, settings.shelf)
     strips = (
-        plan_strips(facts.outline, facts.curvature, settings.strips)
-        if settings.coating.agent is ReleaseAgent.TAPE
-        else None
+        plan_strips(facts.outline, facts.curvature, settings.strips) if coats.tape_layers else None
     )
     bag = (
         None
         if facts.process is Process.HAND
-        else plan_bag(facts.bag_facts, facts.process, settings.bag)
+        else plan_bag(
+            facts.bag_facts,
+            facts.process,
+            settings.bag,
+            settings.shelf,
+            shop.cure.mould_peak_c,
+        )
     )
     trim = plan_trim(facts.trim_loops, facts.pull, facts.cloth_edges)
     hours = shop.mix.laying_minutes / 60.0
@@ -258,6 +274,21 @@ def plan_bench(facts: BenchFacts, shop: ShopPlan, settings: BenchSettings) -> Be
         list_shopping(items, settings.prices, settings.parts, settings.currency),
         timeline,
         settings.trim_guide,
+        () if bag is None else _soaked(bag, facts.part_area, shop.mix),
+    )
+
+
+def _soaked(bag: BagPlan, part_area: float, mix: MixPlan) -> tuple[str, ...]:
+    """Return a remark where the bag takes up more of the mix than the plan has to spare."""
+    taken = bag.uptake * part_area * 1e-6
+    held = mix.laminate_resin_g + mix.coats_g + mix.coupon_g
+    spare = mix.mix_g - held
+    if taken <= spare:
+        return ()
+    return (
+        f"Peel ply and what lies on it may take up {taken:.0f} g of the mix, the plan has "
+        f"{spare:.0f} g to spare: allow {100.0 * taken / held:.0f} % extra for losses, or weigh "
+        "what a piece of them takes up and put it on the card.",
     )
 
 

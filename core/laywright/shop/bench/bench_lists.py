@@ -153,14 +153,14 @@ def shopping_items(
         ShoppingItem("Release film to spray", _whole(coats.film_g), "g"),
     ]
     if strips is not None:
-        items.append(ShoppingItem("Release tape", _up(strips.total_mm / 1000.0), "m"))
+        layers = coats.tape_layers
+        items.append(ShoppingItem("Release tape", _up(layers * strips.total_mm / 1000.0), "m"))
     if bag is not None:
         items += [
-            ShoppingItem(piece.item, _up(piece.length * piece.width * 1e-6), "m^2")
-            for piece in bag.pieces
+            ShoppingItem(piece.item, _up(piece.bought_mm2 * 1e-6), "m^2") for piece in bag.pieces
         ]
         items += [
-            ShoppingItem("Sealant tape", _up(bag.tape_mm / 1000.0), "m"),
+            ShoppingItem("Sealant tape", _up(bag.tape_bought_mm / 1000.0), "m"),
             ShoppingItem("Resin hose", _up(bag.hose_mm / 1000.0), "m"),
         ]
     tape = trim.cloth_tape_mm + trim.part_tape_mm

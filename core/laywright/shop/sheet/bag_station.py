@@ -5,13 +5,20 @@ from __future__ import annotations
 from laywright.files.page import Note, Station, Steps, Table
 from laywright.shop.bench.bag import BagPlan
 from laywright.shop.sheet import cautions
-from laywright.shop.sheet.station_parts import BY_HAND
+from laywright.shop.sheet.station_parts import BY_HAND, remarks_of
 
 __all__ = ["bag_station"]
 
 
-def bag_station(bag: BagPlan) -> Station:
-    """Return the page of what lies on the laminate and over it."""
+def bag_station(bag: BagPlan, soaked: tuple[str, ...] = ()) -> Station:
+    """Return the page of what lies on the laminate and over it.
+
+    Parameters
+    ----------
+    bag : BagPlan
+    soaked : tuple of str
+        What to watch because of the resin that goes into it.
+    """
     hose = f", hose {bag.hose_mm / 1000.0:.1f} m" if bag.hose_mm else ""
     return Station(
         "Bag",
@@ -19,10 +26,14 @@ def bag_station(bag: BagPlan) -> Station:
         (
             Table(
                 "Cut before any resin is mixed, in the order of laying",
-                ("What", "Length, mm", "Width, mm", "Cut"),
-                tuple((p.item, f"{p.length:.0f}", f"{p.width:.0f}", BY_HAND) for p in bag.pieces),
+                ("What", "Card", "Length, mm", "Width, mm", "Cut"),
+                tuple(
+                    (p.item, p.card, f"{p.length:.0f}", f"{p.width:.0f}", BY_HAND)
+                    for p in bag.pieces
+                ),
             ),
-            Note(f"Sealant tape {bag.tape_mm / 1000.0:.1f} m, with {bag.pleats} pleats{hose}."),
+            Note(f"{bag.tape_card} {bag.tape_mm / 1000.0:.1f} m, with {bag.pleats} pleats{hose}."),
+            *remarks_of(bag.remarks + soaked),
             Steps(bag.steps),
             Table(
                 "Leak test",

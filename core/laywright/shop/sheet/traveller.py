@@ -165,7 +165,7 @@ def make_sheet(
                 cloth_stations.cut_station(patterns, rolls),
                 cloth_stations.mix_station(laminate, shop.mix),
                 cloth_stations.lay_up_station(laminate, shop.mix),
-                *(() if bench.bag is None else (bag_station(bench.bag),)),
+                *(() if bench.bag is None else (bag_station(bench.bag, bench.soaked_remarks),)),
                 finish_stations.cure_station(shop.cure),
                 finish_stations.trim_station(shop.cure, bench.trim),
                 *(() if shop.coupons is None else (coupon_station(shop.coupons),)),

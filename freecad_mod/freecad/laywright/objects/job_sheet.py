@@ -2,7 +2,8 @@
 
 from pathlib import Path
 
-from freecad.laywright.objects.base import Property, StageObject, fresh_result
+from freecad.laywright import preferences
+from freecad.laywright.objects.base import Property, StageObject, choices, fresh_result
 from freecad.laywright.objects.layup import loading_of
 from laywright.errors import InputError
 from laywright.files.decimal_mark import DecimalMark
@@ -15,11 +16,13 @@ from laywright.shop.bench.bench import BenchSettings, TrimGuide
 from laywright.shop.bench.release_coats import CoatingSettings, MouldState, ReleaseAgent
 from laywright.shop.bench.shopping import read_prices
 from laywright.shop.bench.strips import StripSettings
+from laywright.shop.bench.supplies import USUAL_SUPPLIES, supplies_at_hand, supplies_of
 from laywright.shop.bench.timeline import WorkingDay, clock_text
 from laywright.shop.sheet.traveller import JobSheet
 
 __all__ = ["JobSheetObject", "job_result"]
 
+# In the order of the core's `JobResult`
 _LINKS = (
     ("Face", "a Moulded Face"),
     ("Release", "a Release Check"),
@@ -33,9 +36,22 @@ _LINKS = (
 
 _NO_SHELL = "not written"
 
+# Property of each supply that is taken from a card, and what it is.
+_SUPPLIES = {
+    "Wax": ("wax", "Wax by its card"),
+    "ReleaseFilm": ("film", "Film that is sprayed over the wax, by its card"),
+    "ReleaseTape": ("tape", "Release tape by its card"),
+    "PeelPly": ("peel_ply", "Peel ply by its card"),
+    "PerforatedFilm": ("release_film", "Release film over the peel ply, by its card"),
+    "Breather": ("breather", "Breather by its card"),
+    "FlowMesh": ("flow_mesh", "Flow mesh by its card"),
+    "BagFilm": ("bag_film", "Bag film by its card"),
+    "SealantTape": ("sealant_tape", "Sealant tape by its card"),
+}
 
-def _words(kind):
-    return [member.value for member in kind]
+
+def _cards_for(place):
+    return lambda: supplies_at_hand(preferences.materials(), place)
 
 
 class JobSheetObject(StageObject):
@@ -53,15 +69,22 @@ class JobSheetObject(StageObject):
             "Enumeration",
             "What stands between whole and fraction on printed sheets; tables for other programs "
             "keep the point",
-            _words(DecimalMark),
+            choices(DecimalMark),
         ),
         Property("Folder", "Path", "Folder that the files were last written to"),
         Property(
-            "ReleaseAgent", "Enumeration", "What keeps the part from sticking", _words(ReleaseAgent)
+            "ReleaseAgent",
+            "Enumeration",
+            "What keeps the part from sticking",
+            choices(ReleaseAgent),
         ),
-        Property("MouldUse", "Enumeration", "How often the mould was used", _words(MouldState)),
+        Property("MouldUse", "Enumeration", "How often the mould was used", choices(MouldState)),
+        *(
+            Property(name, "String", doc, USUAL_SUPPLIES[place], choices=_cards_for(place))
+            for name, (place, doc) in _SUPPLIES.items()
+        ),
         Property("TapeWidth", "Length", "Width of release tape (mm)", "50 mm"),
-        Property("BagClosed", "Enumeration", "Where a bag is closed", _words(BagStyle)),
+        Property("BagClosed", "Enumeration", "Where a bag is closed", choices(BagStyle)),
         Property("People", "Integer", "Hands at the mould", 1),
         Property("DayBegins", "String", "Work begins, such as 08:00", "08:00"),
         Property("DayEnds", "String", "Work ends", "20:00"),
@@ -70,13 +93,13 @@ class JobSheetObject(StageObject):
             "Prices", "StringList", "Your own prices, a line such as: Peel ply = 4.20 per m^2"
         ),
         Property("Currency", "String", "Printed beside the cost"),
-        Property("TrimGuide", "Enumeration", "What is printed to trim by", _words(TrimGuide)),
+        Property("TrimGuide", "Enumeration", "What is printed to trim by", choices(TrimGuide)),
         Property(
             "ShellFile",
             "Enumeration",
             "Layered shell of the part for a finite-element solver among the written files, and "
             "how its edge is held in its first load case",
-            [_NO_SHELL, *_words(EdgeHold)],
+            [_NO_SHELL, *choices(EdgeHold)],
         ),
         Property(
             "ShellPressure",
@@ -110,6 +133,10 @@ class JobSheetObject(StageObject):
             prices=read_prices(obj.Prices),
             currency=obj.Currency,
             trim_guide=TrimGuide(obj.TrimGuide),
+            shelf=supplies_of(
+                preferences.materials(),
+                {place: getattr(obj, name) for name, (place, _) in _SUPPLIES.items()},
+            ),
         )
         return (obj.Title, *results, settings, loading_of(obj.Layup))
 
@@ -164,17 +191,4 @@ def job_result(obj):
     sheet = obj.Proxy.kept(obj)
     if sheet is None:
         raise InputError(obj.Label, "no result", "a result that is up to date", "recompute it")
-    face, release, laminate, body, tiles, patterns, roll, shop = results
-    return JobResult(
-        obj.Title,
-        face,
-        release,
-        laminate,
-        body,
-        tiles,
-        patterns,
-        roll,
-        shop,
-        sheet,
-        _analysis_of(obj),
-    )
+    return JobResult(obj.Title, *results, sheet, _analysis_of(obj))
