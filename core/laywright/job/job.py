@@ -189,31 +189,7 @@ def run(job: Job, earlier: JobResult | None = None, *, progress: Progress = sile
         laminate,
         with_mould_of(job.shop, job.printer),
     )
-    sheet = make_job_sheet.renew(
-        known.get("sheet"),
-        job.name,
-        face,
-        release,
-        laminate,
-        body,
-        tiles,
-        patterns,
-        roll,
-        shop,
-        job.bench,
-        job.loading,
-    )
+    results = (face, release, laminate, body, tiles, patterns, roll, shop)
+    sheet = make_job_sheet.renew(known.get("sheet"), job.name, *results, job.bench, job.loading)
     progress(1.0)
-    return JobResult(
-        job.name,
-        face,
-        release,
-        laminate,
-        body,
-        tiles,
-        patterns,
-        roll,
-        shop,
-        sheet,
-        job.analysis,
-    )
+    return JobResult(job.name, *results, sheet, job.analysis)
