@@ -7,7 +7,7 @@ from robot import grabbed, picture, pump
 
 from freecad.laywright import preferences
 from freecad.laywright.panels.printer_window import PrinterWindow
-from laywright.mould.tiles.machine import Printer
+from laywright.mould.machine import Printer
 
 pytestmark = pytest.mark.gui
 

@@ -86,8 +86,8 @@ def posed_tiles(
         matrix[:3, :3] = turn @ plan.axes
         matrix[:2, 3] = 0.5 * (np.array(printer.volume[:2]) - (low + high)[:2])
         matrix[2, 3] = -low[2]
-        volume, area = surface.volume, surface.area
-        printed = volume * float(np.prod(scale))
+        printed = surface.moved(placed)
+        volume, area = printed.volume, printed.area
         tiles.append(
             Tile(
                 name,
@@ -97,9 +97,9 @@ def posed_tiles(
                 surface.moved(surface.vertices @ plan.axes),
                 matrix,
                 (x, y, z),
-                volume,
-                printer.mass(printed, area),
-                printer.hours(printed, area, z),
+                surface.volume,
+                printer.mass(volume, area),
+                printer.hours(volume, area, z),
                 0,
                 standing,
             )

@@ -29,7 +29,7 @@ from typing import Any
 
 from laywright.errors import FileError
 from laywright.file_names import safe_name
-from laywright.mould.tiles.machine import Printer
+from laywright.mould.machine import Printer
 from laywright.quantities import magnitude
 from laywright.saving import is_card_of, made_folder, own_place, write_beside
 

@@ -33,7 +33,7 @@ _OWN = ("seam", "joint", "mark")
 _USUAL = TileSettings()
 
 
-@stage("Print Tiles", version=3)
+@stage("Print Tiles", version=4)
 def cut_tiles(
     body: MouldBody,
     printer: Printer,

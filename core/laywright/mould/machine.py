@@ -1,4 +1,4 @@
-"""The printer that the tiles are made on, with the plastic in it."""
+"""The printer that a mould is made on, with the plastic in it, and what a print takes there."""
 
 from __future__ import annotations
 
@@ -91,18 +91,36 @@ class Printer:
         x, y, z = self.volume
         return x - 2.0 * self.border, y - 2.0 * self.border, z
 
+    @property
+    def line(self) -> float:
+        """Width of a line, mm: in the skin and in the flow alike."""
+        return _LINE * self.nozzle
+
+    @property
+    def skin(self) -> float:
+        """Depth below every face that is laid solid, mm."""
+        return self.walls * self.line
+
+    def laid(self, volume: float, area: float) -> float:
+        """Return the plastic in a print, mm^3: a solid skin, and a share of what it encloses.
+
+        Parameters
+        ----------
+        volume, area : float, mm^3 and mm^2
+            Volume and surface of the print.
+        """
+        skin = min(volume, self.skin * area)
+        return skin + self.infill_share * (volume - skin)
+
     def mass(self, volume: float, area: float) -> float:
         """Return the mass of a print in g.
 
         Parameters
         ----------
-        volume : float, mm^3
-            Volume it encloses.
-        area : float, mm^2
-            Its surface, printed solid as deep as the walls; the rest is filled by the infill
-            share.
+        volume, area : float, mm^3 and mm^2
+            As for `laid`.
         """
-        return self.density / 1000.0 * self._laid(volume, area)
+        return self.density / 1000.0 * self.laid(volume, area)
 
     def hours(self, volume: float, area: float, height: float) -> float:
         """Return about how long a print takes, in hours.
@@ -113,14 +131,10 @@ class Printer:
         Parameters
         ----------
         volume, area : float, mm^3 and mm^2
-            As for `mass`.
+            As for `laid`.
         height : float, mm
             Of the print.
         """
-        flow = _LINE * self.nozzle * self.layer_height * self.speed
+        flow = self.line * self.layer_height * self.speed
         layers = height / self.layer_height
-        return (self._laid(volume, area) / flow + layers * _LAYER_CHANGE) / 3600.0
-
-    def _laid(self, volume: float, area: float) -> float:
-        skin = min(volume, self.walls * self.nozzle * area)
-        return skin + self.infill_share * (volume - skin)
+        return (self.laid(volume, area) / flow + layers * _LAYER_CHANGE) / 3600.0

@@ -5,14 +5,16 @@ from __future__ import annotations
 import pytest
 
 from laywright.errors import LimitError
-from laywright.mould.tiles.machine import Printer
+from laywright.mould.machine import Printer
 
 
 def test_mass_lies_between_the_infill_and_the_solid():
     printer = Printer("P", (200.0, 200.0, 200.0), infill_share=0.2, density=1.25)
     solid = 1.25e-3 * 1e6
+    # three lines of 0.44 mm, as wide in the skin as in the flow
+    assert printer.skin == pytest.approx(1.32)
     assert printer.mass(1e6, 0.0) == pytest.approx(0.2 * solid)
-    assert printer.mass(1e6, 6e4) == pytest.approx(1.25e-3 * (72000 + 0.2 * 928000))
+    assert printer.mass(1e6, 6e4) == pytest.approx(1.25e-3 * (79200 + 0.2 * 920800))
     assert printer.mass(1e6, 1e9) == pytest.approx(solid)
 
 
