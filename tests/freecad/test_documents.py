@@ -54,6 +54,26 @@ def test_a_document_of_each_release_opens_and_is_brought_up_to_date(saved):
         assert obj.LaywrightSchema == SCHEMA
 
 
+def test_a_document_of_schema_1_opens_as_it_was_and_is_one_of_this_schema(hatch, tmp_path):
+    document, _, stages = hatch
+    before = {kind: (obj.Digest, obj.Status) for kind, obj in stages.items()}
+    for obj in document.Objects:
+        if hasattr(obj, "LaywrightSchema"):
+            obj.LaywrightSchema = 1
+    stages["Layup"].removeProperty("Extents")
+    path = tmp_path / "schema 1.FCStd"
+    document.saveAs(str(path))
+    FreeCAD.closeDocument(document.Name)
+    document = FreeCAD.openDocument(str(path))
+    _, stages = job_in(document)
+    assert list(stages["Layup"].Extents) == []
+    for obj in stages.values():
+        obj.touch()
+    document.recompute()
+    assert {kind: (obj.Digest, obj.Status) for kind, obj in stages.items()} == before
+    assert {obj.LaywrightSchema for obj in stages.values()} == {SCHEMA}
+
+
 def test_a_document_of_a_newer_version_is_shown_and_left_alone(hatch, tmp_path, capfd):
     document, _, stages = hatch
     body = stages["MouldBody"]
@@ -68,7 +88,7 @@ def test_a_document_of_a_newer_version_is_shown_and_left_alone(hatch, tmp_path, 
     body.BaseHeight = "33 mm"
     document.recompute()
     assert not body.isValid()
-    assert "newer Laywright (schema 2)" in body.Status
+    assert f"newer Laywright (schema {SCHEMA + 1})" in body.Status
     assert (body.Digest, body.Volume, body.Mesh.CountFacets) == (digest, volume, facets)
     assert body.LaywrightSchema == SCHEMA + 1
     assert tiles.Digest

@@ -13,7 +13,9 @@ import FreeCAD
 import pytest
 from parts import job_in
 
+from freecad.laywright.objects.kept_value import check_value, store_value
 from freecad.laywright.saved import warn_if_half
+from laywright.errors import FileError
 from laywright.stage import Stage
 
 pytestmark = pytest.mark.freecad
@@ -96,12 +98,37 @@ def test_no_room_for_a_result_is_one_sentence_and_the_earlier_one_stays(hatch, m
     with largest_file(2000):
         document.recompute()
     assert "found a disk that takes no more" in layup.Status
+    assert layup.getStatusString().startswith("Layup, Result: found a disk")
     assert (layup.Digest, layup.Proxy.kept(layup).digest) == (digest, digest)
     layup.Angles = angles
     monkeypatch.setattr(Stage, "__call__", None)
     document.recompute()
     assert layup.Status == "up to date"
     assert stages["JobSheet"].Digest == sheet
+
+
+@pytest.mark.parametrize(
+    ("problem", "why"),
+    [
+        (OSError(28, "No space left on device"), "No space left on device"),
+        (OSError("cannot copy"), "cannot copy"),
+        (OSError(), "OSError"),
+    ],
+)
+def test_a_refusal_is_said_with_its_reason_also_where_the_system_has_no_words(
+    hatch, monkeypatch, problem, why
+):
+    layup = hatch[2]["Layup"]
+
+    def refused(*_):
+        raise problem
+
+    monkeypatch.setattr(Path, "write_bytes", refused)
+    monkeypatch.setattr(Path, "read_bytes", refused)
+    with pytest.raises(FileError, match=rf"takes no more \({why}\)"):
+        store_value(layup, "Result", layup.Proxy.kept(layup))
+    with pytest.raises(FileError, match=rf"found nothing \({why}\)"):
+        check_value(layup, "Result")
 
 
 def test_a_document_that_was_saved_half_is_said_with_the_one_before_it(hatch, tmp_path, capfd):

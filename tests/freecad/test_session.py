@@ -72,6 +72,7 @@ def test_a_deleted_stage_is_missed_by_name_and_the_rest_stays(hatch):
     document.recompute()
     assert not sheet.isValid()
     assert "found no link, needed a Roll Plan" in sheet.Status
+    assert sheet.getStatusString().startswith("Job Sheet: found no link, needed a Roll Plan")
     assert stages["PrintTiles"].isValid()
 
 

@@ -19,7 +19,7 @@ def click_in_view(across, up):
     area = next(
         widget
         for widget in FreeCADGui.getMainWindow().findChildren(QtWidgets.QGraphicsView)
-        if widget.isVisible() and "Quarter" in widget.metaObject().className()
+        if widget.isVisible() and widget.inherits("SIM::Coin3D::Quarter::QuarterWidget")
     )
     port = area.viewport()
     half = 0.5 * min(port.width(), port.height())

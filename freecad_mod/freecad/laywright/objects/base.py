@@ -23,6 +23,7 @@ __all__ = [
     "Property",
     "Ready",
     "StageObject",
+    "choices",
     "fresh_result",
     "is_current",
     "refuse_newer",
@@ -30,7 +31,7 @@ __all__ = [
 ]
 
 # Raised when a document of this Laywright would mean something else to an older one.
-SCHEMA = 1
+SCHEMA = 2
 
 _INPUTS = "Inputs"
 _RESULTS = "Results"
@@ -185,7 +186,7 @@ class StageObject:
         except LaywrightError as problem:
             self.problem = problem
             obj.Status = f"out of date: {problem}"
-            tell(f"{obj.Label}, {translated(problem)}")
+            tell(_by_label(obj, problem))
         except Exception as problem:
             obj.Status = f"out of date: {type(problem).__name__}: {problem}"
             raise
@@ -291,6 +292,13 @@ class StageObject:
         return self.previewed if self.previewed is not None else self.kept(obj)
 
 
+def _by_label(obj, problem):
+    """Return the sentence with the object's label before it, unless it begins with that."""
+    sentence = translated(problem)
+    named = problem.where == obj.Label or problem.where.startswith(f"{obj.Label}, ")
+    return sentence if named else f"{obj.Label}, {sentence}"
+
+
 def _as_text(value):
     """Return a property's value as text: links by name, for objects are made anew on loading."""
     if hasattr(value, "Document") and hasattr(value, "Name"):
@@ -337,6 +345,11 @@ def refuse_newer(obj):
             f"schema {SCHEMA} or older",
             "bring Laywright up to date to change it; until then it is shown as it was saved",
         )
+
+
+def choices(kind):
+    """Return what a person chooses from: the words of an enum."""
+    return [member.value for member in kind]
 
 
 def fresh_result(obj, wanted, owner):

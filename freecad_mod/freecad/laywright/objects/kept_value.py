@@ -27,7 +27,7 @@ def store_value(obj, name, value):
             setattr(obj, name, str(path))
         whole = Path(getattr(obj, name)).stat().st_size == len(packed)
     except OSError as found:
-        whole, problem = False, found.strerror
+        whole, problem = False, _reason(found)
     if not whole:
         raise FileError(
             _where(obj, name),
@@ -65,10 +65,15 @@ def _packed(obj, name):
     except OSError as problem:
         raise FileError(
             _where(obj, name),
-            f"nothing ({problem.strerror})",
+            f"nothing ({_reason(problem)})",
             "what was stored in the document",
             "recompute the object, or take an earlier copy of the document",
         ) from problem
+
+
+def _reason(problem):
+    """Return why the system refused; it does not always give words of its own."""
+    return problem.strerror or str(problem) or type(problem).__name__
 
 
 def _where(obj, name):
