@@ -8,6 +8,7 @@ import numpy as np
 
 import shapes
 from laywright.files.drawing import Drawing, Line
+from laywright.files.page import Station, Table
 from laywright.files.projection import picture, picture_of_several
 from laywright.files.solid import Solid
 from laywright.laminate.laminate import analyse
@@ -22,6 +23,7 @@ from laywright.shop.curing.cure_settings import CureSettings
 from laywright.shop.mixing.mix import MixSettings, PlyCloth, plan_mix
 from laywright.shop.plan import ShopPlan
 from laywright.shop.sheet.traveller import (
+    JobSheet,
     LaminateSummary,
     PartSummary,
     PatternLine,
@@ -130,3 +132,13 @@ def texts_on(value) -> list[str]:
     if hasattr(value, "__dataclass_fields__") and not isinstance(value, Drawing):
         return [t for field in value.__dataclass_fields__ for t in texts_on(getattr(value, field))]
     return []
+
+
+def station_of(made: JobSheet, title: str) -> Station:
+    """Return the station of that title."""
+    return next(station for station in made.sheet.stations if station.title == title)
+
+
+def table_of(station: Station, start: str) -> Table:
+    """Return the table of a station whose heading starts so."""
+    return next(b for b in station.blocks if isinstance(b, Table) and b.heading.startswith(start))

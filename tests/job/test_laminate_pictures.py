@@ -5,8 +5,8 @@ import math
 import numpy as np
 import pytest
 
+from drawing_reading import lines, texts
 from laminate.stacks import CARBON, GLASS, MATERIALS, RESIN, TAPE, layup
-from laywright.files.drawing import Label, Line
 from laywright.job.laminate_pictures import (
     envelope_chart,
     section_drawing,
@@ -18,14 +18,6 @@ from laywright.laminate.choice import Wish, rank_layups
 from laywright.laminate.envelope import LoadPair, failure_envelope
 from laywright.laminate.laminate import analyse
 from laywright.laminate.plies import Core, Layup, Ply
-
-
-def lines(drawing, layer):
-    return [s for s in drawing.shapes if isinstance(s, Line) and s.layer == layer]
-
-
-def texts(drawing):
-    return [s.text for s in drawing.shapes if isinstance(s, Label)]
 
 
 def test_the_section_stacks_every_layer_from_the_mould_upwards():

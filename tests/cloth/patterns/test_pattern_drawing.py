@@ -4,18 +4,11 @@ import numpy as np
 import pytest
 
 from cloth_demo import hatch_patterns
+from drawing_reading import lines, texts
 from laywright.cloth.patterns.drawing_marks import CHECK_BAR
 from laywright.cloth.patterns.pattern_drawing import pattern_drawing
-from laywright.files.drawing import Drawing, Label, Line
+from laywright.files.drawing import Drawing, Label
 from laywright.files.framing import extent
-
-
-def lines(drawing, layer):
-    return [s for s in drawing.shapes if isinstance(s, Line) and s.layer == layer]
-
-
-def texts(drawing):
-    return [s.text for s in drawing.shapes if isinstance(s, Label)]
 
 
 def test_a_pattern_is_drawn_at_true_scale_on_named_layers():

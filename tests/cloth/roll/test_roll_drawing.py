@@ -4,18 +4,11 @@ import numpy as np
 import pytest
 
 from cloth_demo import TWILL, hatch_patterns
+from drawing_reading import lines, texts
 from laywright.cloth.roll.roll import Fault, Offcut, RollSettings, placed_outline, plan_roll
 from laywright.cloth.roll.roll_drawing import roll_drawing
-from laywright.files.drawing import Label, Line
+from laywright.files.drawing import Label
 from laywright.files.framing import extent
-
-
-def lines(drawing, layer):
-    return [s for s in drawing.shapes if isinstance(s, Line) and s.layer == layer]
-
-
-def texts(drawing):
-    return [s.text for s in drawing.shapes if isinstance(s, Label)]
 
 
 def test_a_roll_is_drawn_with_every_piece_where_it_lies():

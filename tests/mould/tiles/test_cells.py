@@ -10,12 +10,7 @@ from hypothesis import strategies as st
 import shapes
 from laywright.mould.solid import from_manifold, to_manifold
 from laywright.mould.tiles.cells import cell_block, cells_of, places
-from laywright.mould.tiles.cuts import CutPlan
-
-
-def plan_of(surface, cuts):
-    low, high = surface.bounds.tolist()
-    return CutPlan(np.eye(3), 0.0, tuple(low), tuple(high), cuts, np.eye(3), 0.0)
+from tile_demo import plan_of
 
 
 def cut(surface, plan, gap=0.0):

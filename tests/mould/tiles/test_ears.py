@@ -2,20 +2,14 @@
 
 from __future__ import annotations
 
-import numpy as np
 import pytest
 
 import shapes
 from laywright.mould.solid import to_manifold
-from laywright.mould.tiles.cuts import CutPlan
 from laywright.mould.tiles.ears import EarSize, ear_solid, ears_of
+from tile_demo import plan_of
 
 SIZE = EarSize(15.0, 8.0, 20.0)
-
-
-def plan_of(surface, cuts):
-    low, high = surface.bounds.tolist()
-    return CutPlan(np.eye(3), 0.0, tuple(low), tuple(high), cuts, np.eye(3), 0.0)
 
 
 def test_pairs_at_both_ends_of_every_outer_seam():

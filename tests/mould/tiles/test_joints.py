@@ -15,20 +15,15 @@ from manifold3d import Manifold, OpType
 import shapes
 from laywright.mould.solid import block, side_by_side, to_manifold
 from laywright.mould.tiles import joint as meshes
-from laywright.mould.tiles.cuts import CutPlan
 from laywright.mould.tiles.joint import JointKind
 from laywright.mould.tiles.joints import JointSize, joints_of, sections
+from tile_demo import plan_of
 
 SIZE = JointSize(6.3, 12.0, 2.5, 0.6)
 
 
 def hole(joint, side):
     return side_by_side([meshes.hole(joint, side)], 7)
-
-
-def plan_of(surface, cuts):
-    low, high = surface.bounds.tolist()
-    return CutPlan(np.eye(3), 0.0, tuple(low), tuple(high), cuts, np.eye(3), 0.0)
 
 
 def test_sections_of_a_torus_have_their_closed_forms():

@@ -12,13 +12,8 @@ from hypothesis import strategies as st
 import shapes
 from laywright.mould.solid import block, to_manifold
 from laywright.mould.tiles.cells import cell_block
-from laywright.mould.tiles.cuts import CutPlan
 from laywright.mould.tiles.tile_account import gap_volume, taken_inside, volumes_below
-
-
-def plan_of(surface, cuts):
-    low, high = surface.bounds.tolist()
-    return CutPlan(np.eye(3), 0.0, tuple(low), tuple(high), cuts, np.eye(3), 0.0)
+from tile_demo import plan_of
 
 
 @pytest.mark.parametrize("axis", [0, 1, 2])

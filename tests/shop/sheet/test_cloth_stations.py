@@ -1,36 +1,21 @@
 import dataclasses
 
-import pytest
-
-from job_sheet_demo import inputs, texts_on
+from job_sheet_demo import inputs, station_of, table_of, texts_on
 from laywright.files.page import Cards, Picture, Steps, Table
 from laywright.shop.bench.roll_summary import CutLine, LandingLine, RollLine
 from laywright.shop.sheet.cloth_stations import cut_station, lay_up_station
 from laywright.shop.sheet.traveller import make_sheet
 
 
-@pytest.fixture(scope="module")
-def made():
-    return make_sheet(**inputs())
-
-
-def _station(made, title):
-    return next(station for station in made.sheet.stations if station.title == title)
-
-
-def _table(station, start):
-    return next(b for b in station.blocks if isinstance(b, Table) and b.heading.startswith(start))
-
-
 def test_weigh_in_has_the_planned_mass_of_every_piece_and_a_blank(made):
-    table = _table(_station(made, "Cut cloth"), "Weigh-in")
+    table = table_of(station_of(made, "Cut cloth"), "Weigh-in")
     planned = table.columns.index("Planned, g")
     assert [row[planned] for row in table.rows] == ["31.3", "25.0"]
     assert all(row[table.columns.index("Weighed, g")] == "" for row in table.rows)
 
 
 def test_every_ply_has_a_card_with_its_picture_its_cup_and_room_to_sign(made):
-    station = _station(made, "Lay up")
+    station = station_of(made, "Lay up")
     (cards,) = (block.cards for block in station.blocks if isinstance(block, Cards))
     assert [card.title for card in cards] == ["Ply 1", "Ply 2"]
     assert all(card.drawing is not None for card in cards)
@@ -51,15 +36,15 @@ def test_coats_have_cards_before_and_after_the_plies():
         given["shop"], mix=dataclasses.replace(mix, cups=cups, coats_g=20.0)
     )
     made = make_sheet(**given)
-    (cards,) = (b.cards for b in _station(made, "Lay up").blocks if isinstance(b, Cards))
+    (cards,) = (b.cards for b in station_of(made, "Lay up").blocks if isinstance(b, Cards))
     assert [card.title for card in cards] == ["Seal coat", "Ply 1", "Ply 2", "Fill coat"]
     assert "at 10.0\u00a0h" in cards[-1].lines[0]
-    assert "and 20 g in coats" in " ".join(texts_on(_station(made, "Mix").blocks))
+    assert "and 20 g in coats" in " ".join(texts_on(station_of(made, "Mix").blocks))
 
 
 def test_cups_show_cumulative_scale_readings(made):
     (cup,) = inputs()["shop"].mix.cups
-    table = _table(_station(made, "Mix"), "Cups")
+    table = table_of(station_of(made, "Mix"), "Cups")
     assert table.rows[0][:4] == (
         "1",
         "ply 1, ply 2",
@@ -67,12 +52,12 @@ def test_cups_show_cumulative_scale_readings(made):
         f"{cup.scale_after_hardener:g}",
     )
     assert cup.scale_after_resin + cup.hardener_g == cup.scale_after_hardener
-    said = " ".join(texts_on(_station(made, "Mix").blocks))
+    said = " ".join(texts_on(station_of(made, "Mix").blocks))
     assert all(text in said for text in inputs()["shop"].mix.ratio_texts)
 
 
 def test_check_bars_are_left_out_of_pictures_that_are_not_to_scale(made):
-    pictures = [b for b in _station(made, "Cut cloth").blocks if isinstance(b, Picture)]
+    pictures = [b for b in station_of(made, "Cut cloth").blocks if isinstance(b, Picture)]
     patterns = pictures[-1].drawing
     assert "cut" in patterns.layers
     assert "check bar" not in patterns.layers

@@ -2,32 +2,18 @@ import re
 
 import pytest
 
-from job_sheet_demo import inputs, texts_on
+from job_sheet_demo import inputs, station_of, table_of, texts_on
 from laywright.files.drawing import Label
 from laywright.files.framing import fitted
-from laywright.files.page import Picture, Table
+from laywright.files.page import Picture
 from laywright.laminate.materials import load_materials
 from laywright.shop.curing.cure import plan_cure
 from laywright.shop.curing.cure_settings import CureSettings
 from laywright.shop.sheet.finish_stations import cure_station
-from laywright.shop.sheet.traveller import make_sheet
-
-
-@pytest.fixture(scope="module")
-def made():
-    return make_sheet(**inputs())
-
-
-def _station(made, title):
-    return next(station for station in made.sheet.stations if station.title == title)
-
-
-def _table(station, start):
-    return next(b for b in station.blocks if isinstance(b, Table) and b.heading.startswith(start))
 
 
 def test_masses_of_the_record_add_up(made):
-    rows = {row[0]: row[1] for row in _table(_station(made, "Record"), "Planned").rows}
+    rows = {row[0]: row[1] for row in table_of(station_of(made, "Record"), "Planned").rows}
     number = {name: float(re.match(r"[\d.]+", text)[0]) for name, text in rows.items()}
     used = number["Resin and hardener mixed"] - number["Mix left over in cups and tools"]
     assert number["Part before trimming"] == pytest.approx(number["Dry cloth"] + used, abs=0.11)
@@ -36,7 +22,7 @@ def test_masses_of_the_record_add_up(made):
 
 
 def test_the_cure_station_shows_the_limit_of_the_mould(made):
-    station = _station(made, "Cure")
+    station = station_of(made, "Cure")
     (chart,) = (block.drawing for block in station.blocks if isinstance(block, Picture))
     assert "the mould must stay below this" in {
         shape.text for shape in chart.shapes if hasattr(shape, "text")
@@ -45,27 +31,27 @@ def test_the_cure_station_shows_the_limit_of_the_mould(made):
 
 
 def test_the_cure_station_tells_cure_and_softening_at_every_moment(made):
-    table = _table(_station(made, "Cure"), "Times")
+    table = table_of(station_of(made, "Cure"), "Times")
     events = inputs()["shop"].cure.events
     assert [row[0] for row in table.rows] == [event.what for event in events]
     assert [float(row[1]) for row in table.rows] == [round(event.hours, 1) for event in events]
     assert [float(row[2]) for row in table.rows] == [round(100.0 * e.cure) for e in events]
-    said = " ".join(texts_on(_station(made, "Cure").blocks))
+    said = " ".join(texts_on(station_of(made, "Cure").blocks))
     assert "271 °C" in said
     assert "upper bounds, no forecast" in said
 
 
 def test_the_trim_station_has_the_line_and_every_hole(made):
-    station = _station(made, "Trim")
+    station = station_of(made, "Trim")
     assert "1.44 m long" in " ".join(texts_on(station.blocks))
-    (row,) = _table(station, "Holes").rows
+    (row,) = table_of(station, "Holes").rows
     assert row[0] == "H1"
     assert row[1] == "200.0, 150.0, 50.0"
     assert row[2] == "12.0"
 
 
 def test_the_record_says_what_good_work_weighs(made):
-    rows = {row[0]: row[1] for row in _table(_station(made, "Record"), "Planned").rows}
+    rows = {row[0]: row[1] for row in table_of(station_of(made, "Record"), "Planned").rows}
     whole = float(rows["Part before trimming"].split()[0])
     low, _, high, _ = rows["Good work by hand"].split()
     assert float(low) == pytest.approx(0.91 * whole, abs=0.6)

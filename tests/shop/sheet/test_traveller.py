@@ -41,11 +41,6 @@ TITLES = (
 )
 
 
-@pytest.fixture(scope="module")
-def made():
-    return make_sheet(**inputs())
-
-
 def test_stations_in_the_order_of_the_work_each_with_its_cautions(made):
     assert tuple(station.title for station in made.sheet.stations) == TITLES
     assert all(station.cautions for station in made.sheet.stations)
