@@ -194,3 +194,16 @@ def test_a_ply_that_covers_a_part_of_the_face(layup):
     layup.Extents = ["25 mm along the edge"] * 3
     layup.Document.recompute()
     assert "no ply that covers the whole face" in layup.Status
+
+
+def test_the_bench_takes_its_supplies_by_their_cards(hatch):
+    document, _, stages = hatch
+    sheet = stages["JobSheet"]
+    digest = sheet.Digest
+    assert sheet.PeelPly == "Polyester peel ply 85 g/m^2"
+    sheet.Wax = "Soap"
+    document.recompute()
+    assert "bench: wax: found 'Soap'" in sheet.Status
+    sheet.Wax = "Paste wax for moulds"
+    document.recompute()
+    assert (sheet.Status, sheet.Digest) == ("up to date", digest)

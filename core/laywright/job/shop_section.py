@@ -39,11 +39,11 @@ from laywright.laminate.materials import Materials, load_materials
 from laywright.quantities import magnitude
 from laywright.shop.bench.bag import BagSettings
 from laywright.shop.bench.bench import BenchSettings, TrimGuide
+from laywright.shop.bench.bench_supplies import USUAL_SUPPLIES, supplies_of
 from laywright.shop.bench.finish import FinishSettings
 from laywright.shop.bench.release_coats import CoatingSettings
 from laywright.shop.bench.shopping import read_prices
 from laywright.shop.bench.strips import StripSettings
-from laywright.shop.bench.supplies import USUAL_SUPPLIES, supplies_of
 from laywright.shop.bench.timeline import WorkingDay
 from laywright.shop.coupons.coupon_plan import CouponSettings
 from laywright.shop.curing.cure_settings import CureSettings

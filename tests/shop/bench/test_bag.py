@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from laywright.errors import InputError
 from laywright.laminate.plies import Process
 from laywright.shop.bench.bag import BagFacts, BagPlan, BagSettings, BagStyle, plan_bag
-from laywright.shop.bench.supplies import usual_supplies
+from laywright.shop.bench.bench_supplies import usual_supplies
 from laywright.values import pack, unpack
 
 FACTS = BagFacts((420.0, 300.0), (470.0, 350.0), (475.0, 355.0, 80.0))

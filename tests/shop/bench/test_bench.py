@@ -9,8 +9,8 @@ from job_sheet_demo import inputs
 from laywright.errors import InputError
 from laywright.laminate.plies import Process
 from laywright.shop.bench.bench import BenchFacts, BenchPlan, BenchSettings, plan_bench
+from laywright.shop.bench.bench_supplies import usual_supplies
 from laywright.shop.bench.release_coats import CoatingSettings, MouldState, ReleaseAgent
-from laywright.shop.bench.supplies import usual_supplies
 from laywright.values import pack, unpack
 
 FACTS = BenchFacts(

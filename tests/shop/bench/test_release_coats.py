@@ -5,6 +5,7 @@ import dataclasses
 import pytest
 
 from laywright.errors import InputError
+from laywright.shop.bench.bench_supplies import usual_supplies
 from laywright.shop.bench.release_coats import (
     CoatingPlan,
     CoatingSettings,
@@ -12,7 +13,6 @@ from laywright.shop.bench.release_coats import (
     ReleaseAgent,
     plan_coats,
 )
-from laywright.shop.bench.supplies import usual_supplies
 from laywright.values import pack, unpack
 
 AREA = 5e5

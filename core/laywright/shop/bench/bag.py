@@ -14,10 +14,11 @@ from enum import Enum
 from laywright.errors import InputError
 from laywright.laminate.plies import Process
 from laywright.laminate.supplies import Consumable, Use
-from laywright.shop.bench.supplies import BenchSupplies
+from laywright.shop.bench.bench_supplies import BenchSupplies
+from laywright.shop.mixing.mix import MixPlan
 from laywright.stage import stage
 
-__all__ = ["BagFacts", "BagPiece", "BagPlan", "BagSettings", "BagStyle", "plan_bag"]
+__all__ = ["BagFacts", "BagPiece", "BagPlan", "BagSettings", "BagStyle", "plan_bag", "soaked_words"]
 
 _ROUND = 10.0
 _ITEMS = {
@@ -214,6 +215,27 @@ def plan_bag(
             for each in (*inside, shelf.bag_film, shelf.sealant_tape)
             if each.largest_temperature_c < hottest_c
         ),
+    )
+
+
+def soaked_words(bag: BagPlan, part_area: float, mix: MixPlan) -> tuple[str, ...]:
+    """Return a remark where the bag takes up more of the mix than the plan has to spare.
+
+    Parameters
+    ----------
+    bag : BagPlan
+    part_area : float, mm^2
+    mix : MixPlan
+    """
+    taken = bag.uptake * part_area * 1e-6
+    held = mix.laminate_resin_g + mix.coats_g + mix.coupon_g
+    spare = mix.mix_g - held
+    if taken <= spare:
+        return ()
+    return (
+        f"Peel ply and what lies on it may take up {taken:.0f} g of the mix, the plan has "
+        f"{spare:.0f} g to spare: allow {100.0 * taken / held:.0f} % extra for losses, or weigh "
+        "what a piece of them takes up and put it on the card.",
     )
 
 

@@ -12,8 +12,9 @@ from enum import Enum
 from laywright.arrays import FloatArray, floats
 from laywright.errors import InputError
 from laywright.laminate.plies import Process
-from laywright.shop.bench.bag import BagFacts, BagPlan, BagSettings, plan_bag
+from laywright.shop.bench.bag import BagFacts, BagPlan, BagSettings, plan_bag, soaked_words
 from laywright.shop.bench.bench_lists import CutWork, hour_items, layup_run, shopping_items
+from laywright.shop.bench.bench_supplies import BenchSupplies, usual_supplies
 from laywright.shop.bench.consumables import ConsumableList, Work, list_consumables
 from laywright.shop.bench.finish import FinishPlan, FinishSettings, plan_finish
 from laywright.shop.bench.release_coats import (
@@ -25,10 +26,8 @@ from laywright.shop.bench.release_coats import (
 from laywright.shop.bench.shopping import Price, ShoppingList, list_shopping
 from laywright.shop.bench.strips import StripPlan, StripSettings, plan_strips
 from laywright.shop.bench.summaries import CoreLine
-from laywright.shop.bench.supplies import BenchSupplies, usual_supplies
 from laywright.shop.bench.timeline import Span, Timeline, WorkingDay, plan_timeline
 from laywright.shop.bench.trim import EdgeFacts, TrimPlan, plan_trim
-from laywright.shop.mixing.mix import MixPlan
 from laywright.shop.plan import ShopPlan
 from laywright.stage import stage
 
@@ -274,21 +273,7 @@ def plan_bench(facts: BenchFacts, shop: ShopPlan, settings: BenchSettings) -> Be
         list_shopping(items, settings.prices, settings.parts, settings.currency),
         timeline,
         settings.trim_guide,
-        () if bag is None else _soaked(bag, facts.part_area, shop.mix),
-    )
-
-
-def _soaked(bag: BagPlan, part_area: float, mix: MixPlan) -> tuple[str, ...]:
-    """Return a remark where the bag takes up more of the mix than the plan has to spare."""
-    taken = bag.uptake * part_area * 1e-6
-    held = mix.laminate_resin_g + mix.coats_g + mix.coupon_g
-    spare = mix.mix_g - held
-    if taken <= spare:
-        return ()
-    return (
-        f"Peel ply and what lies on it may take up {taken:.0f} g of the mix, the plan has "
-        f"{spare:.0f} g to spare: allow {100.0 * taken / held:.0f} % extra for losses, or weigh "
-        "what a piece of them takes up and put it on the card.",
+        () if bag is None else soaked_words(bag, facts.part_area, shop.mix),
     )
 
 

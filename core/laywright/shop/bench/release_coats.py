@@ -11,7 +11,7 @@ from enum import Enum
 
 from laywright.errors import InputError
 from laywright.laminate import supplies
-from laywright.shop.bench.supplies import BenchSupplies
+from laywright.shop.bench.bench_supplies import BenchSupplies
 from laywright.stage import stage
 
 __all__ = ["CoatStep", "CoatingPlan", "CoatingSettings", "MouldState", "ReleaseAgent", "plan_coats"]

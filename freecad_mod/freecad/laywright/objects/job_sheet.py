@@ -13,10 +13,10 @@ from laywright.job.outputs import freshness
 from laywright.job.sheet import make_job_sheet
 from laywright.shop.bench.bag import BagSettings, BagStyle
 from laywright.shop.bench.bench import BenchSettings, TrimGuide
+from laywright.shop.bench.bench_supplies import USUAL_SUPPLIES, supplies_at_hand, supplies_of
 from laywright.shop.bench.release_coats import CoatingSettings, MouldState, ReleaseAgent
 from laywright.shop.bench.shopping import read_prices
 from laywright.shop.bench.strips import StripSettings
-from laywright.shop.bench.supplies import USUAL_SUPPLIES, supplies_at_hand, supplies_of
 from laywright.shop.bench.timeline import WorkingDay, clock_text
 from laywright.shop.sheet.traveller import JobSheet
 

@@ -144,8 +144,8 @@
    <translation>Zusammenbau</translation>
   </message>
   <message>
-   <source>At most so many pieces where one direction does not release the part; 1 refuses it</source>
-   <translation>Höchstens so viele Stücke, wo eine Richtung das Teil nicht löst; 1 lehnt es ab</translation>
+   <source>At most so many pieces where one direction does not release the part; 1 refuses it, 0 takes as many as the Release Check</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>BBasis</source>
@@ -154,6 +154,14 @@
   <message>
    <source>Bag closed</source>
    <translation>Sack geschlossen</translation>
+  </message>
+  <message>
+   <source>Bag film</source>
+   <translation>Vakuumfolie</translation>
+  </message>
+  <message>
+   <source>Bag film by its card</source>
+   <translation>Vakuumfolie nach ihrer Karte</translation>
   </message>
   <message>
    <source>Balls that no cut passes through, each as x, y, z of the part and radius (mm)</source>
@@ -230,6 +238,14 @@
   <message>
    <source>Bottom</source>
    <translation>Boden</translation>
+  </message>
+  <message>
+   <source>Breather</source>
+   <translation>Absaugvlies</translation>
+  </message>
+  <message>
+   <source>Breather by its card</source>
+   <translation>Absaugvlies nach seiner Karte</translation>
   </message>
   <message>
    <source>Build</source>
@@ -556,12 +572,12 @@
    <translation>Gefundene Schräge</translation>
   </message>
   <message>
-   <source>Draft that is wanted at every piece</source>
-   <translation>Schräge, die an jedem Stück gewünscht ist</translation>
+   <source>Draft that is wanted at every piece; 0 takes that of the Release Check</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>Draft that is wanted everywhere, as set by hand</source>
-   <translation>Schräge, die überall gewünscht ist, von Hand gesetzt</translation>
+   <source>Draft that is wanted everywhere, as set by hand; pieces of the Mould Body too</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Draft that is wanted for this surface (degrees)</source>
@@ -700,6 +716,10 @@
    <translation>Füllanstriche</translation>
   </message>
   <message>
+   <source>Film that is sprayed over the wax, by its card</source>
+   <translation>Film, der über das Wachs gesprüht wird, nach seiner Karte</translation>
+  </message>
+  <message>
    <source>Fingerprints of all faces of the part when these were taken</source>
    <translation>Kennzeichen aller Flächen des Teils, als diese gewählt wurden</translation>
   </message>
@@ -722,6 +742,14 @@
   <message>
    <source>Flange blend</source>
    <translation>Flanschradius</translation>
+  </message>
+  <message>
+   <source>Flow mesh</source>
+   <translation>Fließhilfe</translation>
+  </message>
+  <message>
+   <source>Flow mesh by its card</source>
+   <translation>Fließhilfe nach ihrer Karte</translation>
   </message>
   <message>
    <source>Folder</source>
@@ -1140,6 +1168,10 @@
    <translation>Tiefe der Marken</translation>
   </message>
   <message>
+   <source>Marked datum</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Mass of the laminate without local plies (g/m²)</source>
    <translation>Masse des Laminats ohne örtliche Lagen (g/m²)</translation>
   </message>
@@ -1360,8 +1392,20 @@
    <translation>Schnittmuster</translation>
   </message>
   <message>
+   <source>Peel ply</source>
+   <translation>Abreißgewebe</translation>
+  </message>
+  <message>
+   <source>Peel ply by its card</source>
+   <translation>Abreißgewebe nach seiner Karte</translation>
+  </message>
+  <message>
    <source>People</source>
    <translation>Personen</translation>
+  </message>
+  <message>
+   <source>Perforated film</source>
+   <translation>Lochfolie</translation>
   </message>
   <message>
    <source>Piece bolts</source>
@@ -1428,12 +1472,16 @@
    <translation>Geplant und gemacht, nebeneinander</translation>
   </message>
   <message>
-   <source>Plastic expansion</source>
-   <translation>Ausdehnung des Kunststoffs</translation>
+   <source>Plastic and time before cutting, with the formula and the printer's card</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>Plastic, time and cost, with the formula</source>
-   <translation>Kunststoff, Zeit und Kosten, mit der Formel</translation>
+   <source>Plastic and time of all tiles together, by the printer's card</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Plastic expansion</source>
+   <translation>Ausdehnung des Kunststoffs</translation>
   </message>
   <message>
    <source>Plate that closes a hollow body; 0 leaves it open (mm)</source>
@@ -1506,6 +1554,10 @@
   <message>
    <source>Printer by its card</source>
    <translation>Drucker nach seiner Karte</translation>
+  </message>
+  <message>
+   <source>Printer by its card, for plastic and time; empty takes the one for new jobs</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Printing</source>
@@ -1586,6 +1638,22 @@
   <message>
    <source>Release agent</source>
    <translation>Trennmittel</translation>
+  </message>
+  <message>
+   <source>Release film</source>
+   <translation>Trennfilm</translation>
+  </message>
+  <message>
+   <source>Release film over the peel ply, by its card</source>
+   <translation>Trennfolie über dem Abreißgewebe, nach ihrer Karte</translation>
+  </message>
+  <message>
+   <source>Release tape</source>
+   <translation>Trennband</translation>
+  </message>
+  <message>
+   <source>Release tape by its card</source>
+   <translation>Trennband nach seiner Karte</translation>
   </message>
   <message>
    <source>Releasing pull</source>
@@ -1670,6 +1738,14 @@
   <message>
    <source>Seal coats</source>
    <translation>Grundanstriche</translation>
+  </message>
+  <message>
+   <source>Sealant tape</source>
+   <translation>Dichtband</translation>
+  </message>
+  <message>
+   <source>Sealant tape by its card</source>
+   <translation>Dichtband nach seiner Karte</translation>
   </message>
   <message>
    <source>Seam cost</source>
@@ -1888,6 +1964,10 @@
    <translation>Die Schnittmuster, deren Gewebe getränkt wird</translation>
   </message>
   <message>
+   <source>The Cloth Patterns whose datum is marked on the run-off; none for no marks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The Job Sheet that the part was made by</source>
    <translation>Das Auftragsblatt, nach dem das Teil gemacht wurde</translation>
   </message>
@@ -1926,6 +2006,10 @@
   <message>
    <source>The Print Tiles whose plastic the mould is made of</source>
    <translation>Die Druckkacheln, aus deren Kunststoff die Form ist</translation>
+  </message>
+  <message>
+   <source>The Release Check that says draft and number of pieces</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The Scanned Part whose regions are moulded, instead of faces</source>
@@ -2128,6 +2212,14 @@
    <translation>Erwärmen und Abkühlen in einer Stunde (°C)</translation>
   </message>
   <message>
+   <source>Wax</source>
+   <translation>Wachs</translation>
+  </message>
+  <message>
+   <source>Wax by its card</source>
+   <translation>Wachs nach seiner Karte</translation>
+  </message>
+  <message>
    <source>Weighted length of all seams on the working face (mm)</source>
    <translation>Gewichtete Länge aller Nähte auf der Arbeitsfläche (mm)</translation>
   </message>
@@ -2244,8 +2336,8 @@
    <translation>Wo örtliche Lagen liegen: die Lagen jeder Zone, ihre Fläche, Dicke und Masse</translation>
   </message>
   <message>
-   <source>Where no direction releases the part, up to so many pieces are tried; 1 for none</source>
-   <translation>Wo keine Richtung das Teil entformt, werden bis zu so viele Formstücke versucht; 1 für keine</translation>
+   <source>Where no direction releases the part, up to so many pieces are tried; 1 for none; the Mould Body takes it, too</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Where past limits</source>

@@ -144,8 +144,8 @@
    <translation>Assemblage</translation>
   </message>
   <message>
-   <source>At most so many pieces where one direction does not release the part; 1 refuses it</source>
-   <translation>Au plus tant d’éléments là où une direction ne libère pas la pièce ; 1 le refuse</translation>
+   <source>At most so many pieces where one direction does not release the part; 1 refuses it, 0 takes as many as the Release Check</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>BBasis</source>
@@ -154,6 +154,14 @@
   <message>
    <source>Bag closed</source>
    <translation>Sac fermé</translation>
+  </message>
+  <message>
+   <source>Bag film</source>
+   <translation>Film à vide</translation>
+  </message>
+  <message>
+   <source>Bag film by its card</source>
+   <translation>Film à vide selon sa fiche</translation>
   </message>
   <message>
    <source>Balls that no cut passes through, each as x, y, z of the part and radius (mm)</source>
@@ -230,6 +238,14 @@
   <message>
    <source>Bottom</source>
    <translation>Fond</translation>
+  </message>
+  <message>
+   <source>Breather</source>
+   <translation>Feutre de drainage</translation>
+  </message>
+  <message>
+   <source>Breather by its card</source>
+   <translation>Feutre de drainage selon sa fiche</translation>
   </message>
   <message>
    <source>Build</source>
@@ -556,12 +572,12 @@
    <translation>Dépouille trouvée</translation>
   </message>
   <message>
-   <source>Draft that is wanted at every piece</source>
-   <translation>Dépouille voulue à chaque élément</translation>
+   <source>Draft that is wanted at every piece; 0 takes that of the Release Check</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>Draft that is wanted everywhere, as set by hand</source>
-   <translation>Dépouille voulue partout, fixée à la main</translation>
+   <source>Draft that is wanted everywhere, as set by hand; pieces of the Mould Body too</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Draft that is wanted for this surface (degrees)</source>
@@ -700,6 +716,10 @@
    <translation>Couches de bouchage</translation>
   </message>
   <message>
+   <source>Film that is sprayed over the wax, by its card</source>
+   <translation>Film pulvérisé sur la cire, selon sa fiche</translation>
+  </message>
+  <message>
    <source>Fingerprints of all faces of the part when these were taken</source>
    <translation>Empreintes de toutes les faces de la pièce au moment du choix</translation>
   </message>
@@ -722,6 +742,14 @@
   <message>
    <source>Flange blend</source>
    <translation>Rayon de la bride</translation>
+  </message>
+  <message>
+   <source>Flow mesh</source>
+   <translation>Filet drainant</translation>
+  </message>
+  <message>
+   <source>Flow mesh by its card</source>
+   <translation>Filet drainant selon sa fiche</translation>
   </message>
   <message>
    <source>Folder</source>
@@ -1140,6 +1168,10 @@
    <translation>Profondeur des repères</translation>
   </message>
   <message>
+   <source>Marked datum</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Mass of the laminate without local plies (g/m²)</source>
    <translation>Masse du stratifié sans plis locaux (g/m²)</translation>
   </message>
@@ -1360,8 +1392,20 @@
    <translation>Patrons</translation>
   </message>
   <message>
+   <source>Peel ply</source>
+   <translation>Tissu d'arrachage</translation>
+  </message>
+  <message>
+   <source>Peel ply by its card</source>
+   <translation>Tissu d'arrachage selon sa fiche</translation>
+  </message>
+  <message>
    <source>People</source>
    <translation>Personnes</translation>
+  </message>
+  <message>
+   <source>Perforated film</source>
+   <translation>Film perforé</translation>
   </message>
   <message>
    <source>Piece bolts</source>
@@ -1428,12 +1472,16 @@
    <translation>Prévu et fait, côte à côte</translation>
   </message>
   <message>
-   <source>Plastic expansion</source>
-   <translation>Dilatation du plastique</translation>
+   <source>Plastic and time before cutting, with the formula and the printer's card</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>Plastic, time and cost, with the formula</source>
-   <translation>Plastique, temps et coût, avec la formule</translation>
+   <source>Plastic and time of all tiles together, by the printer's card</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Plastic expansion</source>
+   <translation>Dilatation du plastique</translation>
   </message>
   <message>
    <source>Plate that closes a hollow body; 0 leaves it open (mm)</source>
@@ -1506,6 +1554,10 @@
   <message>
    <source>Printer by its card</source>
    <translation>Imprimante selon sa fiche</translation>
+  </message>
+  <message>
+   <source>Printer by its card, for plastic and time; empty takes the one for new jobs</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Printing</source>
@@ -1586,6 +1638,22 @@
   <message>
    <source>Release agent</source>
    <translation>Démoulant</translation>
+  </message>
+  <message>
+   <source>Release film</source>
+   <translation>Film de démoulage</translation>
+  </message>
+  <message>
+   <source>Release film over the peel ply, by its card</source>
+   <translation>Film séparateur sur le tissu d'arrachage, selon sa fiche</translation>
+  </message>
+  <message>
+   <source>Release tape</source>
+   <translation>Ruban de démoulage</translation>
+  </message>
+  <message>
+   <source>Release tape by its card</source>
+   <translation>Ruban de démoulage selon sa fiche</translation>
   </message>
   <message>
    <source>Releasing pull</source>
@@ -1670,6 +1738,14 @@
   <message>
    <source>Seal coats</source>
    <translation>Couches d’apprêt</translation>
+  </message>
+  <message>
+   <source>Sealant tape</source>
+   <translation>Mastic d'étanchéité</translation>
+  </message>
+  <message>
+   <source>Sealant tape by its card</source>
+   <translation>Mastic d'étanchéité selon sa fiche</translation>
   </message>
   <message>
    <source>Seam cost</source>
@@ -1888,6 +1964,10 @@
    <translation>Les patrons dont le tissu est imprégné</translation>
   </message>
   <message>
+   <source>The Cloth Patterns whose datum is marked on the run-off; none for no marks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The Job Sheet that the part was made by</source>
    <translation>La feuille de travail selon laquelle la pièce a été faite</translation>
   </message>
@@ -1926,6 +2006,10 @@
   <message>
    <source>The Print Tiles whose plastic the mould is made of</source>
    <translation>Les tuiles dont le plastique fait le moule</translation>
+  </message>
+  <message>
+   <source>The Release Check that says draft and number of pieces</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The Scanned Part whose regions are moulded, instead of faces</source>
@@ -2128,6 +2212,14 @@
    <translation>Chauffe et refroidissement en une heure (°C)</translation>
   </message>
   <message>
+   <source>Wax</source>
+   <translation>Cire</translation>
+  </message>
+  <message>
+   <source>Wax by its card</source>
+   <translation>Cire selon sa fiche</translation>
+  </message>
+  <message>
    <source>Weighted length of all seams on the working face (mm)</source>
    <translation>Longueur pondérée de tous les joints sur la face utile (mm)</translation>
   </message>
@@ -2244,8 +2336,8 @@
    <translation>Où sont les plis locaux : les plis de chaque zone, son aire, son épaisseur et sa masse</translation>
   </message>
   <message>
-   <source>Where no direction releases the part, up to so many pieces are tried; 1 for none</source>
-   <translation>Si aucune direction ne démoule la pièce, jusqu'à autant de parties sont essayées ; 1 pour aucune</translation>
+   <source>Where no direction releases the part, up to so many pieces are tried; 1 for none; the Mould Body takes it, too</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Where past limits</source>

@@ -164,6 +164,10 @@
    <translation>%1 g, davon %2 g Schichten und Kern</translation>
   </message>
   <message>
+   <source>%1 g, %2 h, %3</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>%1 g/cm^3</source>
    <translation>%1 g/cm³</translation>
   </message>
@@ -300,6 +304,10 @@
    <translation>%1 mm² haben entlang der Zugrichtung ihres Stücks weniger als %2° Schräge.</translation>
   </message>
   <message>
+   <source>%1 mm^2 hold a piece by less than %2 mm, as triangles along the crest of a round face do; they count as leaving.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>%1 mm^2 of %2 hold the part back.</source>
    <translation>%1 mm² von %2 halten das Teil zurück.</translation>
   </message>
@@ -414,6 +422,10 @@
   <message>
    <source>%1 resin and %2 cloth, by mass of the laminate</source>
    <translation>%1 Harz und %2 Gewebe, nach Masse des Laminats</translation>
+  </message>
+  <message>
+   <source>%1 stands %2 degC, the part is heated to %3 degC in the bag: take another one, or post-cure without the bag.</source>
+   <translation>%1 verträgt %2 degC, das Teil wird im Sack auf %3 degC erwärmt: etwas anderes nehmen oder ohne Sack tempern.</translation>
   </message>
   <message>
    <source>%1 stays full: %2.</source>
@@ -1320,6 +1332,10 @@
    <translation>Keine Beschriftung: Eine Fuge zwischen Stücken könnte sie durchschneiden.</translation>
   </message>
   <message>
+   <source>No marks of the datum: a joint between pieces could cut through them.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No mould in %1 pieces was found that releases the part.</source>
    <translation>Keine Form in %1 Stücken gefunden, die das Teil freigibt.</translation>
   </message>
@@ -1368,6 +1384,10 @@
    <translation>Abreißgewebe</translation>
   </message>
   <message>
+   <source>Peel ply and what lies on it may take up %1 g of the mix, the plan has %2 g to spare: allow %3 % extra for losses, or weigh what a piece of them takes up and put it on the card.</source>
+   <translation>Abreißgewebe und was darauf liegt nehmen bis zu %1 g der Mischung auf, der Plan hat %2 g übrig: %3 % mehr für Verluste vorsehen, oder wiegen, was ein Stück davon aufnimmt, und es auf die Karte schreiben.</translation>
+  </message>
+  <message>
    <source>Piece %1</source>
    <translation>Stück %1</translation>
   </message>
@@ -1406,10 +1426,6 @@
   <message>
    <source>Print Tiles</source>
    <translation>Druckkacheln</translation>
-  </message>
-  <message>
-   <source>Printer</source>
-   <translation>Drucker</translation>
   </message>
   <message>
    <source>Pulled by %1 %2 the datum arrow</source>
@@ -1518,6 +1534,22 @@
   <message>
    <source>The bands hold what is on the cards and what usually varies in the work; they know nothing of mistakes, and nothing of what the theory itself leaves out.</source>
    <translation>Die Spannen enthalten, was auf den Karten steht und was in der Arbeit meist schwankt; von Fehlern wissen sie nichts und nichts von dem, was die Theorie selbst weglässt.</translation>
+  </message>
+  <message>
+   <source>The datum is not marked on %1 of its 4 sides: the run-off leaves less than %2 mm there; widen the run-off or the flange.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The datum is not marked: its arrow, or the direction across it, stands upright in the mould.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The datum is not marked: scribed lines have no depth.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The datum's ticks go without the figure %1: the run-off leaves no room beside them.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The deflection of %1 mm is more than half the thickness: the plate then also stretches and bends less than this says.</source>
@@ -1708,6 +1740,14 @@
    <translation>[layup] plies</translation>
   </message>
   <message>
+   <source>[mould.plastic]</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>[mould] %1</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>[part]</source>
    <translation>[part]</translation>
   </message>
@@ -1744,6 +1784,10 @@
    <translation>ein %1 dieses Namens</translation>
   </message>
   <message>
+   <source>a Release Check</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>a TOML file as the cards that come along</source>
    <translation>eine TOML-Datei wie die mitgelieferten Karten</translation>
   </message>
@@ -1774,6 +1818,10 @@
   <message>
    <source>a card in TOML</source>
    <translation>eine Karte in TOML</translation>
+  </message>
+  <message>
+   <source>a card of it: %1</source>
+   <translation>eine Karte davon: %1</translation>
   </message>
   <message>
    <source>a card of that name</source>
@@ -1814,10 +1862,6 @@
   <message>
    <source>a closed shape that encloses a volume</source>
    <translation>eine geschlossene Gestalt, die ein Volumen umschließt</translation>
-  </message>
-  <message>
-   <source>a closed solid</source>
-   <translation>ein geschlossener Volumenkörper</translation>
   </message>
   <message>
    <source>a closed solid whose every edge has two triangles</source>
@@ -2284,10 +2328,6 @@
    <translation>ein Ergebnis auf dem Stand</translation>
   </message>
   <message>
-   <source>a ring that does not close</source>
-   <translation>ein Ring, der sich nicht schließt</translation>
-  </message>
-  <message>
    <source>a roll width</source>
    <translation>eine Rollenbreite</translation>
   </message>
@@ -2652,6 +2692,10 @@
    <translation>ein Rand, der eine klare Fläche umschließt</translation>
   </message>
   <message>
+   <source>an edge that is less tightly curved</source>
+   <translation>eine weniger eng gekrümmte Kante</translation>
+  </message>
+  <message>
    <source>an end after its beginning</source>
    <translation>ein Ende nach seinem Anfang</translation>
   </message>
@@ -2904,12 +2948,20 @@
    <translation>vor einem späteren Teil</translation>
   </message>
   <message>
+   <source>before cutting, card '%1': skin %2 mm2 x %3 mm, %4 % of the rest of %5 cm3 = %6 cm3; %7 g; %8 h at %9 mm/s%10</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>before the second part</source>
    <translation>vor dem zweiten Teil</translation>
   </message>
   <message>
    <source>below the wanted draft</source>
    <translation>unter der gewünschten Schräge</translation>
+  </message>
+  <message>
+   <source>bench: %1</source>
+   <translation>Werkbank: %1</translation>
   </message>
   <message>
    <source>bending across (N mm)</source>
@@ -3102,6 +3154,10 @@
   <message>
    <source>choose another</source>
    <translation>eine andere Wahl treffen</translation>
+  </message>
+  <message>
+   <source>choose another card or write one</source>
+   <translation>eine andere Karte wählen oder eine schreiben</translation>
   </message>
   <message>
    <source>choose another file</source>
@@ -3448,6 +3504,14 @@
    <translation>Bezugskante</translation>
   </message>
   <message>
+   <source>datum figure</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>datum tick</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>decimal commas between commas cannot be told apart: export it with semicolons</source>
    <translation>Dezimalkommas zwischen Kommas sind nicht zu unterscheiden: mit Strichpunkten ausgeben</translation>
   </message>
@@ -3458,10 +3522,6 @@
   <message>
    <source>degC</source>
    <translation>°C</translation>
-  </message>
-  <message>
-   <source>density of the plastic, g/cm^3</source>
-   <translation>Dichte des Kunststoffs, g/cm³</translation>
   </message>
   <message>
    <source>depth of the texture</source>
@@ -3546,6 +3606,10 @@
   <message>
    <source>end the plies before the bend, or switch the allowance for the laminate off</source>
    <translation>die Lagen vor der Biegung enden lassen oder die Zugabe für das Laminat ausschalten</translation>
+  </message>
+  <message>
+   <source>enlarge it</source>
+   <translation>ihn vergrößern</translation>
   </message>
   <message>
    <source>enlarge the fillet there or put the laminate on the other side</source>
@@ -3726,10 +3790,6 @@
   <message>
    <source>for each %1 degC</source>
    <translation>je %1 °C</translation>
-  </message>
-  <message>
-   <source>for each %1 of water in the mass of its resin</source>
-   <translation>je %1 Wasser in der Masse ihres Harzes</translation>
   </message>
   <message>
    <source>forces, strains or a panel</source>
@@ -4094,6 +4154,10 @@
   <message>
    <source>link %1 to it</source>
    <translation>%1 damit verknüpfen</translation>
+  </message>
+  <message>
+   <source>link a Release Check to it</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>link one</source>
@@ -4582,6 +4646,10 @@
   <message>
    <source>no room behind a wall of %1 mm</source>
    <translation>kein Raum hinter einer Wand von %1 mm</translation>
+  </message>
+  <message>
+   <source>no room for a ring %1 mm wide, but %2</source>
+   <translation>keinen Platz für einen %1 mm breiten Ring, sondern %2</translation>
   </message>
   <message>
    <source>no solid</source>
@@ -5132,6 +5200,10 @@
    <translation>Druck auf die Platte</translation>
   </message>
   <message>
+   <source>price and currency; all else is taken from the printer's card</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>price of %1</source>
    <translation>Preis von %1</translation>
   </message>
@@ -5152,10 +5224,6 @@
    <translation>Druckschrumpfung entlang %1</translation>
   </message>
   <message>
-   <source>printed skin, mm</source>
-   <translation>gedruckte Haut, mm</translation>
-  </message>
-  <message>
    <source>printed surface, set back along its normals</source>
    <translation>gedruckte Oberfläche, entlang ihrer Normalen zurückgesetzt</translation>
   </message>
@@ -5166,10 +5234,6 @@
   <message>
    <source>printer %1</source>
    <translation>Drucker %1</translation>
-  </message>
-  <message>
-   <source>printing rate, mm^3/s</source>
-   <translation>Druckrate, mm³/s</translation>
   </message>
   <message>
    <source>proposed cuts are made</source>
@@ -5568,10 +5632,6 @@
    <translation>Größe des Auftrags</translation>
   </message>
   <message>
-   <source>skin %1 mm2 x %2 mm + %3 % of the rest = %4 cm3; %5 g; %6 h at %7 mm3/s; %8 %9</source>
-   <translation>Haut %1 mm² x %2 mm + %3 % vom Rest = %4 cm³; %5 g; %6 h bei %7 mm³/s; %8 %9</translation>
-  </message>
-  <message>
    <source>smooth its spikes and pits, split it into two Moulded Faces, or cut the ply</source>
    <translation>Spitzen und Gruben glätten, in zwei Formflächen teilen oder die Lage schneiden</translation>
   </message>
@@ -5706,6 +5766,10 @@
   <message>
    <source>take it from the data sheet of the plastic</source>
    <translation>vom Datenblatt des Kunststoffs nehmen</translation>
+  </message>
+  <message>
+   <source>take it out and set %1 in [printer]</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>take lines away</source>
@@ -5936,6 +6000,10 @@
    <translation>die Ansicht des Lagenaufbaus</translation>
   </message>
   <message>
+   <source>there is none</source>
+   <translation>es gibt keine</translation>
+  </message>
+  <message>
    <source>thickness</source>
    <translation>Dicke</translation>
   </message>
@@ -6040,6 +6108,10 @@
    <translation>zu leicht</translation>
   </message>
   <message>
+   <source>too small an inside radius</source>
+   <translation>ein zu kleiner Innenradius</translation>
+  </message>
+  <message>
    <source>triangles for the drape</source>
    <translation>Dreiecke für das Drapieren</translation>
   </message>
@@ -6066,6 +6138,10 @@
   <message>
    <source>trim line</source>
    <translation>Besäumlinie</translation>
+  </message>
+  <message>
+   <source>true or false</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>try again or choose another folder; the old file is unchanged</source>
@@ -6330,6 +6406,10 @@
   <message>
    <source>with %1 g of left-overs</source>
    <translation>mit %1 g Resten</translation>
+  </message>
+  <message>
+   <source>with %1 of water, which its resin takes up in the long run</source>
+   <translation>mit %1 Wasser, das sein Harz auf Dauer aufnimmt</translation>
   </message>
   <message>
    <source>with a border of %1 mm</source>

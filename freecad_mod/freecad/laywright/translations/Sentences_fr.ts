@@ -164,6 +164,10 @@
    <translation>%1 g, dont %2 g de couches et d'âme</translation>
   </message>
   <message>
+   <source>%1 g, %2 h, %3</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>%1 g/cm^3</source>
    <translation>%1 g/cm³</translation>
   </message>
@@ -300,6 +304,10 @@
    <translation>%1 mm² ont moins de %2° de dépouille selon le démoulage de leur partie.</translation>
   </message>
   <message>
+   <source>%1 mm^2 hold a piece by less than %2 mm, as triangles along the crest of a round face do; they count as leaving.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>%1 mm^2 of %2 hold the part back.</source>
    <translation>%1 mm² sur %2 retiennent la pièce.</translation>
   </message>
@@ -414,6 +422,10 @@
   <message>
    <source>%1 resin and %2 cloth, by mass of the laminate</source>
    <translation>%1 résine et %2 tissu, en masse du stratifié</translation>
+  </message>
+  <message>
+   <source>%1 stands %2 degC, the part is heated to %3 degC in the bag: take another one, or post-cure without the bag.</source>
+   <translation>%1 supporte %2 degC, la pièce est chauffée à %3 degC sous la bâche : en prendre un autre, ou faire la post-cuisson sans bâche.</translation>
   </message>
   <message>
    <source>%1 stays full: %2.</source>
@@ -1320,6 +1332,10 @@
    <translation>Pas d'inscription : un joint entre parties pourrait la couper.</translation>
   </message>
   <message>
+   <source>No marks of the datum: a joint between pieces could cut through them.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No mould in %1 pieces was found that releases the part.</source>
    <translation>Aucun moule en %1 parties trouvé qui libère la pièce.</translation>
   </message>
@@ -1368,6 +1384,10 @@
    <translation>Tissu d'arrachage</translation>
   </message>
   <message>
+   <source>Peel ply and what lies on it may take up %1 g of the mix, the plan has %2 g to spare: allow %3 % extra for losses, or weigh what a piece of them takes up and put it on the card.</source>
+   <translation>Le tissu d'arrachage et ce qui est posé dessus peuvent absorber %1 g du mélange, le plan a %2 g en réserve : prévoir %3 % de plus pour les pertes, ou peser ce qu'un morceau absorbe et le noter sur la fiche.</translation>
+  </message>
+  <message>
    <source>Piece %1</source>
    <translation>Partie %1</translation>
   </message>
@@ -1406,10 +1426,6 @@
   <message>
    <source>Print Tiles</source>
    <translation>Tuiles à imprimer</translation>
-  </message>
-  <message>
-   <source>Printer</source>
-   <translation>Imprimante</translation>
   </message>
   <message>
    <source>Pulled by %1 %2 the datum arrow</source>
@@ -1518,6 +1534,22 @@
   <message>
    <source>The bands hold what is on the cards and what usually varies in the work; they know nothing of mistakes, and nothing of what the theory itself leaves out.</source>
    <translation>Les intervalles contiennent ce qui est sur les fiches et ce qui varie d'ordinaire dans le travail ; ils ignorent les erreurs et ce que la théorie elle-même néglige.</translation>
+  </message>
+  <message>
+   <source>The datum is not marked on %1 of its 4 sides: the run-off leaves less than %2 mm there; widen the run-off or the flange.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The datum is not marked: its arrow, or the direction across it, stands upright in the mould.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The datum is not marked: scribed lines have no depth.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The datum's ticks go without the figure %1: the run-off leaves no room beside them.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The deflection of %1 mm is more than half the thickness: the plate then also stretches and bends less than this says.</source>
@@ -1708,6 +1740,14 @@
    <translation>[layup] plies</translation>
   </message>
   <message>
+   <source>[mould.plastic]</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>[mould] %1</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>[part]</source>
    <translation>[part]</translation>
   </message>
@@ -1744,6 +1784,10 @@
    <translation>un %1 de ce nom</translation>
   </message>
   <message>
+   <source>a Release Check</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>a TOML file as the cards that come along</source>
    <translation>un fichier TOML comme les fiches fournies</translation>
   </message>
@@ -1774,6 +1818,10 @@
   <message>
    <source>a card in TOML</source>
    <translation>une fiche en TOML</translation>
+  </message>
+  <message>
+   <source>a card of it: %1</source>
+   <translation>une fiche de cela : %1</translation>
   </message>
   <message>
    <source>a card of that name</source>
@@ -1814,10 +1862,6 @@
   <message>
    <source>a closed shape that encloses a volume</source>
    <translation>une forme fermée qui enclôt un volume</translation>
-  </message>
-  <message>
-   <source>a closed solid</source>
-   <translation>un solide fermé</translation>
   </message>
   <message>
    <source>a closed solid whose every edge has two triangles</source>
@@ -2284,10 +2328,6 @@
    <translation>un résultat à jour</translation>
   </message>
   <message>
-   <source>a ring that does not close</source>
-   <translation>un anneau qui ne se ferme pas</translation>
-  </message>
-  <message>
    <source>a roll width</source>
    <translation>une largeur de rouleau</translation>
   </message>
@@ -2652,6 +2692,10 @@
    <translation>un bord qui enclôt une aire nette</translation>
   </message>
   <message>
+   <source>an edge that is less tightly curved</source>
+   <translation>un bord moins fortement courbé</translation>
+  </message>
+  <message>
    <source>an end after its beginning</source>
    <translation>une fin après son début</translation>
   </message>
@@ -2904,12 +2948,20 @@
    <translation>avant une pièce suivante</translation>
   </message>
   <message>
+   <source>before cutting, card '%1': skin %2 mm2 x %3 mm, %4 % of the rest of %5 cm3 = %6 cm3; %7 g; %8 h at %9 mm/s%10</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>before the second part</source>
    <translation>avant la deuxième pièce</translation>
   </message>
   <message>
    <source>below the wanted draft</source>
    <translation>sous la dépouille voulue</translation>
+  </message>
+  <message>
+   <source>bench: %1</source>
+   <translation>établi : %1</translation>
   </message>
   <message>
    <source>bending across (N mm)</source>
@@ -3102,6 +3154,10 @@
   <message>
    <source>choose another</source>
    <translation>en choisir un autre</translation>
+  </message>
+  <message>
+   <source>choose another card or write one</source>
+   <translation>choisir une autre fiche ou en écrire une</translation>
   </message>
   <message>
    <source>choose another file</source>
@@ -3448,6 +3504,14 @@
    <translation>arête de référence</translation>
   </message>
   <message>
+   <source>datum figure</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>datum tick</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>decimal commas between commas cannot be told apart: export it with semicolons</source>
    <translation>les virgules décimales entre virgules ne se distinguent pas : exporter avec des points-virgules</translation>
   </message>
@@ -3458,10 +3522,6 @@
   <message>
    <source>degC</source>
    <translation>°C</translation>
-  </message>
-  <message>
-   <source>density of the plastic, g/cm^3</source>
-   <translation>densité du plastique, g/cm³</translation>
   </message>
   <message>
    <source>depth of the texture</source>
@@ -3546,6 +3606,10 @@
   <message>
    <source>end the plies before the bend, or switch the allowance for the laminate off</source>
    <translation>finir les plis avant le pli de forme, ou désactiver la prise en compte du stratifié</translation>
+  </message>
+  <message>
+   <source>enlarge it</source>
+   <translation>l'agrandir</translation>
   </message>
   <message>
    <source>enlarge the fillet there or put the laminate on the other side</source>
@@ -3726,10 +3790,6 @@
   <message>
    <source>for each %1 degC</source>
    <translation>pour chaque %1 °C</translation>
-  </message>
-  <message>
-   <source>for each %1 of water in the mass of its resin</source>
-   <translation>pour chaque %1 d'eau dans la masse de sa résine</translation>
   </message>
   <message>
    <source>forces, strains or a panel</source>
@@ -4094,6 +4154,10 @@
   <message>
    <source>link %1 to it</source>
    <translation>y lier %1</translation>
+  </message>
+  <message>
+   <source>link a Release Check to it</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>link one</source>
@@ -4582,6 +4646,10 @@
   <message>
    <source>no room behind a wall of %1 mm</source>
    <translation>pas de place derrière une paroi de %1 mm</translation>
+  </message>
+  <message>
+   <source>no room for a ring %1 mm wide, but %2</source>
+   <translation>pas de place pour un anneau de %1 mm de large, mais %2</translation>
   </message>
   <message>
    <source>no solid</source>
@@ -5132,6 +5200,10 @@
    <translation>pression sur la plaque</translation>
   </message>
   <message>
+   <source>price and currency; all else is taken from the printer's card</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>price of %1</source>
    <translation>prix de %1</translation>
   </message>
@@ -5152,10 +5224,6 @@
    <translation>retrait d'impression selon %1</translation>
   </message>
   <message>
-   <source>printed skin, mm</source>
-   <translation>peau imprimée, mm</translation>
-  </message>
-  <message>
    <source>printed surface, set back along its normals</source>
    <translation>surface imprimée, en retrait selon ses normales</translation>
   </message>
@@ -5166,10 +5234,6 @@
   <message>
    <source>printer %1</source>
    <translation>imprimante %1</translation>
-  </message>
-  <message>
-   <source>printing rate, mm^3/s</source>
-   <translation>débit d'impression, mm³/s</translation>
   </message>
   <message>
    <source>proposed cuts are made</source>
@@ -5568,10 +5632,6 @@
    <translation>taille du travail</translation>
   </message>
   <message>
-   <source>skin %1 mm2 x %2 mm + %3 % of the rest = %4 cm3; %5 g; %6 h at %7 mm3/s; %8 %9</source>
-   <translation>peau %1 mm² x %2 mm + %3 % du reste = %4 cm³ ; %5 g ; %6 h à %7 mm³/s ; %8 %9</translation>
-  </message>
-  <message>
    <source>smooth its spikes and pits, split it into two Moulded Faces, or cut the ply</source>
    <translation>lisser ses pointes et ses creux, diviser en deux faces moulées, ou couper le pli</translation>
   </message>
@@ -5706,6 +5766,10 @@
   <message>
    <source>take it from the data sheet of the plastic</source>
    <translation>le prendre de la fiche technique du plastique</translation>
+  </message>
+  <message>
+   <source>take it out and set %1 in [printer]</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>take lines away</source>
@@ -5936,6 +6000,10 @@
    <translation>la vue de l'empilement</translation>
   </message>
   <message>
+   <source>there is none</source>
+   <translation>il n'y en a pas</translation>
+  </message>
+  <message>
    <source>thickness</source>
    <translation>épaisseur</translation>
   </message>
@@ -6040,6 +6108,10 @@
    <translation>trop léger</translation>
   </message>
   <message>
+   <source>too small an inside radius</source>
+   <translation>un rayon intérieur trop petit</translation>
+  </message>
+  <message>
    <source>triangles for the drape</source>
    <translation>triangles pour le drapage</translation>
   </message>
@@ -6066,6 +6138,10 @@
   <message>
    <source>trim line</source>
    <translation>ligne de détourage</translation>
+  </message>
+  <message>
+   <source>true or false</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>try again or choose another folder; the old file is unchanged</source>
@@ -6330,6 +6406,10 @@
   <message>
    <source>with %1 g of left-overs</source>
    <translation>avec %1 g de restes</translation>
+  </message>
+  <message>
+   <source>with %1 of water, which its resin takes up in the long run</source>
+   <translation>avec %1 d'eau, que sa résine absorbe à la longue</translation>
   </message>
   <message>
    <source>with a border of %1 mm</source>

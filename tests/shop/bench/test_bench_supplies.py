@@ -9,7 +9,7 @@ import laywright.laminate
 from laywright.errors import MaterialError
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Process
-from laywright.shop.bench.supplies import (
+from laywright.shop.bench.bench_supplies import (
     USUAL_SUPPLIES,
     BenchSupplies,
     supplies_at_hand,
