@@ -11,7 +11,7 @@ from laywright.cloth.drape.energy import Energy, Sheet
 from laywright.cloth.drape.fabric import Fabric, Start
 from laywright.cloth.drape.flatten import flatten
 from laywright.cloth.drape.hold import first_threads, hold_start
-from laywright.cloth.drape.solver import settle
+from laywright.cloth.drape.solver import REST, Below, _damped, settle, share_done
 from laywright.cloth.drape.strain import turned_over
 from laywright.errors import Cancelled
 from laywright.progress import silent
@@ -75,3 +75,73 @@ def test_stops_when_asked_and_tells_how_far_it_is():
         settle(SHEET, FABRIC, HELD, flat(), stop)
     assert len(told) == 5
     assert all(0.0 <= share <= 1.0 for share in told)
+
+
+@pytest.mark.parametrize("end", [1e-5, 5e-3])
+def test_the_share_done_goes_by_the_order_of_what_still_moves(end):
+    assert share_done(end, end) == share_done(0.0, end) == 1.0
+    assert share_done(1.0, end) == share_done(7.0, end) == 0.0
+    assert share_done(math.sqrt(end), end) == pytest.approx(0.5)
+    assert share_done(end ** (1 / 3), end) == pytest.approx(1 / 3)
+
+
+def test_every_step_is_told_once_rough_ones_first():
+    told = []
+    settled = settle(SHEET, FABRIC, HELD, flat(), lambda *words: told.append(words))
+    assert len(told) == settled.steps
+    assert {words for _, words in told} == {"the cloth settles"}
+    shares = np.array([share for share, _ in told])
+    rough = int(np.argmax(shares > 0.4))
+    assert 0 < rough < len(shares)
+    assert (shares[:rough] <= 0.4).all()
+    assert (shares[rough:] >= 0.4).all()
+    assert shares[-1] == pytest.approx(1.0)
+
+
+def test_the_factors_at_the_end_are_of_a_positive_matrix():
+    settled = settle(SHEET, FABRIC, HELD, flat(), silent)
+    rng = np.random.default_rng(1)
+    one, other = rng.normal(size=(2, 2 * len(CAP.vertices)))
+    solved = settled.factors.divide(one).ravel()
+    assert one @ solved > 0.0
+    assert other @ solved == pytest.approx(one @ settled.factors.divide(other).ravel(), rel=1e-6)
+
+
+def test_the_same_cloth_begins_where_the_ply_below_came_to_rest():
+    first = settle(SHEET, FABRIC, HELD, flat(), silent)
+    again = settle(SHEET, FABRIC, HELD, flat(), silent, below=Below(first.uv, first.factors))
+    assert again.at_rest
+    assert again.steps < 0.5 * first.steps
+    assert again.uv == pytest.approx(first.uv, abs=20 * REST * math.sqrt(CAP.area))
+    bare = settle(SHEET, FABRIC, HELD, flat(), silent, below=Below(first.uv, None))
+    assert bare.steps <= again.steps + 1
+
+
+def test_a_place_below_with_turned_triangles_is_not_begun_from():
+    first = settle(SHEET, FABRIC, HELD, flat(), silent)
+    over = Below(first.uv * [1.0, -1.0], first.factors)
+    assert turned_over(CAP, over.uv) > 0
+    again = settle(SHEET, FABRIC, HELD, flat(), silent, below=over)
+    assert again.steps == first.steps
+    assert np.array_equal(again.uv, first.uv)
+
+
+@pytest.mark.parametrize("damping", [1e-3, 1.0])
+def test_a_damped_step_goes_down_and_says_how_far(damping):
+    energy, uv = Energy(SHEET, FABRIC, HELD[0]), flat()
+    before, _ = energy.value_and_slope(uv)
+    place, moved, easier = _damped(energy, uv, damping)
+    after, _ = energy.value_and_slope(place)
+    assert after < before
+    assert moved == pytest.approx(np.abs(place - uv).max())
+    assert easier == pytest.approx(0.1 * damping)
+
+
+def test_damping_shortens_the_step_and_nothing_moves_at_rest():
+    energy, uv = Energy(SHEET, FABRIC, HELD[0]), flat()
+    free, stiff = (_damped(energy, uv, damping)[1] for damping in (1e-6, 100.0))
+    assert stiff < 0.5 * free
+    for _ in range(40):
+        uv, moved, _ = _damped(energy, uv, 1e-9)
+    assert moved < 1e-6
+    assert _damped(energy, uv, 1e9) == (pytest.approx(uv), 0.0, 1e9)
