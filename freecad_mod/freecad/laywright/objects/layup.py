@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import zip_longest
 
 from freecad.laywright import preferences
-from freecad.laywright.objects.base import Property, StageObject
+from freecad.laywright.objects.base import Property, StageObject, choices
 from laywright.errors import InputError
 from laywright.job.load_page import load_words
 from laywright.laminate.card_files import card_text, parse_card
@@ -33,10 +33,6 @@ COUNTED = {
     "shear": "ShearCounted",
     "core": "CoreCounted",
 }
-
-
-def _words(kind):
-    return [member.value for member in kind]
 
 
 class LayupObject(StageObject):
@@ -70,10 +66,10 @@ class LayupObject(StageObject):
             "DropWay",
             "Enumeration",
             "Whether further plies of the same extent end further in or out",
-            _words(DropOff),
+            choices(DropOff),
         ),
         Property("Resin", "String", "Resin system by its card"),
-        Property("Process", "Enumeration", "How it is laid up", _words(Process)),
+        Property("Process", "Enumeration", "How it is laid up", choices(Process)),
         Property(
             "ResinShare",
             "Percent",
@@ -118,7 +114,7 @@ class LayupObject(StageObject):
             0.0,
         ),
         Property("PressedArea", "Float", "Size of that patch (mm²)", 100.0),
-        Property("Criterion", "Enumeration", "Rule by which a ply is judged", _words(Criterion)),
+        Property("Criterion", "Enumeration", "Rule by which a ply is judged", choices(Criterion)),
         *(
             Property(
                 name,
@@ -136,7 +132,7 @@ class LayupObject(StageObject):
             "0 mm",
         ),
         Property("PanelWidth", "Length", "Its width across the datum arrow (mm)", "0 mm"),
-        Property("PanelEdges", "Enumeration", "How all its edges are held", _words(Support)),
+        Property("PanelEdges", "Enumeration", "How all its edges are held", choices(Support)),
         Property(
             "PanelPressure", "Float", "Pressure on it, positive away from the mould (kPa)", 1.0
         ),

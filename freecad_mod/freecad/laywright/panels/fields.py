@@ -10,7 +10,7 @@ from freecad.laywright.panels import typed
 from freecad.laywright.qt import QtWidgets, translate
 from freecad.laywright.translated import translated
 
-__all__ = ["Field", "field_for", "named", "shown_value", "spoken", "words_of"]
+__all__ = ["Field", "field_for", "named", "shown_value", "spoken", "words_of", "wrapped_label"]
 
 _LINES = 4.5  # of a list that are seen at once; with just 4 the last one scrolls
 _FEWEST, _MOST = 8, 26  # characters of a choice that are seen at least
@@ -24,6 +24,15 @@ class Field:
         self.widget = widget
         self.value = read
         self.shown = read()
+
+
+def wrapped_label(name):
+    """Return a label that breaks its lines instead of widening the panel."""
+    label = QtWidgets.QLabel()
+    label.setObjectName(name)
+    label.setWordWrap(True)
+    label.setSizePolicy(QtWidgets.QSizePolicy.Ignored, QtWidgets.QSizePolicy.Preferred)
+    return label
 
 
 def field_for(obj, prop):

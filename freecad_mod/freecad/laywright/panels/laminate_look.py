@@ -4,6 +4,7 @@ import html
 from types import SimpleNamespace
 
 from freecad.laywright.objects.layup import loading_of
+from freecad.laywright.panels import fields
 from freecad.laywright.panels.picture import DrawingView
 from freecad.laywright.qt import QtCore, QtWidgets, translate
 from freecad.laywright.translated import translated
@@ -46,7 +47,9 @@ class LaminateLook(QtWidgets.QWidget):
         self.laminate, self._seen = None, None
         column = QtWidgets.QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        self._words, self._load = _wrapped("LaminateFigures"), _wrapped("LoadFigures")
+        self._words, self._load = (
+            fields.wrapped_label(name) for name in ("LaminateFigures", "LoadFigures")
+        )
         column.addWidget(self._words)
         self._pictures = QtWidgets.QTabWidget()
         self._stack, self._round, self._carries = (
@@ -111,14 +114,6 @@ class LaminateLook(QtWidgets.QWidget):
             return ()
         words = translate("Laywright", "As stiff when bent: {0}.")
         return (words.format("; ".join(equals)),)
-
-
-def _wrapped(name):
-    label = QtWidgets.QLabel()
-    label.setObjectName(name)
-    label.setWordWrap(True)
-    label.setSizePolicy(QtWidgets.QSizePolicy.Ignored, QtWidgets.QSizePolicy.Preferred)
-    return label
 
 
 def _lines(laminate):

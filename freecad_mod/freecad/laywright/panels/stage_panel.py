@@ -32,7 +32,7 @@ class StagePanel:
         self.form = QtWidgets.QWidget()
         self.form.setWindowTitle(obj.Label.replace("&", "&&"))
         layout = QtWidgets.QVBoxLayout(self.form)
-        self.problem = _wrapped("Problem")
+        self.problem = fields.wrapped_label("Problem")
         self.problem.setStyleSheet(_SAID)
         layout.addWidget(self.problem)
         self.grid = QtWidgets.QFormLayout()
@@ -42,7 +42,7 @@ class StagePanel:
         self.add_fields()
         layout.addLayout(self.grid)
         self._add_preview(layout)
-        self.report = _wrapped("Report")
+        self.report = fields.wrapped_label("Report")
         layout.addWidget(self.report)
         layout.addStretch()
         self._touched = {one.Name for one in stages_in_order(obj.Document) if _is_touched(one)}
@@ -58,7 +58,7 @@ class StagePanel:
         self._bar = QtWidgets.QProgressBar()
         self._bar.setMaximumHeight(6)
         self._bar.setTextVisible(False)
-        self._state = _wrapped("State")
+        self._state = fields.wrapped_label("State")
         for widget in (self._live, self._bar, self._state):
             layout.addWidget(widget)
         self._bar.hide()
@@ -83,7 +83,7 @@ class StagePanel:
         if expression:
             field.widget.setEnabled(False)
             field.widget.setToolTip(translate("Laywright", "Follows: {0}").format(expression))
-        problem = _wrapped(f"Problem {prop.name}")
+        problem = fields.wrapped_label(f"Problem {prop.name}")
         problem.setStyleSheet(_SAID)
         problem.hide()
         both = QtWidgets.QWidget()
@@ -262,15 +262,6 @@ def _words(name):
 
 def _is_touched(obj):
     return "Touched" in obj.State
-
-
-def _wrapped(name):
-    """Return a label that breaks its lines instead of widening the panel."""
-    label = QtWidgets.QLabel()
-    label.setObjectName(name)
-    label.setWordWrap(True)
-    label.setSizePolicy(QtWidgets.QSizePolicy.Ignored, QtWidgets.QSizePolicy.Preferred)
-    return label
 
 
 def _make_room(form):

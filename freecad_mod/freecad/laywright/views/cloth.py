@@ -5,7 +5,7 @@ from pivy import coin
 
 from freecad.laywright import bridge, host, preferences
 from freecad.laywright.ahead import bring_up_to_date
-from freecad.laywright.qt import QtCore, translate
+from freecad.laywright.qt import translate
 from freecad.laywright.views.base import StageView
 from freecad.laywright.views.coloured import ColouredSurface
 from freecad.laywright.views.legend import Legend, place_legends
@@ -86,10 +86,6 @@ class ClothView(StageView):
                 bring_up_to_date(obj.Document, obj.Label)
         except Cancelled:
             return
-
-    def refresh_soon(self):
-        """Refresh when FreeCAD has finished what it does now."""
-        QtCore.QTimer.singleShot(0, self.refresh)
 
     def refresh(self):
         """Draw the chosen map and its legend."""
