@@ -74,8 +74,8 @@ def kernel_text(kernel: dict[str, Any]) -> str:
     ]
     if rows:
         lines.append(table(rows) + "\n")
-    if any(row.met is False for row in rows):
-        lines.append(f"Why it is missed: {kernel['missed'] or 'not known yet'}.\n")
+    if kernel["missed"] and any(row.met is False for row in rows):
+        lines.append(f"Why it is missed: {kernel['missed']}.\n")
     if kernel["problem"]:
         lines.append(f"{kernel['problem'].capitalize()}.\n")
     return "\n".join(lines)
