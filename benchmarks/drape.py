@@ -17,12 +17,13 @@ from scipy.sparse import coo_matrix
 from scipy.sparse.linalg import splu
 
 import shapes
+from cloth.drape.reading import principal_stretches
 from laywright.cloth.drape.datum import Datum
 from laywright.cloth.drape.drape import drape
 from laywright.cloth.drape.even_mesh import even_mesh, spacing_for
 from laywright.cloth.drape.fabric import fabric_for
 from laywright.cloth.drape.flatten import disk_map
-from laywright.cloth.drape.strain import facet_gradients, principal_stretches
+from laywright.cloth.drape.strain import facet_gradients
 from laywright.laminate.materials import Weave
 from laywright.surface.triangles import Surface
 

@@ -2,7 +2,7 @@
 
 The closed forms hold for yarns that do not stretch and shear that costs nothing; the cloth
 here comes near to that, its start yarns held straight as the closed forms ask.  Values are read
-from the solver's result with `laywright.cloth.drape.reading`, without the closed forms.
+from the solver's result with `cloth.drape.reading`, without the closed forms.
 """
 
 import math
@@ -14,13 +14,12 @@ from scipy.interpolate import CubicSpline
 
 import shapes
 from checks.reference import agree, row
+from cloth.drape.reading import read_cloth, strain_of, yarn_directions
 from laywright.cloth.drape.datum import Datum, default_datum
 from laywright.cloth.drape.drape import drape
 from laywright.cloth.drape.fabric import Fabric, Start, fabric_for
 from laywright.cloth.drape.hold import Held
-from laywright.cloth.drape.reading import read_cloth, yarn_directions
 from laywright.cloth.drape.recovery import strain_at_vertices
-from laywright.cloth.drape.strain import strain_of
 from laywright.laminate.materials import Weave
 from laywright.surface.triangles import Surface
 

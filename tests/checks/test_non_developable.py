@@ -11,13 +11,13 @@ import pytest
 import shapes
 from checks.reference import agree, row
 from checks.test_developable import extrapolated
+from cloth.drape.reading import principal_stretches
 from laywright.cloth.drape.datum import Datum
 from laywright.cloth.drape.drape import drape
 from laywright.cloth.drape.fabric import fabric_for
 from laywright.cloth.drape.flatten import conformal_map, flatten
 from laywright.cloth.drape.place import nearest_place
 from laywright.cloth.drape.recovery import Recovery
-from laywright.cloth.drape.strain import principal_stretches
 from laywright.cloth.drape.thread import lay_thread
 from laywright.laminate.materials import Weave
 from laywright.surface.triangles import Surface

@@ -6,10 +6,10 @@ import math
 import numpy as np
 import pytest
 
+from laminate.navier import navier_deflection
 from laywright.errors import InputError
 from laywright.files.shell_deck import Hold, LayerMaterial, ShellLayer, ShellModel, shell_deck
 from laywright.laminate.lamina import Lamina, reduced_stiffness
-from laywright.laminate.navier import navier_deflection
 from laywright.laminate.ritz import RitzPlate, Support
 from laywright.laminate.rotation import rotated_stiffness
 from laywright.laminate.stiffness import laminate_stiffness, response

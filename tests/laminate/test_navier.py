@@ -5,7 +5,7 @@ import math
 import numpy as np
 import pytest
 
-from laywright.laminate.navier import navier_buckling, navier_deflection
+from laminate.navier import navier_buckling, navier_deflection
 
 EVEN = np.array([[1.0, 0.3, 0.0], [0.3, 1.0, 0.0], [0.0, 0.0, 0.35]])
 

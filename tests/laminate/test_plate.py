@@ -5,12 +5,12 @@ import math
 
 import pytest
 
+from laminate.navier import navier_deflection
 from laminate.stacks import CARBON, GLASS, MATERIALS, TAPE, layup
 from laywright.errors import InputError
 from laywright.laminate.knock_downs import KnockDowns
 from laywright.laminate.laminate import analyse
 from laywright.laminate.loads import LoadCase
-from laywright.laminate.navier import navier_deflection
 from laywright.laminate.plate import Plate, PlateReport, Support, check_plate
 from laywright.laminate.plies import Core
 from laywright.laminate.strength import check_strength

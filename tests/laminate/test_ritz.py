@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from laywright.laminate.navier import navier_buckling, navier_deflection
+from laminate.navier import navier_buckling, navier_deflection
 from laywright.laminate.ritz import RitzPlate, Support
 from laywright.laminate.rotation import rotated_stiffness
 

@@ -6,8 +6,9 @@ import numpy as np
 import pytest
 
 import shapes
+from cloth.drape.reading import principal_stretches
 from laywright.cloth.drape.flatten import check_disk, conformal_map, disk_map, flatten
-from laywright.cloth.drape.strain import principal_stretches, turned_over
+from laywright.cloth.drape.strain import turned_over
 from laywright.errors import Cancelled, GeometryError
 from laywright.surface.triangles import Surface
 

@@ -7,6 +7,7 @@ import numpy as np
 import pytest
 
 import shapes
+from cloth.drape.reading import principal_stretches
 from laywright.cloth.drape.datum import Datum, default_datum, start_place, warp_direction
 from laywright.cloth.drape.drape import drape
 from laywright.cloth.drape.energy import Sheet
@@ -14,7 +15,7 @@ from laywright.cloth.drape.even_mesh import even_mesh
 from laywright.cloth.drape.fabric import Sheeting, Start, fabric_for
 from laywright.cloth.drape.flatten import flatten
 from laywright.cloth.drape.plain_sheet import lay_plain
-from laywright.cloth.drape.strain import principal_stretches, turned_over
+from laywright.cloth.drape.strain import turned_over
 from laywright.laminate.materials import Weave
 from laywright.progress import silent
 

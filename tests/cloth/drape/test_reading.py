@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 import shapes
-from laywright.cloth.drape.reading import read_cloth, yarn_directions
+from cloth.drape.reading import read_cloth, yarn_directions
 
 P = 100.0
 DISH = shapes.graph(lambda x, y: (x * x + y * y) / (2 * P), (-80, 80), (-80, 80), (40, 40))

@@ -6,8 +6,9 @@ import numpy as np
 import pytest
 
 import shapes
+from cloth.drape.reading import strain_of
 from laywright.cloth.drape.recovery import Recovery, strain_at_vertices
-from laywright.cloth.drape.strain import jacobians, strain_from, strain_of
+from laywright.cloth.drape.strain import jacobians, strain_from
 
 
 def uneven_plate(cells, seed=0):

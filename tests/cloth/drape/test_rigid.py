@@ -6,9 +6,10 @@ import numpy as np
 import pytest
 
 import shapes
+from cloth.drape.reading import principal_stretches
 from laywright.cloth.drape.flatten import conformal_map
 from laywright.cloth.drape.rigid import Rigid
-from laywright.cloth.drape.strain import principal_stretches, turned_over
+from laywright.cloth.drape.strain import turned_over
 
 CAP = shapes.cap(100, 1.0, 10)
 

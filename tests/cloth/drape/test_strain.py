@@ -8,14 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 import shapes
-from laywright.cloth.drape.strain import (
-    facet_gradients,
-    image_of,
-    jacobians,
-    principal_stretches,
-    strain_of,
-    turned_over,
-)
+from cloth.drape.reading import principal_stretches, strain_of
+from laywright.cloth.drape.strain import facet_gradients, image_of, jacobians, turned_over
 
 PLATE = shapes.graph(lambda x, y: 0.3 * x, (-3, 3), (-2, 2), (4, 3))
 SLOPE = math.hypot(1.0, 0.3)

@@ -25,10 +25,8 @@ __all__ = [
     "facet_gradients",
     "image_of",
     "jacobians",
-    "principal_stretches",
     "smooth_facets",
     "strain_from",
-    "strain_of",
     "turned_over",
 ]
 
@@ -114,24 +112,6 @@ def turned_over(surface: Surface, uv: FloatArray) -> int:
     return int((np.linalg.det(jacobians(surface, uv)) <= 0.0).sum())
 
 
-def strain_of(surface: Surface, uv: FloatArray) -> Strain:
-    """Return the strain of cloth that a flat map puts on the facets of a surface.
-
-    Parameters
-    ----------
-    surface : Surface
-        The surface, mm, without triangles of no area.
-    uv : (n, 2) float, mm
-        Flat coordinates of the vertices; no triangle turned over.
-
-    Returns
-    -------
-    Strain
-        With (m,) values.
-    """
-    return strain_from(jacobians(surface, uv))
-
-
 def strain_from(jacobians: FloatArray) -> Strain:
     """Return the strain from d(u, v)/d(x, y): (k, 2, 2) float, with positive determinants."""
     u, v = jacobians[:, 0], jacobians[:, 1]
@@ -141,18 +121,6 @@ def strain_from(jacobians: FloatArray) -> Strain:
         np.linalg.norm(u, axis=1) / det - 1.0,
         np.arctan2(-np.einsum("ij,ij->i", u, v), det),
     )
-
-
-def principal_stretches(surface: Surface, uv: FloatArray) -> FloatArray:
-    """Return the largest and smallest scale of the map in every triangle.
-
-    Returns
-    -------
-    (m, 2) float
-        Length in the flat over length on the surface, the larger first.
-    """
-    scales: FloatArray = np.linalg.svd(jacobians(surface, uv), compute_uv=False)
-    return scales
 
 
 def image_of(surface: Surface, uv: FloatArray, origin: Vector, direction: Vector) -> FloatArray:

@@ -1,4 +1,7 @@
-"""Reading a draped cloth: where a point of it lies, its shear there, how its yarns run."""
+"""Reading a draped cloth: where a point of it lies, its shear there, how its yarns run.
+
+Tests read the results with it; the product itself does not.
+"""
 
 from __future__ import annotations
 
@@ -9,9 +12,10 @@ from scipy.spatial import cKDTree
 
 from laywright.arrays import FloatArray
 from laywright.cloth.drape.recovery import Recovery, strain_at_vertices
+from laywright.cloth.drape.strain import Strain, jacobians, strain_from
 from laywright.surface.triangles import Surface
 
-__all__ = ["Reading", "read_cloth", "yarn_directions"]
+__all__ = ["Reading", "principal_stretches", "read_cloth", "strain_of", "yarn_directions"]
 
 _NEAREST = 24
 
@@ -92,3 +96,33 @@ def yarn_directions(surface: Surface, uv: FloatArray) -> tuple[FloatArray, Float
         warp / np.linalg.norm(warp, axis=1, keepdims=True),
         weft / np.linalg.norm(weft, axis=1, keepdims=True),
     )
+
+
+def strain_of(surface: Surface, uv: FloatArray) -> Strain:
+    """Return the strain of cloth that a flat map puts on the facets of a surface.
+
+    Parameters
+    ----------
+    surface : Surface
+        The surface, mm, without triangles of no area.
+    uv : (n, 2) float, mm
+        Flat coordinates of the vertices; no triangle turned over.
+
+    Returns
+    -------
+    Strain
+        With (m,) values.
+    """
+    return strain_from(jacobians(surface, uv))
+
+
+def principal_stretches(surface: Surface, uv: FloatArray) -> FloatArray:
+    """Return the largest and smallest scale of the map in every triangle.
+
+    Returns
+    -------
+    (m, 2) float
+        Length in the flat over length on the surface, the larger first.
+    """
+    scales: FloatArray = np.linalg.svd(jacobians(surface, uv), compute_uv=False)
+    return scales
