@@ -21,7 +21,6 @@ BUILT_IN = {
     errors.GeometryError: ValueError,
     errors.FaceError: ValueError,
     errors.FileError: OSError,
-    errors.MissingPackageError: ImportError,
 }
 
 

@@ -21,7 +21,6 @@ __all__ = [
     "LaywrightError",
     "LimitError",
     "MaterialError",
-    "MissingPackageError",
     "UnitError",
 ]
 
@@ -84,10 +83,6 @@ class FaceError(GeometryError):
 
 class FileError(LaywrightError, OSError):
     """A file cannot be read or written."""
-
-
-class MissingPackageError(LaywrightError, ImportError):
-    """A Python package that a stage needs is not installed."""
 
 
 class Cancelled(LaywrightError):

@@ -8,11 +8,9 @@ from checks import reference
 from laywright.shop.coupons.bending import (
     ChordWindow,
     apparent_modulus_ratio,
-    bending_modulus,
     bending_strain,
     bending_strain_large,
     bending_stress,
-    bending_stress_d790,
     bending_stress_iso_14125,
     chord_modulus,
 )
@@ -26,7 +24,7 @@ def test_cpn_01_three_point_bending():
         {
             "stress": bending_stress(412.0, *size),
             "strain": bending_strain(3.35, 64.0, 2.10),
-            "E": bending_modulus(118.0, *size),
+            "E": bending_stress(118.0, *size) / bending_strain(1.0, 64.0, 2.10),
         },
     )
 
@@ -51,7 +49,6 @@ def test_cpn_03_large_deflection_evaluated():
         "CPN-03",
         {
             "sigma_simple": bending_stress(96.0, *size),
-            "sigma_D790": bending_stress_d790(96.0, *size, deflection),
             "sigma_ISO14125": bending_stress_iso_14125(96.0, *size, deflection),
             "strain_simple": bending_strain(deflection, 80.0, 1.6),
             "strain_ISO14125": bending_strain_large(deflection, 80.0, 1.6),

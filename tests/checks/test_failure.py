@@ -15,7 +15,7 @@ from laywright.laminate.criteria import (
     tsai_hill_factor,
     tsai_wu_factor,
 )
-from laywright.laminate.failure import StrengthPly, first_failure, last_failure, ply_factors
+from laywright.laminate.failure import StrengthPly, last_failure, ply_factors
 from laywright.laminate.lamina import Lamina, Strengths, reduced_stiffness
 from laywright.laminate.rotation import stress_rotation
 from laywright.laminate.stiffness import laminate_stiffness, response
@@ -45,8 +45,8 @@ def test_fail_02_first_and_last_ply():
     angles = np.radians([0.0, 90.0, 0.0])
     plies = tuple(StrengthPly(CARBON, STRENGTHS, float(angle), 5.0) for angle in angles)
     load = (1.0, 0.0, 0.0)
-    first = first_failure(plies, load)
     factors = ply_factors(plies, load, (0.0, 0.0, 0.0), Criterion.TSAI_WU)
+    first = float(factors.min())
     matrices = np.stack([reduced_stiffness(CARBON)] * 3)
     strain, _ = response(laminate_stiffness(matrices, angles, [5.0] * 3), (first, 0.0, 0.0))
     reference.agree(

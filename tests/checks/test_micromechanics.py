@@ -3,22 +3,17 @@
 from __future__ import annotations
 
 import dataclasses
-import math
 
-import numpy as np
 import pytest
+from scipy.optimize import brentq
 
 from checks import reference
 from laywright.laminate.materials import Fibre, FibreKind, load_materials
 from laywright.laminate.micromechanics import (
     HEXAGONAL_PACKING,
-    SQUARE_PACKING,
-    fibre_mass_fraction,
+    fibre_volume_fraction,
     halpin_tsai,
-    inverse_mixture,
-    krenchel,
     mixture,
-    mixture_density,
     unidirectional,
 )
 
@@ -33,24 +28,21 @@ RESIN = dataclasses.replace(
 
 
 def test_mic_01_density_and_mass():
-    fibre = fibre_mass_fraction(0.7, 2.5, 1.2)
+    fibre = brentq(lambda share: fibre_volume_fraction(share, 2.5, 1.2) - 0.7, 0.1, 0.99)
     reference.agree(
         "MIC-01",
-        {"rho_c": 1e3 * mixture_density(0.7, 2.5, 1.2), "Wf": fibre, "Wm": 1.0 - fibre},
+        {"rho_c": 1e3 * mixture((2.5, 1.2), (0.7, 0.3)), "Wf": fibre, "Wm": 1.0 - fibre},
     )
 
 
 def test_mic_02_elastic_constants():
     ply = unidirectional(GLASS, RESIN, 0.7)
-    shares = (0.7, 0.3)
     shear = (85e3 / 2.4, 3.4e3 / 2.6)
     reference.agree(
         "MIC-02",
         {
             "E1": ply.modulus_1 / 1e3,
-            "E2_inverse_ROM": inverse_mixture((85.0, 3.4), shares),
             "nu12": ply.poisson_12,
-            "G12_inverse_ROM": inverse_mixture(shear, shares) / 1e3,
             "E2_HalpinTsai": ply.modulus_2 / 1e3,
             "G12_HalpinTsai": ply.shear_12 / 1e3,
         },
@@ -67,24 +59,8 @@ def test_mic_05_hybrid():
     reference.agree("MIC-05", {"E_cl": mixture((4.0, 131.0, 72.5), (0.4, 0.25, 0.35))})
 
 
-def test_mic_13_krenchel():
-    (expected,) = reference.row("MIC-13")["expected"]
-    right, half = math.pi / 2.0, math.pi / 4.0
-    plane = np.arange(180) * math.pi / 180.0
-    space = np.arccos((np.arange(4000) + 0.5) / 4000.0)
-    found = [
-        krenchel([0.0], [1.0]),
-        krenchel([0.0, right], [0.5, 0.5]),
-        krenchel([half, -half], [0.5, 0.5]),
-        krenchel(plane.tolist(), [1.0 / 180.0] * 180),
-        krenchel(space.tolist(), [1.0 / 4000.0] * 4000),
-    ]
-    assert found == pytest.approx(expected["value"], abs=1e-7)
-
-
 def test_mic_15_packing_limits():
     rows = {item["name"]: item["value"] for item in reference.row("MIC-15")["expected"]}
-    assert pytest.approx(rows["hard_ceiling_square_packing"], rel=1e-12) == SQUARE_PACKING
     assert pytest.approx(rows["hard_ceiling_hexagonal_packing"], rel=1e-12) == HEXAGONAL_PACKING
 
 

@@ -11,7 +11,7 @@ from checks import reference
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Layup, Ply
-from laywright.laminate.spring_in import SpringIn, corner_spring_in, spring_in
+from laywright.laminate.spring_in import SpringIn, closing_share, spring_in
 from laywright.surface.opened import Opened, open_bends
 from laywright.surface.triangles import Surface
 
@@ -59,22 +59,20 @@ def test_spr_04_findings_of_jain_and_others():
 
     assert "nearly constant for almost all radius/thickness" in facts
     thin, thick = (laminate(*[0.0] * count) for count in (2, 8))
-    assert corner_spring_in(thin, 1.5, -20.0).total == pytest.approx(
-        corner_spring_in(thick, 1.5, -20.0).total, rel=1e-9
-    )
+    assert closing_share(thin, -20.0) == pytest.approx(closing_share(thick, -20.0), rel=1e-9)
 
     assert "insensitive to symmetric lay-up sequence" in facts
-    assert corner_spring_in(laminate(0, 45, 45, 0), 1.5, -20.0).total == pytest.approx(
-        corner_spring_in(laminate(45, 0, 0, 45), 1.5, -20.0).total, rel=1e-9
+    assert closing_share(laminate(0, 45, 45, 0), -20.0) == pytest.approx(
+        closing_share(laminate(45, 0, 0, 45), -20.0), rel=1e-9
     )
 
     assert "for fabric, to ply orientation" in facts
-    assert corner_spring_in(laminate(0, 0), 1.5, -20.0).total == pytest.approx(
-        corner_spring_in(laminate(45, 45), 1.5, -20.0).total, rel=0.02
+    assert closing_share(laminate(0, 0), -20.0) == pytest.approx(
+        closing_share(laminate(45, 45), -20.0), rel=0.02
     )
 
     assert "decreases when the tool (included) angle increases" in facts
     included = [60.0, 90.0, 120.0, 150.0]
-    closed = [corner_spring_in(thin, math.radians(180.0 - a), -20.0).total for a in included]
+    closed = [(180.0 - a) * closing_share(thin, -20.0) for a in included]
     assert closed == sorted(closed, reverse=True)
     assert all(angle > 0.0 for angle in closed)

@@ -24,7 +24,6 @@ from laywright.laminate.stiffness import (
 
 __all__ = [
     "StrengthPly",
-    "first_failure",
     "last_failure",
     "own_stresses",
     "ply_factors",
@@ -121,16 +120,6 @@ def ply_factors(
         ],
         axis=-2,
     )
-
-
-def first_failure(
-    plies: tuple[StrengthPly, ...],
-    force: ArrayLike,
-    moment: ArrayLike = (0.0, 0.0, 0.0),
-    criterion: Criterion = Criterion.TSAI_WU,
-) -> float:
-    """Return the factor of growth of the load at which the first ply fails."""
-    return float(ply_factors(plies, force, moment, criterion).min())
 
 
 def last_failure(

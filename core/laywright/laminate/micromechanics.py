@@ -22,18 +22,13 @@ from laywright.laminate.lamina import Lamina, LaminaArrays
 
 __all__ = [
     "HEXAGONAL_PACKING",
-    "SQUARE_PACKING",
     "Constituents",
     "check_fraction",
     "christensen_poisson",
     "constituents_of",
-    "fibre_mass_fraction",
     "fibre_volume_fraction",
     "halpin_tsai",
-    "inverse_mixture",
-    "krenchel",
     "mixture",
-    "mixture_density",
     "ply_thickness",
     "schapery",
     "straight_plies",
@@ -42,7 +37,6 @@ __all__ = [
 
 Number = TypeVar("Number", float, FloatArray)
 
-SQUARE_PACKING = math.pi / 4.0
 HEXAGONAL_PACKING = math.pi / (2.0 * math.sqrt(3.0))
 
 
@@ -91,23 +85,6 @@ def fibre_volume_fraction(
     return sound
 
 
-def fibre_mass_fraction(
-    volume_fraction: float, fibre_density: float, resin_density: float, void_share: float = 0.0
-) -> float:
-    """Return the share of fibre in the mass from its share in the volume."""
-    fibre = volume_fraction * fibre_density
-    return fibre / (fibre + (1.0 - volume_fraction - void_share) * resin_density)
-
-
-def mixture_density(
-    volume_fraction: float, fibre_density: float, resin_density: float, void_share: float = 0.0
-) -> float:
-    """Return the density of a laminate, g/cm^3."""
-    return mixture(
-        (fibre_density, resin_density), (volume_fraction, 1.0 - volume_fraction - void_share)
-    )
-
-
 def ply_thickness(areal_weight: Number, fibre_density: Number, volume_fraction: Number) -> Number:
     """Return the cured thickness of a ply, mm.
 
@@ -126,11 +103,6 @@ def ply_thickness(areal_weight: Number, fibre_density: Number, volume_fraction: 
 def mixture(values: Sequence[float], shares: Sequence[float]) -> float:
     """Return the rule of mixtures: the mean by volume, for parts that stretch alike."""
     return math.fsum(value * share for value, share in zip(values, shares, strict=True))
-
-
-def inverse_mixture(values: Sequence[float], shares: Sequence[float]) -> float:
-    """Return the inverse rule of mixtures: for parts that carry the same stress."""
-    return 1.0 / math.fsum(share / value for value, share in zip(values, shares, strict=True))
 
 
 def halpin_tsai(fibre: Number, resin: Number, volume_fraction: Number, shape: float) -> Number:
@@ -289,20 +261,3 @@ def unidirectional(
     )
     across = e2 / (2.0 * (1.0 + christensen_poisson(nu, e1, e2)))
     return Lamina(e1, e2, nu, g, *expansion, *swelling, g, across)
-
-
-def krenchel(angles: Sequence[float], shares: Sequence[float]) -> float:
-    """Return Krenchel's efficiency of fibres that lie at several angles to the load.
-
-    Parameters
-    ----------
-    angles : sequence of float, radians
-    shares : sequence of float
-        Share of the fibres at each angle.
-
-    Returns
-    -------
-    float
-        Sum of share times cos^4 (Krenchel 1964): 1 for all along, 3/8 at random in the plane.
-    """
-    return mixture([math.cos(angle) ** 4 for angle in angles], shares)

@@ -18,7 +18,6 @@ from dataclasses import dataclass
 import numpy as np
 
 from laywright.arrays import FloatArray
-from laywright.errors import InputError
 from laywright.laminate.cloth_ply import yarns
 from laywright.laminate.lamina import Lamina, reduced_stiffness
 from laywright.laminate.laminate import Laminate, main_of
@@ -28,7 +27,6 @@ __all__ = [
     "FreeStrain",
     "SpringIn",
     "closing_share",
-    "corner_spring_in",
     "cure_strain",
     "spring_in",
     "thermal_strain",
@@ -49,10 +47,6 @@ class FreeStrain:
 
     in_plane: tuple[float, float, float]
     through: float
-
-    def along(self, angle: float) -> float:
-        """Return the strain in the plane along `angle` (radians from the datum arrow)."""
-        return float((strain_rotation(angle) @ self.in_plane)[0])
 
     def times(self, factor: float) -> FreeStrain:
         """Return the strain multiplied by a factor."""
@@ -210,44 +204,3 @@ def closing_share(laminate: Laminate, temperature_change: float) -> float:
         cure.through,
     ).total
     return round(closing, 9)
-
-
-def corner_spring_in(
-    laminate: Laminate,
-    swept: float,
-    temperature_change: float,
-    direction: float = 0.0,
-) -> SpringIn:
-    """Return by how much a bend of this laminate closes.
-
-    Parameters
-    ----------
-    laminate : Laminate
-    swept : float, radians
-        Angle through which the skin turns.
-    temperature_change : float, K
-        From the temperature at which the resin set to that of use; negative on cooling.
-    direction : float, radians
-        Across the bend line, from the datum arrow.
-
-    Raises
-    ------
-    InputError
-        If the bend turns by more than 180 degrees.
-    """
-    if not 0.0 <= swept <= math.pi:
-        raise InputError(
-            "corner",
-            f"a turn of {math.degrees(swept):.0f} degrees",
-            "0 to 180 degrees",
-            "give the angle through which the skin turns",
-        )
-    thermal, cure = thermal_strain(laminate), cure_strain(laminate)
-    return spring_in(
-        swept,
-        thermal.along(direction),
-        thermal.through,
-        temperature_change,
-        cure.along(direction),
-        cure.through,
-    )

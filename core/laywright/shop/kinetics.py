@@ -9,9 +9,7 @@ from __future__ import annotations
 import math
 
 __all__ = [
-    "activation_energy",
     "adiabatic_rise",
-    "autocatalytic_cure",
     "glass_transition",
     "laminate_heat",
     "nth_order_cure",
@@ -42,18 +40,6 @@ def time_at(time: float, reference: float, temperature: float, step: float = 10.
     return float(time * 2.0 ** ((reference - temperature) / step))
 
 
-def activation_energy(ratio: float, first: float, second: float) -> float:
-    """Return the activation energy for which a reaction runs `ratio` times faster, J/mol.
-
-    Parameters
-    ----------
-    ratio : float
-        Rate at `second` over rate at `first`.
-    first, second : float, degC
-    """
-    return _GAS * math.log(ratio) / (1.0 / (first + _KELVIN) - 1.0 / (second + _KELVIN))
-
-
 def rate_ratio(energy: float, first: float, second: float) -> float:
     """Return how many times faster a reaction runs at `second` than at `first` (Arrhenius).
 
@@ -78,11 +64,6 @@ def nth_order_cure(rate: float, time: float, order: float = 1.0) -> float:
     if order == 1.0:
         return -math.expm1(-rate * time)
     return float(1.0 - (1.0 + (order - 1.0) * rate * time) ** (-1.0 / (order - 1.0)))
-
-
-def autocatalytic_cure(rate: float, time: float, start: float) -> float:
-    """Return the degree of cure after `time`, d a/dt = k a (1 - a), from `start`."""
-    return start / (start + (1.0 - start) * math.exp(-rate * time))
 
 
 def glass_transition(cure: float, fresh: float, full: float, shape: float = 0.4) -> float:

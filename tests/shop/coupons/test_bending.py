@@ -9,11 +9,9 @@ from laywright.errors import InputError
 from laywright.shop.coupons.bending import (
     ChordWindow,
     apparent_modulus_ratio,
-    bending_modulus,
     bending_strain,
     bending_strain_large,
     bending_stress,
-    bending_stress_d790,
     bending_stress_iso_14125,
     chord_modulus,
 )
@@ -23,18 +21,17 @@ lengths = st.floats(20.0, 200.0)
 
 @given(lengths, st.floats(5.0, 30.0), st.floats(0.5, 5.0), st.floats(1.0, 500.0))
 def test_modulus_is_stress_over_strain(span, width, thickness, slope):
+    """A beam of modulus E on two supports gives way as F L^3 / (48 E I)."""
     stress = bending_stress(slope, span, width, thickness)
     strain = bending_strain(1.0, span, thickness)
-    assert bending_modulus(slope, span, width, thickness) == pytest.approx(
-        stress / strain, rel=1e-12
-    )
+    inertia = width * thickness**3 / 12.0
+    assert stress / strain == pytest.approx(slope * span**3 / (48.0 * inertia), rel=1e-12)
 
 
 @given(lengths, st.floats(0.5, 5.0))
 def test_corrections_vanish_with_the_deflection(span, thickness):
     size, small = (span, 10.0, thickness), 1e-6 * span
     plain = bending_stress(10.0, *size)
-    assert bending_stress_d790(10.0, *size, small) == pytest.approx(plain, rel=1e-5)
     assert bending_stress_iso_14125(10.0, *size, small) == pytest.approx(plain, rel=1e-5)
     assert bending_strain_large(small, span, thickness) == pytest.approx(
         bending_strain(small, span, thickness), rel=1e-5

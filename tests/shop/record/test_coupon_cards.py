@@ -17,11 +17,9 @@ from laywright.shop.coupons.coupon_compare import bending_prediction
 from laywright.shop.coupons.coupons import evaluate_tension
 from laywright.shop.record.coupon_cards import (
     fibre_modulus,
-    with_cloth_weight,
     with_fibre_modulus,
     with_tension_strength,
 )
-from laywright.shop.record.record import ClothWeight
 
 MATERIALS = load_materials()
 CLOTH = MATERIALS.cloth("E-glass twill weave 200 g/m^2")
@@ -81,12 +79,6 @@ def test_a_strength_goes_onto_the_card_of_its_cloth_with_its_count(tmp_path):
     assert cloth.strengths.shear == CLOTH.strengths.shear
 
 
-def test_a_weighed_cloth_corrects_its_card():
-    card = with_cloth_weight(MATERIALS, ClothWeight(CLOTH.name, 200.0, 207.0), "2026-11-25")
-    assert card.values["areal_weight"].value == 207.0
-    assert card.values["areal_weight"].source == "weighed, 2026-11-25"
-
-
 @pytest.mark.parametrize(
     ("call", "words"),
     [
@@ -121,7 +113,6 @@ def test_a_weighed_cloth_corrects_its_card():
             ),
             "one cloth and no core",
         ),
-        (lambda: with_cloth_weight(MATERIALS, ClothWeight("linen", 1.0, 2.0), ""), "no card"),
     ],
 )
 def test_what_cannot_be_learnt_is_said(call, words):

@@ -14,16 +14,18 @@ from numpy.typing import ArrayLike
 from laywright.errors import InputError
 
 __all__ = [
+    "STANDARD_GRAVITY",
     "ChordWindow",
     "apparent_modulus_ratio",
-    "bending_modulus",
     "bending_strain",
     "bending_strain_large",
     "bending_stress",
-    "bending_stress_d790",
     "bending_stress_iso_14125",
     "chord_modulus",
 ]
+
+STANDARD_GRAVITY = 9.80665
+"""m/s^2: the force of a weight that hangs on a coupon."""
 
 
 class ChordWindow(Enum):
@@ -41,20 +43,6 @@ def bending_stress(force: float, span: float, width: float, thickness: float) ->
 def bending_strain(deflection: float, span: float, thickness: float) -> float:
     """Return the strain at the surface, for deflections small against the span."""
     return 6.0 * deflection * thickness / span**2
-
-
-def bending_modulus(slope: float, span: float, width: float, thickness: float) -> float:
-    """Return the modulus from the slope of force over deflection (N/mm), MPa."""
-    return span**3 * slope / (4.0 * width * thickness**3)
-
-
-def bending_stress_d790(
-    force: float, span: float, width: float, thickness: float, deflection: float
-) -> float:
-    """Return the stress at the surface for large deflections, MPa (ASTM D790)."""
-    ratio = deflection / span
-    factor = 1.0 + 6.0 * ratio**2 - 4.0 * thickness / span * ratio
-    return bending_stress(force, span, width, thickness) * factor
 
 
 def bending_stress_iso_14125(

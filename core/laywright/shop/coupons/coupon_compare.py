@@ -10,6 +10,7 @@ from laywright.laminate.knock_downs import KnockDowns
 from laywright.laminate.laminate import Laminate
 from laywright.laminate.loads import LoadCase
 from laywright.laminate.strength import check_strength
+from laywright.shop.coupons.bending import apparent_modulus_ratio
 from laywright.shop.coupons.coupons import CouponReport
 from laywright.shop.coupons.statistics import Summary
 
@@ -69,8 +70,8 @@ class Comparison:
 def bending_prediction(laminate: Laminate, span: float) -> Prediction:
     """Return what three-point bending along the datum arrow should find.
 
-    Shear through the thickness adds 12 D / (S L^2) of the deflection, with the bending
-    stiffness D and the shear stiffness S of a width and the span L (Timoshenko).
+    Shear through the thickness adds to the deflection, see
+    `laywright.shop.coupons.bending.apparent_modulus_ratio`.
 
     Parameters
     ----------
@@ -78,12 +79,10 @@ def bending_prediction(laminate: Laminate, span: float) -> Prediction:
     span : float, mm
     """
     thick = laminate.thickness
-    bending = laminate.bending.e_x * thick**3 / 12.0
-    share = 12.0 * bending / (float(laminate.shear[0]) * span**2)
+    shear = float(laminate.shear[0]) / (5.0 / 6.0 * thick)
+    ratio = apparent_modulus_ratio(laminate.bending.e_x / shear, span / thick)
     load = LoadCase(moment=(1.0, 0.0, 0.0))
-    return Prediction(
-        laminate.bending.e_x / (1.0 + share), _failing(laminate, load, 6.0 / thick**2)
-    )
+    return Prediction(laminate.bending.e_x * ratio, _failing(laminate, load, 6.0 / thick**2))
 
 
 def tension_prediction(laminate: Laminate) -> Prediction:

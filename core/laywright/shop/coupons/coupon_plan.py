@@ -11,9 +11,8 @@ from enum import Enum
 
 from laywright.errors import InputError
 from laywright.laminate.laminate import Laminate
-from laywright.shop.coupons.bending import bending_stress
+from laywright.shop.coupons.bending import STANDARD_GRAVITY, bending_stress
 from laywright.shop.coupons.coupon_compare import bending_prediction
-from laywright.shop.coupons.drop_test import STANDARD_GRAVITY
 from laywright.stage import stage
 
 __all__ = [

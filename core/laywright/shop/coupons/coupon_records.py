@@ -15,8 +15,8 @@ import numpy as np
 from laywright.arrays import FloatArray, floats
 from laywright.errors import InputError
 from laywright.files.number_table import NumberTable
+from laywright.shop.coupons.bending import STANDARD_GRAVITY
 from laywright.shop.coupons.coupon import BendCoupon, Ending, TensionCoupon
-from laywright.shop.coupons.drop_test import STANDARD_GRAVITY
 
 __all__ = [
     "FORCE_UNITS",

@@ -15,7 +15,6 @@ __all__ = [
     "B_BASIS",
     "Basis",
     "Summary",
-    "approximate_tolerance_factor",
     "basis_value",
     "grubbs_critical",
     "normed_residuals",
@@ -113,15 +112,6 @@ def tolerance_factor(count: int, basis: Basis) -> float:
     root = math.sqrt(count)
     shift = float(ndtri(basis.coverage)) * root
     return float(nctdtrit(count - 1, shift, basis.confidence)) / root
-
-
-def approximate_tolerance_factor(count: int, basis: Basis) -> float:
-    """Return the approximation of the factor by Natrella 1963; see `tolerance_factor`."""
-    _check_count(count, 2)
-    cover, sure = float(ndtri(basis.coverage)), float(ndtri(basis.confidence))
-    a = 1.0 - sure**2 / (2.0 * (count - 1))
-    b = cover**2 - sure**2 / count
-    return (cover + math.sqrt(cover**2 - a * b)) / a
 
 
 def basis_value(summary: Summary, basis: Basis) -> float:

@@ -177,20 +177,20 @@ def plan_cure(resin: Resin, settings: CureSettings, resin_share: float) -> CureP
 def _profile(resin: Resin, settings: CureSettings) -> tuple[Profile, float | None, float | None]:
     """Return the profile, and when the post-cure begins and ends."""
     room = room_profile(settings.temperature_c)
-    if settings.post_cure_c is None or settings.post_cure_hours <= 0.0:
+    if settings.held_c is None:
         return room, None, None
     start = room.reached(resin.demould_hours, resin, settings.rule)
     profile = with_post_cure(
-        settings.temperature_c, start, settings.post_cure_c, settings.post_cure_hours, settings.ramp
+        settings.temperature_c, start, settings.held_c, settings.post_cure_hours, settings.ramp
     )
     return profile, start, float(profile.hours[-1])
 
 
 def _final_glass(resin: Resin, settings: CureSettings) -> float:
     """Return where the cured resin softens when its card does not tell how the cure runs."""
-    if settings.post_cure_c is None or settings.post_cure_hours <= 0.0:
+    if settings.held_c is None:
         return resin.glass_transition_c
-    return max(resin.glass_transition_c, glass_transition_limit(resin, settings.post_cure_c))
+    return max(resin.glass_transition_c, glass_transition_limit(resin, settings.held_c))
 
 
 def _events(

@@ -68,6 +68,6 @@ class CureSettings:
                 )
 
     @property
-    def post_cures(self) -> bool:
-        """Whether there is a post-cure."""
-        return self.post_cure_c is not None and self.post_cure_hours > 0.0
+    def held_c(self) -> float | None:
+        """Temperature of the post-cure, degC; None where there is none or it lasts no time."""
+        return self.post_cure_c if self.post_cure_hours > 0.0 else None

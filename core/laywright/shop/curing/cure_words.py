@@ -51,11 +51,11 @@ def cure_steps(
 
 def _post_cure_steps(settings: CureSettings, demould: float) -> tuple[str, ...]:
     off = f"Demould after {spoken(demould)} at the earliest."
-    if settings.post_cure_c is None or settings.post_cure_hours <= 0.0:
+    if settings.held_c is None:
         return (off,)
     warm = (
         f"Post-cure on {settings.post_cure_support.value}: warm by at most {settings.ramp:g} degC "
-        f"an hour to {settings.post_cure_c:g} degC, hold for {settings.post_cure_hours:g} hours, "
+        f"an hour to {settings.held_c:g} degC, hold for {settings.post_cure_hours:g} hours, "
         "cool as slowly, and take the support away only when it is cold."
     )
     return (off, warm) if settings.post_cure_support is Support.CRADLE else (warm, off)

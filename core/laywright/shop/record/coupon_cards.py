@@ -18,9 +18,8 @@ from laywright.laminate.materials import Materials
 from laywright.shop.coupons.coupon_compare import bending_prediction
 from laywright.shop.coupons.coupons import CouponReport
 from laywright.shop.coupons.statistics import Summary
-from laywright.shop.record.record import ClothWeight
 
-__all__ = ["fibre_modulus", "with_cloth_weight", "with_fibre_modulus", "with_tension_strength"]
+__all__ = ["fibre_modulus", "with_fibre_modulus", "with_tension_strength"]
 
 _AXIS = 1e-3
 
@@ -125,13 +124,6 @@ def with_fibre_modulus(
     test = "tension" if bent_over is None else f"bending over {bent_over:g} mm"
     source = _source(report.modulus, f"{test} of a laminate, from its modulus", date)
     return corrected(_card(materials, fibre), "axial_modulus", value, "MPa", source)
-
-
-def with_cloth_weight(materials: Materials, weight: ClothWeight, date: str) -> Card:
-    """Return the card of a cloth with the areal weight that was weighed."""
-    source = f"weighed, {date or 'no date'}"
-    card = _card(materials, weight.cloth)
-    return corrected(card, "areal_weight", weight.weighed, "g/m^2", source)
 
 
 def _one_cloth(laminate: Laminate) -> str:

@@ -6,7 +6,6 @@ how many there are; a person takes it or leaves it.
 
 from __future__ import annotations
 
-import dataclasses
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -14,7 +13,7 @@ from laywright.shop.coupons.statistics import Summary, summarise
 from laywright.shop.mixing.mix_settings import MixSettings
 from laywright.shop.record.record import Record
 
-__all__ = ["Learnt", "Lesson", "learn", "taught"]
+__all__ = ["Learnt", "Lesson", "learn"]
 
 _SAME = 0.02
 _LEAST_SHARE, _MOST_SHARE = 0.05, 0.95
@@ -133,17 +132,3 @@ def _pace(what: str, present: float, minutes: Sequence[float | None]) -> Lesson 
         return None
     found = summarise(known)
     return Lesson(what, "min", present, found.mean, found)
-
-
-def taught(settings: MixSettings, learnt: Learnt) -> MixSettings:
-    """Return the settings with every lesson taken; the resin share belongs to the layup."""
-
-    def taken(lesson: Lesson | None, present: float, scale: float = 1.0) -> float:
-        return scale * lesson.proposed if lesson is not None and lesson.differs else present
-
-    return dataclasses.replace(
-        settings,
-        extra_share=taken(learnt.extra_share, settings.extra_share, 0.01),
-        square_metre_minutes=taken(learnt.square_metre_minutes, settings.square_metre_minutes),
-        ply_minutes=taken(learnt.ply_minutes, settings.ply_minutes),
-    )
