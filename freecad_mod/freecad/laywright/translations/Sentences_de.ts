@@ -844,10 +844,6 @@
    <translation>0 bis 1440 Minuten</translation>
   </message>
   <message>
-   <source>0 to 180 degrees</source>
-   <translation>0 bis 180 Grad</translation>
-  </message>
-  <message>
    <source>0 to 24</source>
    <translation>0 bis 24</translation>
   </message>
@@ -862,10 +858,6 @@
   <message>
    <source>0.1 to 12 deg</source>
    <translation>0,1 bis 12°</translation>
-  </message>
-  <message>
-   <source>0.5 to 2000 mm</source>
-   <translation>0,5 bis 2000 mm</translation>
   </message>
   <message>
    <source>1 cut</source>
@@ -890,10 +882,6 @@
   <message>
    <source>1 to 10000</source>
    <translation>1 bis 10000</translation>
-  </message>
-  <message>
-   <source>1 to 30 mm</source>
-   <translation>1 bis 30 mm</translation>
   </message>
   <message>
    <source>1 to 4</source>
@@ -2516,10 +2504,6 @@
    <translation>eine Drehung und eine Verschiebung</translation>
   </message>
   <message>
-   <source>a turn of %1 degrees</source>
-   <translation>eine Drehung von %1 Grad</translation>
-  </message>
-  <message>
    <source>a unit such as %1</source>
    <translation>eine Einheit wie %1</translation>
   </message>
@@ -3032,10 +3016,6 @@
    <translation>einen Formkörper bauen: das Teil löst sich daraus in einer Zugrichtung</translation>
   </message>
   <message>
-   <source>burnt specimen</source>
-   <translation>verbrannte Probe</translation>
-  </message>
-  <message>
    <source>buy %1 m,</source>
    <translation>%1 m kaufen,</translation>
   </message>
@@ -3180,10 +3160,6 @@
    <translation>einen anderen Namen wählen</translation>
   </message>
   <message>
-   <source>choose another pin</source>
-   <translation>einen anderen Stift wählen</translation>
-  </message>
-  <message>
    <source>choose another printer</source>
    <translation>einen anderen Drucker wählen</translation>
   </message>
@@ -3308,10 +3284,6 @@
    <translation>Kern, geschert</translation>
   </message>
   <message>
-   <source>corner</source>
-   <translation>Ecke</translation>
-  </message>
-  <message>
    <source>correct it</source>
    <translation>berichtigen</translation>
   </message>
@@ -3414,10 +3386,6 @@
   <message>
    <source>correct the unit</source>
    <translation>die Einheit berichtigen</translation>
-  </message>
-  <message>
-   <source>correct the value</source>
-   <translation>den Wert berichtigen</translation>
   </message>
   <message>
    <source>correct the value or the range</source>
@@ -3756,10 +3724,6 @@
    <translation>endliche Zahlen</translation>
   </message>
   <message>
-   <source>fit</source>
-   <translation>Passung</translation>
-  </message>
-  <message>
    <source>five strengths</source>
    <translation>fünf Festigkeiten</translation>
   </message>
@@ -3828,10 +3792,6 @@
    <translation>geliert nach</translation>
   </message>
   <message>
-   <source>general tolerance</source>
-   <translation>allgemeine Toleranz</translation>
-  </message>
-  <message>
    <source>give it</source>
    <translation>angeben</translation>
   </message>
@@ -3858,10 +3818,6 @@
   <message>
    <source>give one of each</source>
    <translation>von jedem eines angeben</translation>
-  </message>
-  <message>
-   <source>give the angle through which the skin turns</source>
-   <translation>den Winkel angeben, um den die Haut dreht</translation>
   </message>
   <message>
    <source>give the job a name</source>
@@ -4144,10 +4100,6 @@
    <translation>weniger als %1, die Wurzel aus dem Verhältnis der Moduln</translation>
   </message>
   <message>
-   <source>less than 5 % either way</source>
-   <translation>weniger als 5 % in beide Richtungen</translation>
-  </message>
-  <message>
    <source>letters A to Z, figures, '-' and '%1'</source>
    <translation>Buchstaben A bis Z, Ziffern, „-“ und „%1“</translation>
   </message>
@@ -4304,10 +4256,6 @@
    <translation>einen gedruckten Stab messen und den Anteil setzen, um den er zu kurz ist</translation>
   </message>
   <message>
-   <source>measure a printed bar; 0.2 % to 0.8 % is usual</source>
-   <translation>einen gedruckten Stab messen; 0.2 % bis 0.8 % sind üblich</translation>
-  </message>
-  <message>
    <source>measure it again</source>
    <translation>neu messen</translation>
   </message>
@@ -4442,10 +4390,6 @@
   <message>
    <source>more than twice the unused edge of %1 mm</source>
    <translation>mehr als das Doppelte des ungenutzten Rands von %1 mm</translation>
-  </message>
-  <message>
-   <source>more than zero</source>
-   <translation>mehr als null</translation>
   </message>
   <message>
    <source>most bending stiffness</source>
@@ -5432,10 +5376,6 @@
    <translation>Stichproben</translation>
   </message>
   <message>
-   <source>sandwich: %1</source>
-   <translation>Sandwich: %1</translation>
-  </message>
-  <message>
    <source>say how the value is known</source>
    <translation>sagen, woher der Wert bekannt ist</translation>
   </message>
@@ -5674,10 +5614,6 @@
   <message>
    <source>stagger of the cuts</source>
    <translation>Versatz der Schnitte</translation>
-  </message>
-  <message>
-   <source>state a tolerance of its own</source>
-   <translation>eine eigene Toleranz angeben</translation>
   </message>
   <message>
    <source>state its unit: are its numbers in %1</source>
@@ -6306,10 +6242,6 @@
   <message>
    <source>weighed trimmed part</source>
    <translation>gewogenes besäumtes Teil</translation>
-  </message>
-  <message>
-   <source>weighed, %1</source>
-   <translation>gewogen, %1</translation>
   </message>
   <message>
    <source>weight of a fill coat</source>

@@ -844,10 +844,6 @@
    <translation>0 à 1440 minutes</translation>
   </message>
   <message>
-   <source>0 to 180 degrees</source>
-   <translation>0 à 180 degrés</translation>
-  </message>
-  <message>
    <source>0 to 24</source>
    <translation>0 à 24</translation>
   </message>
@@ -862,10 +858,6 @@
   <message>
    <source>0.1 to 12 deg</source>
    <translation>0,1 à 12°</translation>
-  </message>
-  <message>
-   <source>0.5 to 2000 mm</source>
-   <translation>0,5 à 2000 mm</translation>
   </message>
   <message>
    <source>1 cut</source>
@@ -890,10 +882,6 @@
   <message>
    <source>1 to 10000</source>
    <translation>1 à 10000</translation>
-  </message>
-  <message>
-   <source>1 to 30 mm</source>
-   <translation>1 à 30 mm</translation>
   </message>
   <message>
    <source>1 to 4</source>
@@ -2516,10 +2504,6 @@
    <translation>une rotation et une translation</translation>
   </message>
   <message>
-   <source>a turn of %1 degrees</source>
-   <translation>une rotation de %1 degrés</translation>
-  </message>
-  <message>
    <source>a unit such as %1</source>
    <translation>une unité telle que %1</translation>
   </message>
@@ -3032,10 +3016,6 @@
    <translation>construire un corps de moule : la pièce en sort selon un seul démoulage</translation>
   </message>
   <message>
-   <source>burnt specimen</source>
-   <translation>éprouvette brûlée</translation>
-  </message>
-  <message>
    <source>buy %1 m,</source>
    <translation>acheter %1 m,</translation>
   </message>
@@ -3180,10 +3160,6 @@
    <translation>choisir un autre nom</translation>
   </message>
   <message>
-   <source>choose another pin</source>
-   <translation>choisir un autre goujon</translation>
-  </message>
-  <message>
    <source>choose another printer</source>
    <translation>choisir une autre imprimante</translation>
   </message>
@@ -3308,10 +3284,6 @@
    <translation>âme, cisaillée</translation>
   </message>
   <message>
-   <source>corner</source>
-   <translation>coin</translation>
-  </message>
-  <message>
    <source>correct it</source>
    <translation>le corriger</translation>
   </message>
@@ -3414,10 +3386,6 @@
   <message>
    <source>correct the unit</source>
    <translation>corriger l'unité</translation>
-  </message>
-  <message>
-   <source>correct the value</source>
-   <translation>corriger la valeur</translation>
   </message>
   <message>
    <source>correct the value or the range</source>
@@ -3756,10 +3724,6 @@
    <translation>nombres finis</translation>
   </message>
   <message>
-   <source>fit</source>
-   <translation>ajustement</translation>
-  </message>
-  <message>
    <source>five strengths</source>
    <translation>cinq résistances</translation>
   </message>
@@ -3828,10 +3792,6 @@
    <translation>gélifié après</translation>
   </message>
   <message>
-   <source>general tolerance</source>
-   <translation>tolérance générale</translation>
-  </message>
-  <message>
    <source>give it</source>
    <translation>le donner</translation>
   </message>
@@ -3858,10 +3818,6 @@
   <message>
    <source>give one of each</source>
    <translation>donner un de chaque</translation>
-  </message>
-  <message>
-   <source>give the angle through which the skin turns</source>
-   <translation>donner l'angle dont tourne la peau</translation>
   </message>
   <message>
    <source>give the job a name</source>
@@ -4144,10 +4100,6 @@
    <translation>moins de %1, la racine du rapport des modules</translation>
   </message>
   <message>
-   <source>less than 5 % either way</source>
-   <translation>moins de 5 % dans les deux sens</translation>
-  </message>
-  <message>
    <source>letters A to Z, figures, '-' and '%1'</source>
    <translation>lettres A à Z, chiffres, « - » et « %1 »</translation>
   </message>
@@ -4304,10 +4256,6 @@
    <translation>mesurer une barre imprimée et donner la part dont elle est trop courte</translation>
   </message>
   <message>
-   <source>measure a printed bar; 0.2 % to 0.8 % is usual</source>
-   <translation>mesurer une barre imprimée ; 0.2 % à 0.8 % est usuel</translation>
-  </message>
-  <message>
    <source>measure it again</source>
    <translation>le mesurer de nouveau</translation>
   </message>
@@ -4442,10 +4390,6 @@
   <message>
    <source>more than twice the unused edge of %1 mm</source>
    <translation>plus du double du bord inutilisé de %1 mm</translation>
-  </message>
-  <message>
-   <source>more than zero</source>
-   <translation>plus que zéro</translation>
   </message>
   <message>
    <source>most bending stiffness</source>
@@ -5432,10 +5376,6 @@
    <translation>échantillons</translation>
   </message>
   <message>
-   <source>sandwich: %1</source>
-   <translation>sandwich : %1</translation>
-  </message>
-  <message>
    <source>say how the value is known</source>
    <translation>dire d'où la valeur est connue</translation>
   </message>
@@ -5674,10 +5614,6 @@
   <message>
    <source>stagger of the cuts</source>
    <translation>décalage des coupes</translation>
-  </message>
-  <message>
-   <source>state a tolerance of its own</source>
-   <translation>indiquer une tolérance propre</translation>
   </message>
   <message>
    <source>state its unit: are its numbers in %1</source>
@@ -6306,10 +6242,6 @@
   <message>
    <source>weighed trimmed part</source>
    <translation>pièce détourée pesée</translation>
-  </message>
-  <message>
-   <source>weighed, %1</source>
-   <translation>pesé, %1</translation>
   </message>
   <message>
    <source>weight of a fill coat</source>
