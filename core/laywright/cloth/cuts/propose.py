@@ -28,19 +28,20 @@ from laywright.progress import Progress, silent
 
 __all__ = ["Proposed", "line_distance", "propose"]
 
-_MOST_DARTS = 8
-_MOST_SPLICES = 3
-_DEEPER = (1.0, 1.35, 1.8, 2.4, 3.2)
-_SHIFTS = (0, 1, -1, 2, -2, 3, -3)
-_AS_BAD = 0.4
-_BETTER = 0.7
-_HELPS = 0.5
-_BLUR = 2.5
-_AROUND = 0.25
-_SHORTER = 0.8
-_LEAST = 3.5
-_ABOUT = 1.25
-_TILTS = (math.radians(25.0), math.radians(40.0), math.radians(55.0))
+# Our own choice, all of them: more trials find shorter cuts and take longer.
+_MOST_DARTS = 8  # on one piece of cloth
+_MOST_SPLICES = 3  # one after the other
+_DEEPER = (1.0, 1.35, 1.8, 2.4, 3.2)  # lengths tried, over that from the edge to the trouble
+_SHIFTS = (0, 1, -1, 2, -2, 3, -3)  # to keep apart: steps a little over the distance wanted
+_AS_BAD = 0.4  # of the worst spot's weight: spots above it get their darts together
+_BETTER = 0.7  # of the trouble before, that which a further cut must leave at most
+_HELPS = 0.5  # of the bare cloth's trouble, that which cuts must leave to be proposed
+_BLUR = 2.5  # radius that a spot's worst place is sought with, in spacings of the mesh
+_AROUND = 0.25  # radius of what one dart is aimed at, over the root of the face's area
+_SHORTER = 0.8  # of a dart's length, tried once all is clear
+_LEAST = 3.5  # shortest cut that can be meshed, in spacings of the mesh
+_ABOUT = 1.25  # of the least trouble: what leaves no more counts as as good
+_TILTS = (math.radians(25.0), math.radians(40.0), math.radians(55.0))  # of rings, off the mean normal
 
 
 @dataclass(frozen=True, eq=False)

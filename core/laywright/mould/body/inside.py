@@ -31,16 +31,19 @@ from laywright.wording import three_figures
 
 __all__ = ["Hollow", "deflection", "hollow_of", "sag_remarks"]
 
-_FEWEST, _MOST = 40, 160
-_ROUNDS = 8
-_TRIES = 6
-_CHUNK = 20000
-_VENT = 6.0
-_BELOW = 5.0
-_OPEN = 0.05
-_OVER = 1.002
-_CRUMB = 2.0
-_POISSON = 0.35
+# Without another source: our own choice
+_FEWEST, _MOST = 40, 160  # steps of the grid along the shorter and longer side, about
+_ROUNDS = 8  # in which the ceiling is lowered until it is nowhere too near
+_TRIES = 6  # with a wall a little thicker each time, until the least one measures enough
+_CHUNK = 20000  # points that are measured at a time, for the sake of memory
+_VENT = 6.0  # mm, bore through the bottom of each hollow
+_BELOW = 5.0  # mm that bodies to be cut away reach below the base
+_OPEN = 0.05  # mm below the base where the hollow is open: no skin stays
+_OVER = 1.002  # of the wall, for round corners are chords, 32 a quarter
+_CRUMB = 2.0  # walls, side of the cube whose volume a hollow must have to stay
+_POISSON = 0.35  # of printed plastic; from memory
+# Deflection over q a^4 / D in the middle of a clamped square plate, and of a clamped strip:
+# Timoshenko and Woinowsky-Krieger, "Theory of Plates and Shells", 1959, table 35 and section 2
 _SQUARE = 0.00126
 _STRIP = 1.0 / 384.0
 

@@ -16,14 +16,15 @@ from laywright.surface.triangles import Surface
 
 __all__ = ["SeamCost", "seam_lengths", "seam_weights"]
 
-_TIGHT = 50.0
-_NEAR_EDGE = 10.0
-_EDGE_WEIGHT = 2.0
-_REACH = 6.0
-_POOLED = 2.0
-_EVENED = 6.0
-_SMALL = 3.0
-_BIN = 0.25
+# Our own choice, all of them
+_TIGHT = 50.0  # mm: a seam across a bend of that radius counts twice
+_NEAR_EDGE = 10.0  # mm, after which an edge weighs 1/e of what it does beside it
+_EDGE_WEIGHT = 2.0  # what a seam right beside an edge counts more, over one on flat ground
+_REACH = 6.0  # times `_NEAR_EDGE`, beyond which an edge weighs nothing
+_POOLED = 2.0  # mm, side of the cubes whose triangles share one distance to the edges
+_EVENED = 6.0  # mm to both sides, over which a cost is evened
+_SMALL = 3.0  # mm, below which a triangle is taken as a point
+_BIN = 0.25  # mm, step in which points are summed
 
 
 @dataclass(frozen=True, eq=False)

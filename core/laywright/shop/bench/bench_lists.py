@@ -21,14 +21,14 @@ from laywright.shop.plan import ShopPlan
 
 __all__ = ["CutWork", "hour_items", "layup_run", "shopping_items"]
 
-_PIECE_MINUTES = 8.0
-_CUT_PER_METRE = 2.0
-_KNIFE_PER_METRE = 5.0
-_SAW_PER_METRE = 20.0
+_PIECE_MINUTES = 8.0  # to mark, number and weigh a piece of cloth
+_CUT_PER_METRE = 2.0  # minutes with shears along a metre of cloth
+_KNIFE_PER_METRE = 5.0  # minutes along a metre of the green edge
+_SAW_PER_METRE = 20.0  # minutes to saw and sand a metre of the cured edge to the line
 _SHEET_LOST = 1.2  # a fifth more sheet than part
-_BAG_MINUTES = 30.0
-_DEMOULD_MINUTES = 20.0
-_RECORD_MINUTES = 30.0
+_BAG_MINUTES = 30.0  # to close a bag and draw it down
+_DEMOULD_MINUTES = 20.0  # to take a part off its mould
+_RECORD_MINUTES = 30.0  # to drill, weigh and write down
 
 
 @dataclass(frozen=True)

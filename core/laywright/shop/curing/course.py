@@ -19,7 +19,9 @@ from laywright.shop.kinetics import glass_transition, nth_order_cure
 
 __all__ = ["CureCourse", "cure_along", "cure_at", "glass_transition_limit"]
 
-_POST_CURE_GAIN = 15.0
+_POST_CURE_GAIN = 15.0  # K that a full cure softens above its post-cure; common practice, no source
+# DiBenedetto's ratio of the segment mobilities when cured and when fresh (Pascault and Williams
+# 1990, the form used here); the value for epoxies is from memory and our own choice.
 _SHAPE = 0.4
 
 
