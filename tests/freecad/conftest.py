@@ -1,7 +1,6 @@
 """Fixtures for tests that run inside FreeCAD without its window (tools/test.sh freecad)."""
 
 import importlib.util
-import os
 import shutil
 import sys
 from pathlib import Path
@@ -24,13 +23,6 @@ def doc():
     yield document
     if name in FreeCAD.listDocuments():
         FreeCAD.closeDocument(name)
-
-
-@pytest.fixture
-def artefacts(tmp_path):
-    """Return the folder for pictures and files that a person may want to look at."""
-    folder = os.environ.get("LAYWRIGHT_RESULTS")
-    return Path(folder) if folder else tmp_path
 
 
 @pytest.fixture(scope="session")

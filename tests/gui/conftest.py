@@ -1,6 +1,5 @@
 """Fixtures for tests that run inside FreeCAD with its window (tools/test.sh gui)."""
 
-import os
 import sys
 from pathlib import Path
 
@@ -28,13 +27,6 @@ def doc():
     if name in FreeCAD.listDocuments():
         FreeCAD.closeDocument(name)
     FreeCADGui.updateGui()
-
-
-@pytest.fixture
-def artefacts(tmp_path):
-    """Return the folder for pictures and files that a person may want to look at."""
-    folder = os.environ.get("LAYWRIGHT_RESULTS")
-    return Path(folder) if folder else tmp_path
 
 
 @pytest.fixture(scope="session")

@@ -1,12 +1,11 @@
 """The laminate in FreeCAD's real window: plies, arrow, figures at once, cards, a layup found."""
 
-import time
-
 import FreeCAD
 import FreeCADGui
 import Part
 import pytest
 from PySide import QtCore, QtGui
+from robot import pump
 
 from freecad.laywright import preferences
 from freecad.laywright.objects.job import add_stage
@@ -21,13 +20,6 @@ pytestmark = pytest.mark.gui
 CARBON = "Carbon twill weave 200 g/m^2"
 GLASS = "E-glass twill weave 200 g/m^2"
 RESIN = "Laminating epoxy, slow hardener"
-
-
-def pump(seconds=0.3):
-    """Let the window do what is waiting."""
-    end = time.monotonic() + seconds
-    while time.monotonic() < end:
-        QtWidgets.QApplication.processEvents(QtCore.QEventLoop.AllEvents, 20)
 
 
 def pull(widget, start, end, modifiers=QtCore.Qt.NoModifier):

@@ -1,7 +1,6 @@
 """Weigh-in, Coupon Test and lessons in FreeCAD's real window."""
 
 import sys
-import time
 from pathlib import Path
 
 import FreeCAD
@@ -16,15 +15,9 @@ from laywright.job.records import read_records
 
 sys.path.append(str(Path(__file__).resolve().parents[2] / "examples"))
 import hatch_cover
+from robot import pump
 
 pytestmark = pytest.mark.gui
-
-
-def pump(seconds=0.3):
-    """Let the window do what is waiting."""
-    end = time.monotonic() + seconds
-    while time.monotonic() < end:
-        QtWidgets.QApplication.processEvents(QtCore.QEventLoop.AllEvents, 20)
 
 
 @pytest.fixture(scope="module")
