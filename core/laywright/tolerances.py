@@ -1,4 +1,7 @@
-"""Every geometric tolerance, in one place, with its meaning."""
+"""The geometric tolerances that several rooms share, each with its meaning.
+
+What only one module needs stands at the head of that module.
+"""
 
 from __future__ import annotations
 

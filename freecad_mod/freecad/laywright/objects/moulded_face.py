@@ -11,10 +11,10 @@ from laywright.surface.fingerprint import match
 from laywright.surface.region import named_faces, patches_at
 
 __all__ = ["MouldedFaceObject"]
+from laywright.tolerances import TOLERANCES
 
 translate = FreeCAD.Qt.translate
 
-_CHORD_ANGLE = 0.15
 _BEST, _FIXED, _PICKED = "largest least draft", "fixed direction", "picked edge or face"
 
 
@@ -63,7 +63,7 @@ class MouldedFaceObject(StageObject):
             "LargestChord",
             "Length",
             "Largest distance between a CAD face and the triangles that stand for it (mm)",
-            "0.05 mm",
+            f"{TOLERANCES.chord} mm",
         ),
         Property("KnownShape", "String", "Signature of the faces that the triangles stand for"),
         Property(
@@ -149,7 +149,7 @@ class MouldedFaceObject(StageObject):
         if self._meshed is None or self._meshed[0] != signature:
             with host.busy(translate("Laywright", "Meshing {0} …").format(obj.Faces[0].Label)):
                 found = bridge.surface_from_shape(
-                    shape, names, obj.LargestChord.Value, _CHORD_ANGLE
+                    shape, names, obj.LargestChord.Value, TOLERANCES.chord_angle
                 )
             self._meshed = (signature, *found)
         return self._meshed[1:]
@@ -168,7 +168,7 @@ class MouldedFaceObject(StageObject):
     def _signature(obj):
         part, names = obj.Faces
         return bridge.shape_signature(
-            bridge.placed_shape(part), names, obj.LargestChord.Value, _CHORD_ANGLE
+            bridge.placed_shape(part), names, obj.LargestChord.Value, TOLERANCES.chord_angle
         )
 
     def settle(self, obj, result):
