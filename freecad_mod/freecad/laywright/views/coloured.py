@@ -38,8 +38,3 @@ class ColouredSurface(Overlay):
         self._content.removeAllChildren()
         for node in (behind, hints, self._paint, binding, place, faces):
             self._content.addChild(node)
-
-    def colours_in_use(self):
-        """Return the colours (r, g, b) of the triangles, each once, to two decimals."""
-        values = self._paint.diffuseColor.getValues()
-        return {tuple(round(band, 2) for band in colour.getValue()) for colour in values}
