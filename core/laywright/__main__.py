@@ -64,8 +64,12 @@ def summary(result: JobResult) -> str:
         f"mould body      {result.body.volume / 1e6:.2f} litres, working area within "
         f"{result.face.deviation + result.body.largest_deviation:.3f} mm of the mesh",
         f"mould pieces    {len(result.body.parts())}",
-        f"printing        {result.body.plastic.formula}",
-        f"print tiles     {len(result.tiles.tiles)}",
+        *(
+            []
+            if result.body.plastic is None
+            else [f"printing        {result.body.plastic.formula}"]
+        ),
+        f"print tiles     {_tiles(result)}",
         f"cloth patterns  {len(result.patterns.patterns)}, largest shear "
         f"{math.degrees(shear):.1f} deg",
         *(
@@ -84,6 +88,17 @@ def summary(result: JobResult) -> str:
         *result.roll.remarks,
     ]
     return "\n".join(lines)
+
+
+def _tiles(result: JobResult) -> str:
+    """Return number, mass, time and, with a price, cost of all tiles: what is really printed."""
+    tiles = result.tiles.tiles
+    mass, hours = (
+        math.fsum(sums) for sums in zip(*((t.mass, t.hours) for t in tiles), strict=True)
+    )
+    cost = "" if result.body.plastic is None else result.body.plastic.cost_of(mass)
+    together = f"{len(tiles)}, {mass:.0f} g, {hours:.1f} h, skins at the cuts included"
+    return f"{together}, {cost}" if cost else together
 
 
 def _say(share: float, doing: str = "", /) -> None:

@@ -1,6 +1,10 @@
 """Mould Body in FreeCAD: build, edge and allowances reach the core and come back as reports."""
 
+import math
+
 import pytest
+
+from laywright.errors import LaywrightError
 
 pytestmark = pytest.mark.freecad
 
@@ -22,7 +26,7 @@ def test_a_ribbed_mould_with_an_edge_reports_wall_plastic_and_allowances(hatch):
     assert body.Volume.Value < solid
     assert body.LeastWall.Value >= 4.0
     assert body.FarthestFromPart.Value == pytest.approx(0.2, rel=0.2)
-    assert "mm3/s" in body.Printing
+    assert "mm/s" in body.Printing
     assert any(line.startswith("release film and coats: 0.2 mm") for line in body.Compensations)
     body.LeftOut = ["release film and coats"]
     document.recompute([body])
@@ -30,6 +34,48 @@ def test_a_ribbed_mould_with_an_edge_reports_wall_plastic_and_allowances(hatch):
     body.LeftOut = ["heat"]
     document.recompute([body])
     assert "'print shrinkage'" in body.Status
+
+
+def test_plastic_is_reckoned_by_the_chosen_card_and_has_no_price(hatch):
+    document, _, stages = hatch
+    body, tiles = stages["MouldBody"], stages["PrintTiles"]
+    assert body.Printer == tiles.Printer
+    before = body.Printing
+    assert f"card '{body.Printer}'" in before
+    assert before.endswith("mm/s")
+    body.Printer = "Large, 300 mm"
+    document.recompute([body])
+    assert "card 'Large, 300 mm'" in body.Printing
+    body.Printer = "none such"
+    document.recompute([body])
+    assert "'none such'" in body.Status
+    body.Printer = ""
+    document.recompute()
+    assert body.Printing == before
+    sums = [[float(part.split()[0]) for part in line.split(", ")[1:]] for line in tiles.Tiles]
+    mass, hours = (sum(column) for column in zip(*sums, strict=True))
+    grams, time, card = tiles.Printing.split(", ", 2)
+    assert float(grams.removesuffix(" g")) == pytest.approx(mass, abs=len(sums))
+    assert float(time.removesuffix(" h")) == pytest.approx(hours, abs=0.1 * len(sums))
+    assert card == tiles.Printer
+
+
+def test_pieces_take_draft_and_number_of_the_release_check_unless_they_are_set(hatch):
+    _, _, stages = hatch
+    body, check = stages["MouldBody"], stages["ReleaseCheck"]
+    assert body.Release is check
+
+    def asked():
+        pieces = body.Proxy.inputs(body)[2].pieces
+        return math.degrees(pieces.least_draft), pieces.most_pieces
+
+    check.LeastDraft, check.MostPieces = "5 deg", 3
+    assert asked() == (pytest.approx(5.0), 3)
+    body.PieceDraft, body.MostPieces = "1 deg", 2
+    assert asked() == (pytest.approx(1.0), 2)
+    body.Release = body.Layup
+    with pytest.raises(LaywrightError, match="a Release Check"):
+        body.Proxy.inputs(body)
 
 
 def test_spring_in_is_listed_applied_or_not_considered(hatch):

@@ -9,14 +9,16 @@ import pytest
 import shapes
 from job_demo import hatch
 from laywright.cloth.patterns.pattern import PatternSet, PatternSettings, make_patterns
-from laywright.job.links import ply_cloths, with_closing
+from laywright.job.links import ply_cloths, with_closing, with_printer, with_release
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Core
 from laywright.laminate.spring_in import closing_share
 from laywright.mould.body.as_printed import compensations_of
 from laywright.mould.body.compensation import Allowances
+from laywright.mould.body.piece_settings import PieceSettings
 from laywright.mould.body.settings import MouldSettings
+from laywright.mould.release.release import ReleaseSettings
 from laywright.shop.curing.cure_settings import CureSettings
 from laywright.surface.bends import bends_of
 from laywright.surface.face import take_face
@@ -61,6 +63,21 @@ def test_bends_close_by_what_the_laminate_says_unless_a_person_does():
     assert hot > room > 0.0
     own = MouldSettings(allowances=Allowances(closing=0.005))
     assert with_closing(own, laminate, cold) is own
+
+
+def test_the_mould_is_reckoned_by_the_card_of_the_tiles():
+    printer = hatch().printer
+    settings = with_printer(MouldSettings(), printer)
+    assert settings.plastic.printer is printer
+    assert with_printer(settings, dataclasses.replace(printer, walls=9)) is settings
+
+
+def test_pieces_take_what_the_release_check_asks_unless_they_say():
+    check = ReleaseSettings(math.radians(5.0), most_pieces=3)
+    found = with_release(MouldSettings(), check).pieces
+    assert (found.least_draft, found.most_pieces) == (math.radians(5.0), 3)
+    own = MouldSettings(pieces=PieceSettings(most_pieces=2, least_draft=math.radians(1.0)))
+    assert with_release(own, check) == own
 
 
 def test_a_job_lists_its_bends():

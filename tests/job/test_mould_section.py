@@ -32,7 +32,7 @@ def test_every_part_is_read_with_its_unit():
             },
             "pieces": {"most_pieces": 2, "flange": "6 cm", "least_draft": "3 deg"},
             "feet": {"number": 3, "height": "2 cm"},
-            "plastic": {"rate": "10 mm^3/s", "infill": "15 %", "price": 20.0, "currency": "GBP"},
+            "plastic": {"price": 20.0, "currency": "GBP"},
         }
     )
     assert found.run_off == 30.0
@@ -47,7 +47,13 @@ def test_every_part_is_read_with_its_unit():
     assert (found.pieces.most_pieces, found.pieces.flange) == (2, 60.0)
     assert found.pieces.least_draft == pytest.approx(math.radians(3.0))
     assert (found.feet.number, found.feet.height) == (3, 20.0)
-    assert (found.plastic.infill, found.plastic.currency) == (pytest.approx(0.15), "GBP")
+    assert (found.plastic.price, found.plastic.currency) == (20.0, "GBP")
+
+
+def test_nothing_has_a_price_and_pieces_ask_the_release_check_until_it_is_said():
+    found = read_mould({})
+    assert found.plastic.price is None
+    assert (found.pieces.most_pieces, found.pieces.least_draft) == (None, None)
 
 
 @pytest.mark.parametrize(
@@ -59,6 +65,15 @@ def test_every_part_is_read_with_its_unit():
         ({"allowances": {"left_out": ["heat"]}}, "'print shrinkage'"),
         ({"allowances": {"spring_in": "perhaps"}}, "'not considered'"),
         ({"inside": {"wall": "4 kg"}}, "a quantity in mm"),
+        ({"plastic": {"skin": "1 mm"}}, "set walls in [printer]"),
+        ({"plastic": {"infill": "15 %"}}, "set infill_share in [printer]"),
+        ({"plastic": {"density": "1.2 g/cm^3"}}, "set material in [printer]"),
+        ({"plastic": {"rate": "8 mm^3/s"}}, "set speed in [printer]"),
+        ({"plastic": {"price": "25 EUR"}}, "a number"),
+        ({"plastic": {"price": -1}}, "price of a kilogram"),
+        ({"plastic": {"printer": "Small"}}, "the key 'printer'"),
+        ({"pieces": {"most_pieces": "two"}}, "a whole number"),
+        ({"pieces": {"least_draft": "95 deg"}}, "wanted draft"),
     ],
 )
 def test_a_slip_is_named(wrong, words):

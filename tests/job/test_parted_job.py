@@ -11,19 +11,28 @@ import trimesh
 import shapes
 from job_demo import hatch
 from laywright.cloth.patterns.pattern import PatternSettings
+from laywright.errors import GeometryError
 from laywright.job import files_of, run
+from laywright.mould.release.release import ReleaseSettings
+
+
+def job():
+    return dataclasses.replace(
+        hatch(patterns=PatternSettings(triangles=600)),
+        name="Tray",
+        surface=shapes.tray(turns=4, spacing=20.0),
+        pull=(0.0, 0.0, 1.0),
+    )
 
 
 @pytest.fixture(scope="module")
 def result():
-    return run(
-        dataclasses.replace(
-            hatch(patterns=PatternSettings(triangles=600)),
-            name="Tray",
-            surface=shapes.tray(turns=4, spacing=20.0),
-            pull=(0.0, 0.0, 1.0),
-        )
-    )
+    return run(job())
+
+
+def test_the_mould_is_parted_as_far_as_the_release_check_is_told():
+    with pytest.raises(GeometryError, match="hold the part back"):
+        run(dataclasses.replace(job(), release=ReleaseSettings(most_pieces=1)))
 
 
 def test_the_pieces_go_on_to_the_tiles(result):

@@ -5,7 +5,7 @@ Running a job again with an earlier result computes only the stages whose inputs
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from laywright.arrays import Vector
@@ -14,7 +14,13 @@ from laywright.cloth.drape.datum import Datum
 from laywright.cloth.patterns.pattern import PatternSet, PatternSettings, make_patterns
 from laywright.cloth.roll.roll import RollPlan, RollSettings, plan_roll
 from laywright.job.analysis import AnalysisSettings
-from laywright.job.links import ply_cloths, with_closing, with_mould_of
+from laywright.job.links import (
+    ply_cloths,
+    with_closing,
+    with_mould_of,
+    with_printer,
+    with_release,
+)
 from laywright.job.sheet import make_job_sheet
 from laywright.laminate.drop_off import buildup_of
 from laywright.laminate.laminate import Laminate, analyse
@@ -145,6 +151,7 @@ def run(job: Job, earlier: JobResult | None = None, *, progress: Progress = sile
     JobResult
     """
     known: dict[str, Any] = {} if earlier is None else vars(earlier)
+    job = replace(job, mould=with_release(with_printer(job.mould, job.printer), job.release))
     face = take_face.renew(
         known.get("face"),
         job.surface,

@@ -9,12 +9,13 @@ from laywright.laminate.laminate import Laminate
 from laywright.laminate.plies import Layup
 from laywright.laminate.spring_in import closing_share
 from laywright.mould.body.settings import MouldSettings
-from laywright.mould.tiles.printer import Printer
+from laywright.mould.machine import Printer
+from laywright.mould.release.release import ReleaseSettings
 from laywright.shop.curing.cure_settings import CureSettings
 from laywright.shop.mixing.mix import PlyCloth
 from laywright.shop.plan import ShopSettings
 
-__all__ = ["ply_cloths", "with_closing", "with_mould_of"]
+__all__ = ["ply_cloths", "with_closing", "with_mould_of", "with_printer", "with_release"]
 
 
 def ply_cloths(patterns: PatternSet, laminate: Laminate) -> tuple[PlyCloth, ...]:
@@ -51,6 +52,23 @@ def with_mould_of(settings: ShopSettings, printer: Printer) -> ShopSettings:
         return settings
     cure = dataclasses.replace(settings.cure, mould_softening_c=printer.softening_c)
     return dataclasses.replace(settings, cure=cure)
+
+
+def with_printer(settings: MouldSettings, printer: Printer) -> MouldSettings:
+    """Return the settings with the printer that the tiles are printed on, where they name none."""
+    if settings.plastic.printer is not None:
+        return settings
+    plastic = dataclasses.replace(settings.plastic, printer=printer)
+    return dataclasses.replace(settings, plastic=plastic)
+
+
+def with_release(settings: MouldSettings, release: ReleaseSettings) -> MouldSettings:
+    """Return the settings with draft and number of pieces of the Release Check, if unset."""
+    asked = settings.pieces.asked(release)
+    pieces = dataclasses.replace(
+        settings.pieces, most_pieces=asked.most_pieces, least_draft=asked.least_draft
+    )
+    return dataclasses.replace(settings, pieces=pieces)
 
 
 def with_closing(settings: MouldSettings, laminate: Laminate, cure: CureSettings) -> MouldSettings:

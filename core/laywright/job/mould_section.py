@@ -5,6 +5,7 @@ from __future__ import annotations
 import dataclasses
 from typing import Any
 
+from laywright.errors import InputError
 from laywright.job.sections import Section, choice
 from laywright.job.setting_values import section_of, settings_of
 from laywright.mould.body.compensation import Allowance, Allowances
@@ -22,10 +23,18 @@ _MOULD_PARTS: dict[str, type] = {
     "feet": Feet,
     "pieces": PieceSettings,
 }
+# What of the plastic is looked for here, and the entry of the printer's card that says it.
+_ON_THE_CARD = {
+    "skin": "walls",
+    "infill": "infill_share",
+    "density": "material",
+    "rate": "speed",
+}
 
 
 def read_mould(section: Section) -> MouldSettings:
     """Return the mould's settings; each of its parts is a section of its own."""
+    _refuse_card(section_of(section, "plastic"))
     parts: dict[str, Any] = {
         name: settings_of(kind, section_of(section, name), f"mould.{name}")
         for name, kind in _MOULD_PARTS.items()
@@ -41,3 +50,15 @@ def read_mould(section: Section) -> MouldSettings:
     return dataclasses.replace(
         settings_of(MouldSettings, section, "mould", besides=_MOULD_PARTS), **parts
     )
+
+
+def _refuse_card(plastic: Section) -> None:
+    """Refuse in [mould.plastic] what stands on the printer's card."""
+    for key, entry in _ON_THE_CARD.items():
+        if key in plastic:
+            raise InputError(
+                "[mould.plastic]",
+                f"the key '{key}'",
+                "price and currency; all else is taken from the printer's card",
+                f"take it out and set {entry} in [printer]",
+            )

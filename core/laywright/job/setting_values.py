@@ -73,10 +73,6 @@ _UNITS: dict[type, dict[str, str]] = {
         "left_out": "",
     },
     PlasticSettings: {
-        "skin": "mm",
-        "infill": "1",
-        "density": "g/cm^3",
-        "rate": "mm^3/s",
         "price": "",
         "currency": "",
     },
@@ -149,7 +145,9 @@ _UNITS: dict[type, dict[str, str]] = {
 }
 _PLAIN: dict[Any, str] = {
     int: "a whole number",
+    int | None: "a whole number",
     float: "a number",
+    float | None: "a number",
     str: "a text in quotes",
     tuple[int, ...]: "whole numbers in brackets",
 }

@@ -21,6 +21,7 @@ __all__ = [
     "materials",
     "own_printers",
     "paper",
+    "printer",
     "printer_folder",
     "printers",
     "ramp",
@@ -76,6 +77,16 @@ def printers():
 
     folder = printer_folder()
     return load_printers(folder if folder.is_dir() else None)
+
+
+def printer(name):
+    """Return the printer of that name; the one that a new job takes where the name is empty."""
+    from laywright.errors import InputError
+
+    known, wanted = printers(), name or first_printer()
+    if wanted not in known:
+        raise InputError("Printer", f"'{wanted}'", f"one of {', '.join(known)}", "choose one")
+    return known[wanted]
 
 
 def own_printers():

@@ -127,7 +127,7 @@ def build_body(
         from_cad,
         float(np.abs(from_cad).max()),
         None if hollow is None else hollow.least_wall,
-        estimate_plastic(surface.volume, surface.area, settings.plastic),
+        estimate_plastic((surface,), face.pull, scale_of(settings), settings.plastic),
         surface.volume,
         (*_remarks(working, settings, deviation, hollow), *opened_remarks(face, opened), *remarks),
     )

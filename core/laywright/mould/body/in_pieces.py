@@ -17,6 +17,7 @@ from laywright.mould.body.pieces import MouldPieces, build_pieces, together
 from laywright.mould.body.plastic import estimate_plastic
 from laywright.mould.body.settings import MouldSettings
 from laywright.mould.release.parting import Parting, PartingSettings, part_surface
+from laywright.mould.release.release import ReleaseSettings
 from laywright.mould.release.visibility import STANDING, hidden_share
 from laywright.progress import Progress, part_of
 from laywright.surface.face import MouldedFace, MouldSide
@@ -76,10 +77,11 @@ def body_in_pieces(
     GeometryError
         If one piece would do along another pull, or no few pieces let the part leave.
     """
-    most = settings.pieces.most_pieces
+    asked = settings.pieces.asked(ReleaseSettings())
+    most = asked.most_pieces
     if most < 2:
         raise _refused(working, held, "")
-    wanted = PartingSettings(most, settings.pieces.least_draft)
+    wanted = PartingSettings(most, asked.least_draft)
     try:
         parting = part_surface(working, face.pull, wanted, progress=part_of(progress, 0.2, 0.5))
         if len(parting.pulls) == 1:
@@ -115,7 +117,12 @@ def body_in_pieces(
         from_cad,
         float(np.abs(from_cad).max()),
         pieces.least_wall,
-        estimate_plastic(solid.volume, solid.area, settings.plastic),
+        estimate_plastic(
+            tuple(piece.solid for piece in pieces.pieces),
+            face.pull,
+            scale_of(settings),
+            settings.plastic,
+        ),
         solid.volume,
         _remarks(parting, pieces, settings),
         pieces.pieces,

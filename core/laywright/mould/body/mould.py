@@ -45,8 +45,9 @@ class MouldBody:
         The largest of these, without its sign.
     least_wall : float or None, mm
         Least wall measured around the hollow; None for a solid body.
-    plastic : PlasticEstimate
-        Mass, time and cost of printing.
+    plastic : PlasticEstimate or None
+        Mass and time of printing before it is cut, cost where there is a price; None where no
+        printer was named.
     volume : float, mm^3
         Of the solid.
     remarks : tuple of str
@@ -71,7 +72,7 @@ class MouldBody:
     from_cad: FloatArray
     largest_from_cad: float
     least_wall: float | None
-    plastic: PlasticEstimate
+    plastic: PlasticEstimate | None
     volume: float
     remarks: tuple[str, ...]
     pieces: tuple[MouldPiece, ...] = ()

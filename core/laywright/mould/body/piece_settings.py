@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-import math
+import dataclasses
 from dataclasses import dataclass
 
 from laywright.errors import LimitError
+from laywright.mould.release.release import ReleaseSettings
+from laywright.mould.release.wanted_draft import check_wanted_draft
 from laywright.wording import three_figures
 
 __all__ = ["PieceSettings"]
@@ -20,10 +22,11 @@ class PieceSettings:
 
     Attributes
     ----------
-    most_pieces : int
-        At most so many pieces, 2 to 4; 1 refuses a part that one direction does not release.
-    least_draft : float, radians
-        Draft that is wanted at every piece.
+    most_pieces : int or None
+        At most so many pieces, 2 to 4; 1 refuses a part that one direction does not release;
+        None takes as many as the Release Check tries.
+    least_draft : float or None, radians
+        Draft that is wanted at every piece; None takes that of the Release Check.
     flange : float, mm
         Width of the flange between pieces, and least thickness of the mould around it; 45 mm
         holds bolts and cones (common practice for flanges: 25 to 75 mm, no source).
@@ -39,8 +42,8 @@ class PieceSettings:
         Between a cone and its hole, square to the flange's axis.
     """
 
-    most_pieces: int = 4
-    least_draft: float = math.radians(2.0)
+    most_pieces: int | None = None
+    least_draft: float | None = None
     flange: float = 45.0
     bolt_spacing: float = 150.0
     bolt_diameter: float = 6.5
@@ -49,7 +52,9 @@ class PieceSettings:
     clearance: float = 0.2
 
     def __post_init__(self) -> None:
-        if not 1 <= self.most_pieces <= 4:
+        if self.least_draft is not None:
+            check_wanted_draft(self.least_draft)
+        if self.most_pieces is not None and not 1 <= self.most_pieces <= 4:
             raise LimitError("most pieces", str(self.most_pieces), "1 to 4", "set 1, 2, 3 or 4")
         for name, value, least, most in (
             ("bolt spacing", self.bolt_spacing, 30.0, 1000.0),
@@ -66,6 +71,15 @@ class PieceSettings:
                     f"{three_figures(least)} to {three_figures(most)} mm",
                     "set a value in that range",
                 )
+
+    def asked(self, release: ReleaseSettings) -> ReleaseSettings:
+        """Return most pieces and least draft: its own, else those of the Release Check."""
+        most, draft = self.most_pieces, self.least_draft
+        return dataclasses.replace(
+            release,
+            most_pieces=release.most_pieces if most is None else most,
+            least_draft=release.least_draft if draft is None else draft,
+        )
 
     @property
     def pocket(self) -> float:

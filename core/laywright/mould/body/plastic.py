@@ -1,19 +1,22 @@
-"""Plastic, time and money that printing a mould takes.
+"""Plastic, time and money that printing a mould takes, reckoned as that of its tiles.
 
-A print is a skin of full density over all its faces and a share of the space inside it, so
-
-    printed = skin volume + infill * (volume - skin volume),  skin volume = area * skin,
-    mass = printed * density,  time = printed / rate,  cost = mass * price
-
-(common practice, no source).  Moves without printing, warming up and failed prints come on
-top; so does whatever supports the printer adds.
+Both ask the printer's card, `laywright.mould.machine`; here the mould is taken before it is cut,
+each of its pieces printed by itself with its base on the bed, so the skins at the cuts come on
+top.  So do moves without printing, warming up, failed prints, and whatever supports are added.
 """
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
+import numpy as np
+
+from laywright.arrays import Vector
 from laywright.errors import LimitError
+from laywright.mould.frame import upright
+from laywright.mould.machine import Printer
+from laywright.surface.triangles import Surface
 from laywright.wording import three_figures
 
 __all__ = ["PlasticEstimate", "PlasticSettings", "estimate_plastic"]
@@ -21,46 +24,30 @@ __all__ = ["PlasticEstimate", "PlasticSettings", "estimate_plastic"]
 
 @dataclass(frozen=True)
 class PlasticSettings:
-    """What the estimate starts from; all invented defaults that the person replaces.
+    """What the estimate starts from.
 
     Attributes
     ----------
-    skin : float, mm
-        Thickness of the full-density skin.
-    infill : float
-        Share of the space inside that is filled, 0 to 1.
-    density : float, g/cm^3
-        Of the plastic.
-    rate : float, mm^3/s
-        Plastic laid per second, averaged over a print.
-    price : float
-        Of a kilogram, in `currency`.
+    price : float or None
+        Of a kilogram, in `currency`; None where there is none.
     currency : str
         As it is printed.
+    printer : Printer or None
+        The card of the printer; None leaves the estimate out.
     """
 
-    skin: float = 1.2
-    infill: float = 0.2
-    density: float = 1.27
-    rate: float = 8.0
-    price: float = 25.0
-    currency: str = "EUR"
+    price: float | None = None
+    currency: str = ""
+    printer: Printer | None = None
 
     def __post_init__(self) -> None:
-        for name, value, low, high in (
-            ("printed skin, mm", self.skin, 0.1, 100.0),
-            ("infill", self.infill, 0.0, 1.0),
-            ("density of the plastic, g/cm^3", self.density, 0.1, 10.0),
-            ("printing rate, mm^3/s", self.rate, 0.1, 1000.0),
-            ("price of a kilogram", self.price, 0.0, 1e6),
-        ):
-            if not low <= value <= high:
-                raise LimitError(
-                    name,
-                    three_figures(value),
-                    f"{three_figures(low)} to {three_figures(high)}",
-                    "set another value",
-                )
+        if self.price is not None and not 0.0 <= self.price <= 1e6:
+            raise LimitError(
+                "price of a kilogram",
+                three_figures(self.price),
+                f"0 to {three_figures(1e6)}",
+                "set another value",
+            )
 
 
 @dataclass(frozen=True)
@@ -73,47 +60,67 @@ class PlasticEstimate:
         Volume of plastic.
     mass_g : float, g
     hours : float, h
-    cost : float
-        In `currency`.
+    cost : float or None
+        In `currency`; None without a price.
     currency : str
     formula : str
         How it was computed, with its numbers.
+    price : float or None
+        Of a kilogram, in `currency`.
     """
 
     printed: float
     mass_g: float
     hours: float
-    cost: float
+    cost: float | None
     currency: str
     formula: str
+    price: float | None = None
+
+    def cost_of(self, mass_g: float) -> str:
+        """Return what so many grams cost, as it is printed; empty without a price."""
+        if self.price is None:
+            return ""
+        return f"{mass_g / 1000.0 * self.price:.2f} {self.currency}".rstrip()
 
 
-def estimate_plastic(volume: float, area: float, settings: PlasticSettings) -> PlasticEstimate:
-    """Return mass, time and cost of printing a solid.
+def estimate_plastic(
+    solids: tuple[Surface, ...], pull: Vector, scale: Vector, settings: PlasticSettings
+) -> PlasticEstimate | None:
+    """Return mass, time and cost of printing solids; None without a printer.
 
     Parameters
     ----------
-    volume : float, mm^3
-        Of the solid.
-    area : float, mm^2
-        Of all its faces.
+    solids : tuple of Surface
+        Closed, each printed by itself.
+    pull : tuple of 3 float
+        Unit direction that stands upright on the bed.
+    scale : tuple of 3 float
+        By which a print is larger along the printer's axes.
     settings : PlasticSettings
-        Skin, infill, density, rate, price.
-
-    Examples
-    --------
-    >>> estimate_plastic(1e6, 6e4, PlasticSettings(density=1.0)).formula
-    'skin 60000 mm2 x 1.2 mm + 20 % of the rest = 258 cm3; 258 g; 8.94 h at 8 mm3/s; 6.44 EUR'
+        Printer and price.
     """
-    skin = min(volume, area * settings.skin)
-    printed = skin + settings.infill * (volume - skin)
-    mass = printed * settings.density / 1000.0
-    hours = printed / settings.rate / 3600.0
-    cost = mass / 1000.0 * settings.price
-    formula = (
-        f"skin {three_figures(area)} mm2 x {settings.skin:g} mm + "
-        f"{100.0 * settings.infill:g} % of the rest = {three_figures(printed / 1000.0)} cm3; "
-        f"{three_figures(mass)} g; {three_figures(hours)} h at {settings.rate:g} mm3/s; "
-        f"{cost:.2f} {settings.currency}"
+    printer = settings.printer
+    if printer is None:
+        return None
+    turn = np.diag(scale) @ upright(pull)
+    placed = [solid.moved(solid.vertices @ turn.T) for solid in solids]
+    volume = math.fsum(solid.volume for solid in placed)
+    area = math.fsum(solid.area for solid in placed)
+    printed = math.fsum(printer.laid(solid.volume, solid.area) for solid in placed)
+    mass = printer.density / 1000.0 * printed
+    hours = math.fsum(
+        printer.hours(solid.volume, solid.area, float(np.ptp(solid.vertices[:, 2])))
+        for solid in placed
     )
-    return PlasticEstimate(printed, mass, hours, cost, settings.currency, formula)
+    price = settings.price
+    cost = None if price is None else mass / 1000.0 * price
+    estimate = PlasticEstimate(printed, mass, hours, cost, settings.currency, "", price)
+    money = f"; {estimate.cost_of(mass)}" if price is not None else ""
+    formula = (
+        f"before cutting, card '{printer.name}': skin {three_figures(area)} mm2 x "
+        f"{printer.skin:.4g} mm, {100.0 * printer.infill_share:.4g} % of the rest of "
+        f"{three_figures(volume / 1000.0)} cm3 = {three_figures(printed / 1000.0)} cm3; "
+        f"{three_figures(mass)} g; {three_figures(hours)} h at {printer.speed:.4g} mm/s{money}"
+    )
+    return PlasticEstimate(printed, mass, hours, cost, settings.currency, formula, price)

@@ -147,7 +147,7 @@ def add_stage(document, kind, job=None):
 
 def _take_preferred(obj, kind):
     """Give a new object what the person set once for all jobs."""
-    if kind == "PrintTiles":
+    if kind in ("PrintTiles", "MouldBody"):
         obj.Printer = preferences.first_printer()
     elif kind == "JobSheet":
         obj.Paper = preferences.paper()

@@ -2,8 +2,11 @@
 
 import math
 
-from freecad.laywright import bridge
+from freecad.laywright import bridge, preferences
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
+from freecad.laywright.objects.release_check import ReleaseCheckObject
+from laywright.errors import InputError
+from laywright.job.links import with_printer, with_release
 from laywright.job.sections import choice
 from laywright.laminate.drop_off import buildup_of
 from laywright.laminate.spring_in import closing_share
@@ -76,12 +79,23 @@ class MouldBodyObject(StageObject):
         ),
         Property("LeftOut", "StringList", _SWITCHES),
         Property(
+            "Printer",
+            "String",
+            "Printer by its card, for plastic and time; empty takes the one for new jobs",
+            choices=preferences.printers,
+        ),
+        Property("Release", "Link", "The Release Check that says draft and number of pieces"),
+        Property(
             "MostPieces",
             "Integer",
-            "At most so many pieces where one direction does not release the part; 1 refuses it",
-            4,
+            "At most so many pieces where one direction does not release the part; 1 refuses it, "
+            "0 takes as many as the Release Check",
         ),
-        Property("PieceDraft", "Angle", "Draft that is wanted at every piece", "2 deg"),
+        Property(
+            "PieceDraft",
+            "Angle",
+            "Draft that is wanted at every piece; 0 takes that of the Release Check",
+        ),
         Property("PieceFlange", "Length", "Flange between pieces (mm)", "45 mm"),
         Property("PieceBolts", "Length", "Diameter of the holes for bolts (mm)", "6.5 mm"),
         Property("BoltSpacing", "Length", "Largest distance between bolts (mm)", "150 mm"),
@@ -101,7 +115,11 @@ class MouldBodyObject(StageObject):
             "Largest distance of the printed working area from the part's faces (mm)",
         ),
         Property("LeastWall", "Length", "Least wall measured; 0 for a solid body (mm)"),
-        Property("Printing", "String", "Plastic, time and cost, with the formula"),
+        Property(
+            "Printing",
+            "String",
+            "Plastic and time before cutting, with the formula and the printer's card",
+        ),
         Property("Compensations", "StringList", "What is allowed for: size and place"),
         Property(
             "Pieces",
@@ -151,13 +169,16 @@ class MouldBodyObject(StageObject):
             allowances=allowances,
             feet=Feet(obj.Feet, obj.FootHeight.Value, obj.FootDiameter.Value),
             pieces=PieceSettings(
-                most_pieces=obj.MostPieces,
-                least_draft=math.radians(obj.PieceDraft.Value),
+                most_pieces=obj.MostPieces or None,
+                least_draft=math.radians(obj.PieceDraft.Value) or None,
                 flange=obj.PieceFlange.Value,
                 bolt_diameter=obj.PieceBolts.Value,
                 bolt_spacing=obj.BoltSpacing.Value,
             ),
         )
+        settings = with_printer(settings, preferences.printer(obj.Printer))
+        if obj.Release is not None:
+            settings = with_release(settings, _release_settings(obj.Release, obj.Label))
         return face, buildup_of(laminate), settings
 
     def show(self, obj, result):
@@ -187,6 +208,13 @@ class MouldBodyObject(StageObject):
             kept = self.kept(obj)
             if kept is not None and kept.pieces:
                 obj.Mesh = bridge.mesh_from_solids(kept.apart(obj.ShownApart.Value))
+
+
+def _release_settings(check, owner):
+    """Return what a linked Release Check asks for."""
+    if not isinstance(getattr(check, "Proxy", None), ReleaseCheckObject):
+        raise InputError(owner, check.Label, "a Release Check", "link a Release Check to it")
+    return check.Proxy.settings(check)
 
 
 def _piece_line(piece):

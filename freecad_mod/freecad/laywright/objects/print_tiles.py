@@ -68,6 +68,9 @@ class PrintTilesObject(StageObject):
     )
     reports = (
         Property("Count", "Integer", "Number of tiles"),
+        Property(
+            "Printing", "String", "Plastic and time of all tiles together, by the printer's card"
+        ),
         Property("Tiles", "StringList", "Name, size (mm), mass (g) and time (h) of each tile"),
         Property("Poses", "StringList", "What each tile stands on, and what hangs over (cm²)"),
         Property("Assembly", "StringList", "The order in which the tiles are glued"),
@@ -112,16 +115,15 @@ class PrintTilesObject(StageObject):
             ),
             plan_seconds=obj.SearchTime,
         )
-        known = preferences.printers()
-        if obj.Printer not in known:
-            raise InputError(
-                "Printer", f"'{obj.Printer}'", f"one of {', '.join(known)}", "choose one"
-            )
-        return body, known[obj.Printer], settings
+        return body, preferences.printer(obj.Printer), settings
 
     def show(self, obj, result):
         obj.Mesh = bridge.mesh_from_solids(exploded(result, obj.ShownApart.Value))
         obj.Count = len(result.tiles)
+        obj.Printing = (
+            f"{math.fsum(tile.mass for tile in result.tiles):.0f} g, "
+            f"{math.fsum(tile.hours for tile in result.tiles):.1f} h, {obj.Printer}"
+        )
         obj.Tiles = [
             f"{tile.name}: {' × '.join(f'{side:.1f}' for side in tile.size)} mm, "
             f"{tile.mass:.0f} g, {tile.hours:.1f} h"

@@ -33,11 +33,17 @@ class ReleaseCheckObject(StageObject):
             "Depth of layer lines or texture across the pull (mm)",
             f"{LAYER_RIDGE} mm",
         ),
-        Property("LeastDraft", "Angle", "Draft that is wanted everywhere, as set by hand", "2 deg"),
+        Property(
+            "LeastDraft",
+            "Angle",
+            "Draft that is wanted everywhere, as set by hand; pieces of the Mould Body too",
+            "2 deg",
+        ),
         Property(
             "MostPieces",
             "Integer",
-            "Where no direction releases the part, up to so many pieces are tried; 1 for none",
+            "Where no direction releases the part, up to so many pieces are tried; 1 for none; "
+            "the Mould Body takes it, too",
             4,
         ),
     )
@@ -55,11 +61,16 @@ class ReleaseCheckObject(StageObject):
 
     def inputs(self, obj):
         face = fresh_result(obj.Face, "a Moulded Face", obj.Label)
+        return face, self.settings(obj)
+
+    @staticmethod
+    def settings(obj):
+        """Return the draft that is wanted, why, and the number of pieces."""
         if obj.MouldSurface == _BY_HAND:
             least = math.radians(obj.LeastDraft.Value)
-            return face, ReleaseSettings(least, most_pieces=obj.MostPieces)
+            return ReleaseSettings(least, most_pieces=obj.MostPieces)
         wanted = wanted_draft(MouldFinish(obj.MouldSurface), obj.TextureDepth.Value)
-        return face, ReleaseSettings(wanted.angle, wanted.reason, obj.MostPieces)
+        return ReleaseSettings(wanted.angle, wanted.reason, obj.MostPieces)
 
     def show(self, obj, result):
         face = obj.Face.Proxy.kept(obj.Face)
