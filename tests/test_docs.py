@@ -17,7 +17,7 @@ from laywright.mould.body.piece_settings import PieceSettings
 from laywright.mould.body.settings import Inside, MouldSettings
 from laywright.mould.release.wanted_draft import LAYER_RIDGE, MouldFinish, wanted_draft
 from laywright.shop.bench.bag import BagSettings
-from laywright.shop.bench.release_coats import CoatingSettings
+from laywright.shop.bench.bench_supplies import usual_supplies
 from laywright.shop.coupons.coupon_plan import SpanRule
 from laywright.shop.curing.cure_settings import MOULD_MARGIN, CureSettings
 from laywright.shop.mixing.cups import COARSE
@@ -148,6 +148,7 @@ def told_numbers():
     span = {rule: f"{rule.ratio:.0f}:1" for rule in SpanRule}
     layered = math.degrees(wanted_draft(MouldFinish.LAYERED).angle)
     bag, vacuum = BagSettings(), Inside().vacuum
+    wax, film = usual_supplies().wax, usual_supplies().film
     return {
         "release-check.md": (f"{LAYER_RIDGE:g} mm deep therefore ask for {layered:.0f}°",),
         "layup.md": (
@@ -176,7 +177,9 @@ def told_numbers():
         "job-sheet.md": (
             f"reach {bag.beyond:g} mm beyond the part, the bag is {bag.slack:g} mm larger",
             f"pleats {bag.pleat_height:g} mm high every {bag.pleat_every:g} mm",
-            f"The default waits are {CoatingSettings().wait_minutes:g} min",
+            f"{wax.coats_new:g} coats of wax on a new mould, before a second part "
+            f"{wax.coats_second:g}, later {wax.coats_later:g}; {film.coats_new:g} sprays of film",
+            f"{wax.wait_minutes:g} min of waiting",
         ),
         "weigh-in-and-coupons.md": (
             f"within {100 * BAND:.0f} % of the planned mass",
