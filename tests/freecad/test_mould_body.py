@@ -101,3 +101,27 @@ def test_spring_in_is_listed_applied_or_not_considered(hatch):
         "spring-in of bends: 0 deg, not considered"
     ]
     assert body.Volume.Value == plain
+
+
+def test_the_datum_of_the_patterns_is_marked_where_they_are_linked(hatch):
+    document, _, stages = hatch
+    body, patterns = stages["MouldBody"], stages["ClothPatterns"]
+    assert body.MarkedDatum is None
+    plain = body.Volume.Value
+    body.MarkedDatum = patterns
+    document.recompute()
+    assert body.Status == "up to date"
+    assert body.Mesh.isSolid()
+    marked = body.Volume.Value
+    assert 10.0 < plain - marked < 35.0
+    assert stages["PrintTiles"].Status == "up to date"
+    patterns.DatumFrom = "point and direction below"
+    patterns.DatumPoint = patterns.StartPoint
+    pull = body.Face.Proxy.kept(body.Face).pull
+    patterns.DatumDirection = patterns.StartDirection.cross(type(patterns.StartDirection)(*pull))
+    document.recompute()
+    assert body.Status == "up to date"
+    assert body.Volume.Value != marked
+    body.MarkedDatum = None
+    document.recompute()
+    assert body.Volume.Value == plain

@@ -315,3 +315,18 @@ def test_it_runs_as_a_module_with_nothing_of_cad_on_the_path():
 def test_a_flipped_pull_is_refused_by_the_mould_and_named(result):
     with pytest.raises(LaywrightError, match="hold the part back"):
         run(hatch(pull=tuple(-np.array(result.face.pull))))
+
+
+def test_a_mould_with_marks_of_the_datum_changes_body_and_tiles_alone(result):
+    marked = run(dataclasses.replace(hatch(), marks_datum=True), result)
+    changed = {name for name in marked.digests if marked.digests[name] != result.digests[name]}
+    assert changed == {"Mould Body", "Print Tiles", "Job Sheet"}
+    assert marked.body.volume < result.body.volume
+    assert marked.body.largest_deviation == result.body.largest_deviation
+    assert all(tile.solid.is_closed for tile in marked.tiles.tiles)
+
+
+def test_marks_of_the_datum_are_read_from_the_description(tmp_path):
+    assert not read_job(write_description(tmp_path)).marks_datum
+    text = DESCRIPTION.replace("[roll]", "[mould]\nmark_datum = true\n\n[roll]")
+    assert read_job(write_description(tmp_path, text)).marks_datum

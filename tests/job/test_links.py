@@ -8,8 +8,15 @@ import pytest
 
 import shapes
 from job_demo import hatch
+from laywright.cloth.drape.datum import Datum
 from laywright.cloth.patterns.pattern import PatternSet, PatternSettings, make_patterns
-from laywright.job.links import ply_cloths, with_closing, with_printer, with_release
+from laywright.job.links import (
+    ply_cloths,
+    with_closing,
+    with_marked_datum,
+    with_printer,
+    with_release,
+)
 from laywright.laminate.laminate import analyse
 from laywright.laminate.materials import load_materials
 from laywright.laminate.plies import Core
@@ -108,3 +115,14 @@ def test_an_opened_mould_takes_the_patterns_of_the_part():
     assert made.net_area == pytest.approx(drawn.net_area, rel=5e-4)
     was, now = (np.sort(np.ptp(one.trim, axis=0)) for one in (drawn, made))
     np.testing.assert_allclose(now, was, atol=0.3)
+
+
+def test_the_marked_datum_is_where_the_cloth_starts_with_the_arrow_in_the_face():
+    slope = shapes.graph(lambda x, y: 0.5 * x + 0.3 * y, (-50, 50), (-40, 40), (10, 8))
+    face = take_face(slope, (0.0, 0.0, 1.0))
+    upright = np.array([-0.5, -0.3, 1.0]) / math.sqrt(1.34)
+    along = np.cross(upright, [0.3, 1.0, 0.0])
+    start = Datum(tuple([3.0, 4.0, 2.7] + 2.0 * upright), tuple(along + 0.5 * upright))
+    found = with_marked_datum(MouldSettings(), face, PatternSet((), (), (), (), start)).datum
+    np.testing.assert_allclose(found.point, [3.0, 4.0, 2.7], atol=1e-9)
+    np.testing.assert_allclose(found.direction, along / np.linalg.norm(along), atol=1e-9)

@@ -7,7 +7,7 @@ import math
 import pytest
 
 from laywright.errors import LaywrightError
-from laywright.job.mould_section import read_mould
+from laywright.job.mould_section import marks_datum, read_mould
 from laywright.mould.body.compensation import Allowance, SpringInUse
 from laywright.mould.body.settings import MouldBuild, MouldSettings
 
@@ -54,6 +54,14 @@ def test_nothing_has_a_price_and_pieces_ask_the_release_check_until_it_is_said()
     found = read_mould({})
     assert found.plastic.price is None
     assert (found.pieces.most_pieces, found.pieces.least_draft) == (None, None)
+
+
+def test_marks_of_the_datum_are_asked_for_by_yes_or_no():
+    assert not marks_datum({})
+    assert marks_datum({"mark_datum": True, "base": "9 mm"})
+    assert read_mould({"mark_datum": True}) == MouldSettings()
+    with pytest.raises(LaywrightError, match="true or false"):
+        marks_datum({"mark_datum": "yes"})
 
 
 @pytest.mark.parametrize(

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 import shapes
 from laywright.mould.body.body import build_body
-from laywright.mould.body.settings import Edge, Inside, MouldBuild, MouldSettings
+from laywright.mould.body.settings import Edge, Inside, MarkedDatum, MouldBuild, MouldSettings
 from laywright.surface.face import LaminateSide, MouldSide, take_face
 from laywright.tolerances import TOLERANCES
 
@@ -68,11 +68,22 @@ PARTS = st.one_of(
 
 
 @settings(max_examples=140, deadline=None)
-@given(PARTS, st.sampled_from(MouldSide), st.sampled_from(LaminateSide), st.floats(0, 2), EDGES)
-def test_closed_and_exact(part, mould_side, laminate_side, thickness, edge):
+@given(
+    PARTS,
+    st.sampled_from(MouldSide),
+    st.sampled_from(LaminateSide),
+    st.floats(0, 2),
+    EDGES,
+    st.none() | st.floats(-math.pi, math.pi),
+)
+def test_closed_and_exact(part, mould_side, laminate_side, thickness, edge, arrow):
     pull = (0.0, 0.0, 1.0 if mould_side is MouldSide.INSIDE else -1.0)
     face = take_face(part, pull, laminate_side, mould_side)
-    body = build_body(face, thickness, MouldSettings(run_off=20.0, edge=edge))
+    datum = None
+    if arrow is not None:
+        middle = tuple(part.vertices.mean(axis=0))
+        datum = MarkedDatum(middle, (math.cos(arrow), math.sin(arrow), 0.0))
+    body = build_body(face, thickness, MouldSettings(run_off=20.0, edge=edge, datum=datum))
     assert body.solid.is_closed
     assert body.solid.components.max() == 0
     assert body.volume > 0.0

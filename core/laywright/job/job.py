@@ -17,6 +17,7 @@ from laywright.job.analysis import AnalysisSettings
 from laywright.job.links import (
     ply_cloths,
     with_closing,
+    with_marked_datum,
     with_mould_of,
     with_printer,
     with_release,
@@ -65,6 +66,8 @@ class Job:
         Start point and arrow of the cloth; None takes the middle and the longest extent.
     release, mould, tiles, patterns, cuts, roll, shop, bench
         Settings of the stages.
+    marks_datum : bool
+        Whether the mould carries the marks of the datum.
     loading : Loading or None
         What the laminate is asked to carry.
     analysis : AnalysisSettings or None
@@ -88,6 +91,7 @@ class Job:
     roll: RollSettings = field(default_factory=RollSettings)
     shop: ShopSettings = field(default_factory=ShopSettings)
     bench: BenchSettings = field(default_factory=BenchSettings)
+    marks_datum: bool = False
     loading: Loading | None = None
     analysis: AnalysisSettings | None = None
 
@@ -164,28 +168,13 @@ def run(job: Job, earlier: JobResult | None = None, *, progress: Progress = sile
         known.get("release"), face, job.release, progress=part_of(progress, 0.0, 0.1)
     )
     laminate = analyse.renew(known.get("laminate"), job.layup)
-    body = build_body.renew(
-        known.get("body"),
-        face,
-        buildup_of(laminate),
-        with_closing(job.mould, laminate, job.shop.cure),
-        progress=part_of(progress, 0.1, 0.2),
-    )
+    body, patterns = _mould_and_cloth(job, known, face, laminate, progress)
     tiles = cut_tiles.renew(
         known.get("tiles"),
         body,
         job.printer,
         job.tiles,
-        progress=part_of(progress, 0.2, 0.4),
-    )
-    patterns = make_patterns.renew(
-        known.get("patterns"),
-        face,
-        laminate,
-        job.datum,
-        job.patterns,
-        job.cuts,
-        progress=part_of(progress, 0.4, 0.7),
+        progress=part_of(progress, 0.5, 0.7),
     )
     roll = plan_roll.renew(
         known.get("roll"), patterns, job.roll, progress=part_of(progress, 0.7, 0.9)
@@ -200,3 +189,35 @@ def run(job: Job, earlier: JobResult | None = None, *, progress: Progress = sile
     sheet = make_job_sheet.renew(known.get("sheet"), job.name, *results, job.bench, job.loading)
     progress(1.0)
     return JobResult(job.name, *results, sheet, job.analysis)
+
+
+def _mould_and_cloth(
+    job: Job, known: dict[str, Any], face: MouldedFace, laminate: Laminate, progress: Progress
+) -> tuple[MouldBody, PatternSet]:
+    """Return the mould's body and the patterns, which come first where it marks their datum."""
+
+    def draped(start: float, end: float) -> PatternSet:
+        return make_patterns.renew(
+            known.get("patterns"),
+            face,
+            laminate,
+            job.datum,
+            job.patterns,
+            job.cuts,
+            progress=part_of(progress, start, end),
+        )
+
+    def built(settings: MouldSettings, start: float, end: float) -> MouldBody:
+        return build_body.renew(
+            known.get("body"),
+            face,
+            buildup_of(laminate),
+            settings,
+            progress=part_of(progress, start, end),
+        )
+
+    settings = with_closing(job.mould, laminate, job.shop.cure)
+    if not job.marks_datum:
+        return built(settings, 0.1, 0.2), draped(0.2, 0.5)
+    patterns = draped(0.1, 0.4)
+    return built(with_marked_datum(settings, face, patterns), 0.4, 0.5), patterns

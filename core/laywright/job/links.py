@@ -4,18 +4,27 @@ from __future__ import annotations
 
 import dataclasses
 
+from laywright.cloth.drape.datum import start_place, warp_direction
 from laywright.cloth.patterns.pattern import PatternSet
 from laywright.laminate.laminate import Laminate
 from laywright.laminate.plies import Layup
 from laywright.laminate.spring_in import closing_share
-from laywright.mould.body.settings import MouldSettings
+from laywright.mould.body.settings import MarkedDatum, MouldSettings
 from laywright.mould.machine import Printer
 from laywright.mould.release.release import ReleaseSettings
 from laywright.shop.curing.cure_settings import CureSettings
 from laywright.shop.mixing.mix import PlyCloth
 from laywright.shop.plan import ShopSettings
+from laywright.surface.face import MouldedFace
 
-__all__ = ["ply_cloths", "with_closing", "with_mould_of", "with_printer", "with_release"]
+__all__ = [
+    "ply_cloths",
+    "with_closing",
+    "with_marked_datum",
+    "with_mould_of",
+    "with_printer",
+    "with_release",
+]
 
 
 def ply_cloths(patterns: PatternSet, laminate: Laminate) -> tuple[PlyCloth, ...]:
@@ -44,6 +53,17 @@ def _resin_share(layup: Layup, ply: int) -> float:
     cloth = layup.plies[ply - 1].cloth.areal_weight
     resin = cloth * share / (1.0 - share) + layup.core.sheet.bond_resin
     return resin / (cloth + resin)
+
+
+def with_marked_datum(
+    settings: MouldSettings, face: MouldedFace, patterns: PatternSet
+) -> MouldSettings:
+    """Return settings of a mould that carries the marks of the datum the cloth is laid from."""
+    if patterns.datum is None:
+        return settings
+    x, y, z = start_place(face.surface, patterns.datum).point(face.surface).tolist()
+    arrow = warp_direction(face.surface, patterns.datum, 0.0)
+    return dataclasses.replace(settings, datum=MarkedDatum((x, y, z), arrow))
 
 
 def with_mould_of(settings: ShopSettings, printer: Printer) -> ShopSettings:

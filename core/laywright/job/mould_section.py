@@ -13,7 +13,7 @@ from laywright.mould.body.piece_settings import PieceSettings
 from laywright.mould.body.plastic import PlasticSettings
 from laywright.mould.body.settings import Edge, Feet, Inside, MouldSettings
 
-__all__ = ["read_mould"]
+__all__ = ["marks_datum", "read_mould"]
 
 _MOULD_PARTS: dict[str, type] = {
     "inside": Inside,
@@ -30,6 +30,7 @@ _ON_THE_CARD = {
     "density": "material",
     "rate": "speed",
 }
+_MARKS = "mark_datum"
 
 
 def read_mould(section: Section) -> MouldSettings:
@@ -47,9 +48,18 @@ def read_mould(section: Section) -> MouldSettings:
             for name in section["allowances"].get("left_out", [])
         )
         parts["allowances"] = dataclasses.replace(allowances, left_out=left_out)
+    besides = {*_MOULD_PARTS, _MARKS}
     return dataclasses.replace(
-        settings_of(MouldSettings, section, "mould", besides=_MOULD_PARTS), **parts
+        settings_of(MouldSettings, section, "mould", besides=besides), **parts
     )
+
+
+def marks_datum(section: Section) -> bool:
+    """Return whether the mould carries the marks of the datum that the cloth is laid from."""
+    value = section.get(_MARKS, False)
+    if not isinstance(value, bool):
+        raise InputError(f"[mould] {_MARKS}", repr(value), "true or false", "choose one of them")
+    return value
 
 
 def _refuse_card(plastic: Section) -> None:

@@ -15,7 +15,7 @@ from laywright.mould.body.body import MouldBody, MouldBuild, MouldSettings, buil
 from laywright.mould.body.compensation import Allowances
 from laywright.mould.body.in_pieces import held_by_patch
 from laywright.mould.body.piece_settings import PieceSettings
-from laywright.mould.body.settings import Edge, Feet, Inside
+from laywright.mould.body.settings import Edge, Feet, Inside, MarkedDatum
 from laywright.mould.release.release import check_release
 from laywright.surface.distance import distances
 from laywright.surface.face import LaminateSide, MouldedFace, MouldSide, take_face
@@ -118,14 +118,16 @@ def test_what_is_not_made_in_pieces_is_told_with_its_reason():
     settings = MouldSettings(
         edge=Edge(flange=20.0, pry_pockets=4, air_port=6.0, bolt_holes=5.0, inscription="T1"),
         feet=Feet(4),
+        datum=MarkedDatum((0.0, 0.0, 0.0), (1.0, 0.0, 0.0)),
     )
-    told = build_body(tray(), 0.8, settings).remarks[-6:]
+    told = build_body(tray(), 0.8, settings).remarks[-7:]
     assert [sentence.split(":")[0].split(" beside")[0] for sentence in told] == [
         "No flange of its own",
         "No pry pockets",
         "No air port",
         "No bolt holes",
         "No inscription",
+        "No marks of the datum",
         "No feet",
     ]
 

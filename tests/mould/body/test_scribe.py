@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 import shapes
 from laywright.mould.body.run_off import rays_of
-from laywright.mould.body.scribe import groove
+from laywright.mould.body.scribe import groove, straight_groove
 from laywright.mould.tiles.joints import sections
 
 
@@ -32,6 +32,15 @@ def test_it_leaves_the_working_surface_alone():
     mesh = groove(rays, surface.vertices[surface.boundary_loops[0]], 0.4, 0.8, 3).to_mesh64()
     points = np.asarray(mesh.vert_properties)
     assert np.hypot(points[:, 0], points[:, 1]).min() > np.hypot(*rays.start[:, :2].T).max()
+
+
+@given(st.floats(0.2, 1.0), st.floats(0.4, 2.0), st.floats(0.0, 1.5))
+def test_a_straight_groove_has_its_section_and_length(depth, width, turn):
+    along = np.array([np.cos(turn), 0.0, np.sin(turn)])
+    normals = np.tile([-np.sin(turn), 0.0, np.cos(turn)], (5, 1))
+    bar = straight_groove(np.linspace(0.0, 12.0, 5)[:, None] * along, normals, depth, width, 3)
+    assert bar.volume() == pytest.approx(12.0 * (0.5 * depth + 0.3) * width)
+    assert bar.genus() == 0
 
 
 def test_it_narrows_in_a_notch_and_never_crosses_it():

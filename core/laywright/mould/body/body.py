@@ -44,7 +44,7 @@ __all__ = ["Edge", "Inside", "MouldBody", "MouldBuild", "MouldSettings", "build_
 _CRUMB = 1e-3
 
 
-@stage("Mould Body", version=7)
+@stage("Mould Body", version=8)
 def build_body(
     face: MouldedFace,
     thickness: float | Buildup,
@@ -61,7 +61,7 @@ def build_body(
     thickness : float, mm, or Buildup
         Thickness of the laminate, or how it varies.
     settings : MouldSettings
-        Run-off, base, scribed lines, edge, inside, allowances, plastic.
+        Run-off, base, scribed lines, edge, inside, allowances, plastic, marks of the datum.
     progress : Progress
         Told how far it is.
 
@@ -102,7 +102,7 @@ def build_body(
         )
         whole = whole - hollow.solid
     progress(0.5, "cutting lines and bores")
-    cuts = cuts_of(frame, settings, remarks)
+    cuts = cuts_of(frame, turn, settings, remarks)
     solid = whole - Manifold.batch_boolean(cuts, OpType.Add) if cuts else whole
     if settings.feet.number:
         outline = frame.upper.vertices[frame.upper.boundary_loops[0], :2]

@@ -183,6 +183,7 @@ def _left_out(settings: MouldSettings) -> list[str]:
         (edge.air_port, "No air port: drawing the pieces away one by one lets the air in."),
         (edge.bolt_holes, "No bolt holes beside those that join the pieces."),
         (edge.inscription, "No inscription: a joint between pieces could cut through it."),
+        (settings.datum, "No marks of the datum: a joint between pieces could cut through them."),
         (settings.feet.number, "No feet: one could stand across a joint; put strips below."),
     )
     return [sentence for wanted, sentence in reasons if wanted]

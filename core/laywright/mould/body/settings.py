@@ -13,7 +13,7 @@ from laywright.mould.body.plastic import PlasticSettings
 from laywright.mould.marks import ARROW, strokes
 from laywright.wording import three_figures
 
-__all__ = ["Edge", "Feet", "Inside", "MouldBuild", "MouldSettings"]
+__all__ = ["Edge", "Feet", "Inside", "MarkedDatum", "MouldBuild", "MouldSettings"]
 
 
 class MouldBuild(Enum):
@@ -144,6 +144,22 @@ class Edge:
 
 
 @dataclass(frozen=True)
+class MarkedDatum:
+    """The datum of the cloth that is marked on the run-off.
+
+    Attributes
+    ----------
+    point : tuple of 3 float, mm
+        Where the cloth is laid first, in the part's coordinates.
+    direction : tuple of 3 float
+        The arrow, any length; its part along the surface counts.
+    """
+
+    point: Vector
+    direction: Vector
+
+
+@dataclass(frozen=True)
 class MouldSettings:
     """How the body is built.
 
@@ -170,6 +186,8 @@ class MouldSettings:
         Below the base.
     pieces : PieceSettings
         How a mould is built that one direction does not release.
+    datum : MarkedDatum or None
+        Marked on the run-off with grooves of the trim line's section; None for no marks.
     """
 
     run_off: float = 25.0
@@ -183,6 +201,7 @@ class MouldSettings:
     plastic: PlasticSettings = field(default_factory=PlasticSettings)
     feet: Feet = field(default_factory=Feet)
     pieces: PieceSettings = field(default_factory=PieceSettings)
+    datum: MarkedDatum | None = None
 
     def __post_init__(self) -> None:
         _between("scribe width", self.scribe_width, 0.1, 1e4)

@@ -11,8 +11,10 @@ from laywright.arrays import FloatArray
 from laywright.errors import GeometryError
 from laywright.mould.body.base import close_down, with_run_off
 from laywright.mould.body.bays import with_bay_run_off
+from laywright.mould.body.datum_marks import datum_marks
 from laywright.mould.body.edge import edge_cuts, inscription
 from laywright.mould.body.fill import fill_holes
+from laywright.mould.body.ground import Ground
 from laywright.mould.body.run_off import Rays, RunOff, rays_of, run_off_rows
 from laywright.mould.body.scribe import cloth_line, groove
 from laywright.mould.body.settings import MouldSettings
@@ -35,6 +37,8 @@ OWN = (
     "inscription",
     "hollow",
     "foot",
+    "datum tick",
+    "datum figure",
 )
 """Patches that a body has of its own, in this order after those of the picked faces."""
 
@@ -113,8 +117,22 @@ def uncut_body(working: Surface, turn: FloatArray, settings: MouldSettings) -> U
     return Uncut(flat, rims, lines, upper, body, number, where)
 
 
-def cuts_of(frame: Uncut, settings: MouldSettings, remarks: list[str]) -> list[Manifold]:
-    """Return all that is cut out of the body; what finds no room is told in the remarks."""
+def cuts_of(
+    frame: Uncut, turn: FloatArray, settings: MouldSettings, remarks: list[str]
+) -> list[Manifold]:
+    """Return all that is cut out of the body; what finds no room is told in the remarks.
+
+    Parameters
+    ----------
+    frame : Uncut
+        The body.
+    turn : (3, 3) float
+        Rotation that turned the pull upwards.
+    settings : MouldSettings
+        What is cut.
+    remarks : list of str
+        What is left out is added.
+    """
     flat, number, edge = frame.flat, frame.number, settings.edge
     floor = float(frame.body.vertices[:, 2].min())
     depth, width = settings.scribe_depth, settings.scribe_width
@@ -140,6 +158,7 @@ def cuts_of(frame: Uncut, settings: MouldSettings, remarks: list[str]) -> list[M
             )
         else:
             cuts.append(line)
+    cuts += _marks(frame, turn, settings, remarks)
     cuts += edge_cuts(frame.rims[0], frame.lines, edge, floor, number)
     if edge.inscription:
         outline = frame.upper.vertices[frame.upper.boundary_loops[0]]
@@ -152,3 +171,30 @@ def cuts_of(frame: Uncut, settings: MouldSettings, remarks: list[str]) -> list[M
         else:
             cuts.append(text)
     return cuts
+
+
+def _marks(
+    frame: Uncut, turn: FloatArray, settings: MouldSettings, remarks: list[str]
+) -> list[Manifold]:
+    """Return the marks of the datum, where they are wanted."""
+    datum, number = settings.datum, frame.number
+    if datum is None:
+        return []
+    if settings.scribe_depth <= 0.0:
+        remarks.append("The datum is not marked: scribed lines have no depth.")
+        return []
+    ground = Ground(
+        frame.flat,
+        frame.upper,
+        number["run-off"],
+        settings.edge.cloth_margin,
+        settings.scribe_depth,
+        settings.scribe_width,
+    )
+    return datum_marks(
+        ground,
+        turn @ np.array(datum.point),
+        turn @ np.array(datum.direction),
+        (number["datum tick"], number["datum figure"]),
+        remarks,
+    )

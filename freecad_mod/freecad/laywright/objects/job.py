@@ -62,6 +62,8 @@ _LINKS = {
     "MixCure": "MixCurePlan",
     "Sheet": "JobSheet",
 }
+# The same for links that only a person sets.
+_OPTIONAL_LINKS = {"MarkedDatum": "ClothPatterns"}
 
 _FIRST_PLIES = ("E-glass twill weave 200 g/m^2",) * 3
 _FIRST_ANGLES = (0.0, 45.0, 0.0)
@@ -108,7 +110,7 @@ def stage_objects(document, kind):
 
 def kind_of_link(name):
     """Return which kind of stage object a link of that name points to, None for others."""
-    return _LINKS.get(name)
+    return (_LINKS | _OPTIONAL_LINKS).get(name)
 
 
 def add_stage(document, kind, job=None):

@@ -6,7 +6,7 @@ from freecad.laywright import bridge, preferences
 from freecad.laywright.objects.base import Property, StageObject, fresh_result
 from freecad.laywright.objects.release_check import ReleaseCheckObject
 from laywright.errors import InputError
-from laywright.job.links import with_printer, with_release
+from laywright.job.links import with_marked_datum, with_printer, with_release
 from laywright.job.sections import choice
 from laywright.laminate.drop_off import buildup_of
 from laywright.laminate.spring_in import closing_share
@@ -57,6 +57,11 @@ class MouldBodyObject(StageObject):
         Property("FootHeight", "Length", "Height of the feet (mm)", "15 mm"),
         Property("FootDiameter", "Length", "Diameter of the feet (mm)", "20 mm"),
         Property("Inscription", "String", "Name and version engraved in a side"),
+        Property(
+            "MarkedDatum",
+            "Link",
+            "The Cloth Patterns whose datum is marked on the run-off; none for no marks",
+        ),
         Property("Coats", "Length", "What primer, sealer or film add to the print (mm)"),
         Property("PlasticExpansion", "Float", "Thermal expansion of the plastic (1e-6 per K)"),
         Property("Warming", "Float", "Warmer than the printed size when the resin gels (K)"),
@@ -176,6 +181,9 @@ class MouldBodyObject(StageObject):
                 bolt_spacing=obj.BoltSpacing.Value,
             ),
         )
+        if obj.MarkedDatum is not None:
+            patterns = fresh_result(obj.MarkedDatum, "Cloth Patterns", obj.Label)
+            settings = with_marked_datum(settings, face, patterns)
         settings = with_printer(settings, preferences.printer(obj.Printer))
         if obj.Release is not None:
             settings = with_release(settings, _release_settings(obj.Release, obj.Label))

@@ -1169,7 +1169,7 @@
   </message>
   <message>
    <source>Marked datum</source>
-   <translation type="unfinished" />
+   <translation>Angezeichneter Bezugspfeil</translation>
   </message>
   <message>
    <source>Mass of the laminate without local plies (g/m²)</source>
@@ -1965,7 +1965,7 @@
   </message>
   <message>
    <source>The Cloth Patterns whose datum is marked on the run-off; none for no marks</source>
-   <translation type="unfinished" />
+   <translation>Die Schnittmuster, deren Bezugspfeil auf dem Auslauf angezeichnet wird; keine für keine Zeichen</translation>
   </message>
   <message>
    <source>The Job Sheet that the part was made by</source>

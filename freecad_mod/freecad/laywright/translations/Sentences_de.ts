@@ -1321,7 +1321,7 @@
   </message>
   <message>
    <source>No marks of the datum: a joint between pieces could cut through them.</source>
-   <translation type="unfinished" />
+   <translation>Keine Zeichen für den Bezugspfeil: Eine Fuge zwischen Stücken könnte sie durchschneiden.</translation>
   </message>
   <message>
    <source>No mould in %1 pieces was found that releases the part.</source>
@@ -1525,19 +1525,19 @@
   </message>
   <message>
    <source>The datum is not marked on %1 of its 4 sides: the run-off leaves less than %2 mm there; widen the run-off or the flange.</source>
-   <translation type="unfinished" />
+   <translation>Der Bezugspfeil ist auf %1 seiner 4 Seiten nicht angezeichnet: Der Auslauf lässt dort weniger als %2 mm; den Auslauf oder den Flansch verbreitern.</translation>
   </message>
   <message>
    <source>The datum is not marked: its arrow, or the direction across it, stands upright in the mould.</source>
-   <translation type="unfinished" />
+   <translation>Der Bezugspfeil ist nicht angezeichnet: Er, oder die Richtung quer dazu, steht in der Form senkrecht.</translation>
   </message>
   <message>
    <source>The datum is not marked: scribed lines have no depth.</source>
-   <translation type="unfinished" />
+   <translation>Der Bezugspfeil ist nicht angezeichnet: Angerissene Linien haben keine Tiefe.</translation>
   </message>
   <message>
    <source>The datum's ticks go without the figure %1: the run-off leaves no room beside them.</source>
-   <translation type="unfinished" />
+   <translation>Den Strichen des Bezugspfeils fehlt die Zahl %1: Der Auslauf lässt neben ihnen keinen Platz.</translation>
   </message>
   <message>
    <source>The deflection of %1 mm is more than half the thickness: the plate then also stretches and bends less than this says.</source>
@@ -3473,11 +3473,11 @@
   </message>
   <message>
    <source>datum figure</source>
-   <translation type="unfinished" />
+   <translation>Zahl am Bezugspfeil</translation>
   </message>
   <message>
    <source>datum tick</source>
-   <translation type="unfinished" />
+   <translation>Strich des Bezugspfeils</translation>
   </message>
   <message>
    <source>decimal commas between commas cannot be told apart: export it with semicolons</source>
@@ -6077,7 +6077,7 @@
   </message>
   <message>
    <source>true or false</source>
-   <translation type="unfinished" />
+   <translation>true oder false</translation>
   </message>
   <message>
    <source>try again or choose another folder; the old file is unchanged</source>

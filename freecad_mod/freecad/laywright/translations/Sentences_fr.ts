@@ -1321,7 +1321,7 @@
   </message>
   <message>
    <source>No marks of the datum: a joint between pieces could cut through them.</source>
-   <translation type="unfinished" />
+   <translation>Pas de marques de la flèche de référence : un joint entre parties pourrait les couper.</translation>
   </message>
   <message>
    <source>No mould in %1 pieces was found that releases the part.</source>
@@ -1525,19 +1525,19 @@
   </message>
   <message>
    <source>The datum is not marked on %1 of its 4 sides: the run-off leaves less than %2 mm there; widen the run-off or the flange.</source>
-   <translation type="unfinished" />
+   <translation>La flèche de référence n'est pas marquée sur %1 de ses 4 côtés : le débord y laisse moins de %2 mm ; élargir le débord ou la bride.</translation>
   </message>
   <message>
    <source>The datum is not marked: its arrow, or the direction across it, stands upright in the mould.</source>
-   <translation type="unfinished" />
+   <translation>La flèche de référence n'est pas marquée : elle, ou la direction en travers, est verticale dans le moule.</translation>
   </message>
   <message>
    <source>The datum is not marked: scribed lines have no depth.</source>
-   <translation type="unfinished" />
+   <translation>La flèche de référence n'est pas marquée : les lignes tracées n'ont pas de profondeur.</translation>
   </message>
   <message>
    <source>The datum's ticks go without the figure %1: the run-off leaves no room beside them.</source>
-   <translation type="unfinished" />
+   <translation>Les traits de la flèche de référence restent sans le chiffre %1 : le débord ne laisse pas de place à côté d'eux.</translation>
   </message>
   <message>
    <source>The deflection of %1 mm is more than half the thickness: the plate then also stretches and bends less than this says.</source>
@@ -3473,11 +3473,11 @@
   </message>
   <message>
    <source>datum figure</source>
-   <translation type="unfinished" />
+   <translation>chiffre de la flèche de référence</translation>
   </message>
   <message>
    <source>datum tick</source>
-   <translation type="unfinished" />
+   <translation>trait de la flèche de référence</translation>
   </message>
   <message>
    <source>decimal commas between commas cannot be told apart: export it with semicolons</source>
@@ -6077,7 +6077,7 @@
   </message>
   <message>
    <source>true or false</source>
-   <translation type="unfinished" />
+   <translation>true ou false</translation>
   </message>
   <message>
    <source>try again or choose another folder; the old file is unchanged</source>
