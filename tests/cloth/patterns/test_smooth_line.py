@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import LinearRing, Point
 
-from laywright.cloth.patterns.smooth_line import smooth_line
+from laywright.cloth.patterns.smooth_line import smooth_line, smooth_run
 
 
 def circle(radius, count, seed=None):
@@ -76,3 +76,16 @@ def test_a_half_round_end_keeps_its_corners():
     area = shapely.Polygon(line).area
     assert area == pytest.approx(0.5 * math.pi * 900.0, rel=1e-4)
     assert line[:, 0].min() == pytest.approx(0.0, abs=1e-9)
+
+
+def test_a_run_keeps_its_ends_and_meets_its_arc():
+    """An arc of 1.5 rad drawn by 9 sides; its smooth line has the arc's length."""
+    turn = np.linspace(0.2, 1.7, 10)
+    points = 80.0 * np.stack([np.cos(turn), np.sin(turn)], axis=1)
+    line = smooth_run(points, 1e-3)
+    assert line[[0, -1]] == pytest.approx(points[[0, -1]])
+    middles = 0.5 * (line[1:] + line[:-1])
+    assert np.abs(np.hypot(*np.concatenate([line, middles]).T) - 80.0).max() < 1e-3
+    assert shapely.LineString(line).length == pytest.approx(80.0 * 1.5, rel=2e-5)
+    straight = np.stack([np.linspace(0.0, 90.0, 7), np.zeros(7)], axis=1)
+    assert smooth_run(straight, 1e-3) == pytest.approx(straight)

@@ -12,8 +12,8 @@ from scipy.spatial import cKDTree
 
 from laywright.arrays import Array, FloatArray, IntArray
 from laywright.cloth.cuts.cutting import CutSurface, cut_surface
+from laywright.cloth.cuts.piece_region import piece_region
 from laywright.cloth.cuts.pieces import PiecedDrape, drape_pieces
-from laywright.cloth.cuts.seam_outline import piece_region
 from laywright.cloth.drape.datum import Datum, start_place
 from laywright.cloth.drape.even_mesh import carried
 from laywright.cloth.drape.fabric import Fabric, Start

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from shapely.geometry import LineString
 
 from laywright.arrays import FloatArray, floats
-from laywright.cloth.cuts.seam_outline import seamed_outline
 from laywright.cloth.drape.place import nearest_place
 from laywright.cloth.drape.strain import image_of
-from laywright.cloth.patterns.margins import with_margins
+from laywright.cloth.patterns.margins import EdgeMargins, with_margins
 from laywright.cloth.patterns.outline import (
     flat_region,
     notches_of,
@@ -20,6 +21,8 @@ from laywright.cloth.patterns.outline import (
     smooth_region,
 )
 from laywright.cloth.patterns.pattern_settings import PatternSettings
+from laywright.cloth.patterns.seam_marks import seam_marks
+from laywright.cloth.patterns.seam_outline import seamed_outline
 from laywright.cloth.plies.draped_ply import DrapedPly
 from laywright.cloth.plies.local_outline import local_outline
 from laywright.laminate.materials import Weave
@@ -64,7 +67,8 @@ class Pattern:
     centre : (2,) float, mm
         Where the middle of the part's area lies.
     notches : tuple of (2, 2) float, mm
-        From the cut edge inwards, where the threads through the start point run.
+        From the cut edge inwards, where the threads through the start point run; and beside
+        seams, to meet those of the other side.
     area : float, mm^2
         Cloth within the cut line.
     net_area : float, mm^2
@@ -155,12 +159,16 @@ def flat_pattern(goods: Goods, lies: DrapedPly, piece: int, settings: PatternSet
     name = f"{goods.name}, piece {piece + 1}" if several else goods.name
     if lies.seams:
         laps = [cut.lap for cut in lies.cuts]
-        seamed = seamed_outline(surface, uv, lies.seams, laps, settings.margin, name)
-        region, slits, lap_lines = seamed.region, seamed.slits, seamed.laps
+        edge = EdgeMargins.by_side(settings.margin, settings.margins, direction, within)
+        seamed = seamed_outline(surface, uv, lies.seams, laps, edge, lies.hole_vertices, name)
+        region = seamed.region
+        slits, lap_lines = (_few(lines, within) for lines in (seamed.slits, seamed.laps))
         refuse_runaway(region, surface, name)
         cut = with_margins(seamed.cut, 0.0, {}, direction, within)
+        marks = seam_marks(seamed.runs, lies.seams, laps, cut, settings.notch)
     else:
         region, slits, lap_lines = flat_region(surface, uv, name), (), ()
+        marks = ()
         refuse_runaway(region, surface, name)
         region = smooth_region(region, 0.5 * within)
         if lies.ends is None:
@@ -171,7 +179,7 @@ def flat_pattern(goods: Goods, lies: DrapedPly, piece: int, settings: PatternSet
     trim = shapely.simplify(region, 0.5 * within)
     shift = -np.array(cut.bounds[:2])
     middle = nearest_place(surface, (surface.areas / surface.area) @ surface.centroids)
-    notches = notches_of(cut, settings.notch)
+    notches = (*notches_of(cut, settings.notch), *marks)
     shear = np.abs(lies.drape.shear[own.triangles])
     return Pattern(
         goods.ply,
@@ -198,3 +206,9 @@ def flat_pattern(goods: Goods, lies: DrapedPly, piece: int, settings: PatternSet
         tuple(line + shift for line in lap_lines),
         within,
     )
+
+
+def _few(lines: Iterable[FloatArray], deviation: float) -> tuple[FloatArray, ...]:
+    """Return lines drawn with few points, within half of a deviation, mm."""
+    drawn = [shapely.simplify(LineString(line), 0.5 * deviation) for line in lines]
+    return tuple(floats(np.asarray(line.coords), -1, 2) for line in drawn)

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
+from dataclasses import dataclass
 
 import numpy as np
 import shapely
@@ -15,16 +16,22 @@ from shapely.geometry import Polygon
 from shapely.geometry.polygon import orient
 
 from laywright.arrays import FloatArray
+from laywright.cloth.patterns.edge_strips import (
+    pieces_of,
+    pointed_corner,
+    quarter_steps,
+    round_corner,
+    strips,
+)
 from laywright.errors import InputError
 from laywright.quantities import magnitude
 
-__all__ = ["SIDES", "check_margins", "side_margin", "with_margins"]
+__all__ = ["SIDES", "EdgeMargins", "check_margins", "narrowed", "side_margin", "with_margins"]
 
 SIDES = ("ahead", "left", "behind", "right", "holes")
 """Names of the sides; the last is the edge of every hole."""
 
 _NO_MARGIN = 1e-6
-_NO_LENGTH = 1e-9
 _CRACK = 1e-3
 
 
@@ -68,6 +75,80 @@ def side_margin(text: str) -> tuple[str, float]:
     return side.strip(), magnitude(margin.strip(), "mm", f"margin {side.strip()}")
 
 
+@dataclass(frozen=True, eq=False)
+class EdgeMargins:
+    """How much cloth stays beyond which edge.
+
+    Attributes
+    ----------
+    wanted : mapping of str to float, mm
+        Margin of every side, see `SIDES`.
+    arrow : (2,) float
+        Unit direction of the datum arrow on the cloth.
+    deviation : float, mm
+        Largest distance between the outline drawn and the exact one.
+    """
+
+    wanted: Mapping[str, float]
+    arrow: FloatArray
+    deviation: float
+
+    @classmethod
+    def by_side(
+        cls, margin: float, margins: Mapping[str, float], arrow: FloatArray, deviation: float
+    ) -> EdgeMargins:
+        """Return a common margin, mm, with that of each side that is named."""
+        return cls({side: margins.get(side, margin) for side in SIDES}, arrow, deviation)
+
+    @property
+    def largest(self) -> float:
+        """The widest of all, mm."""
+        return max(self.wanted.values())
+
+    @property
+    def alike(self) -> bool:
+        """Whether every side has the same one."""
+        return len({round(value, 9) for value in self.wanted.values()}) == 1
+
+    def of_holes(self) -> EdgeMargins:
+        """Return those of the edge of a hole, the same on every side."""
+        return EdgeMargins(dict.fromkeys(SIDES, self.wanted["holes"]), self.arrow, self.deviation)
+
+    def widths(self, normals: FloatArray) -> FloatArray:
+        """Return the margin beyond pieces of the edge that face along `normals`, (k,) mm."""
+        ahead = normals @ self.arrow
+        left = normals @ np.array([-self.arrow[1], self.arrow[0]])
+        facing = (np.round(np.arctan2(left, ahead) / (0.5 * math.pi)).astype(int)) % 4
+        widths: FloatArray = np.array([self.wanted[side] for side in SIDES[:4]])[facing]
+        return widths
+
+    def beside(self, points: FloatArray) -> list[Polygon]:
+        """Return the cloth beyond a line of the edge, in parts that share their sides.
+
+        Parameters
+        ----------
+        points : (k, 2) float, mm
+            The part lies on their left; a closed line ends where it starts.
+
+        Returns
+        -------
+        list of shapely.Polygon
+            The corners round where all margins are alike, else pointed.
+        """
+        pieces = pieces_of(points)
+        normals = pieces.normals
+        widths = self.widths(normals)
+        found = strips(pieces, widths)
+        first = 0 if np.allclose(points[0], points[-1]) else 1
+        for index in range(first, len(widths)):
+            corner, both = pieces.starts[index], (normals[index - 1], normals[index])
+            if self.alike:
+                found += round_corner(corner, both, float(widths[0]), 0.5 * self.deviation)
+            else:
+                found += pointed_corner(corner, both, (widths[index - 1], widths[index]))
+        return found
+
+
 def with_margins(
     region: Polygon,
     margin: float,
@@ -90,19 +171,28 @@ def with_margins(
     deviation : float, mm
         Largest distance between the outline drawn and the exact one.
     """
-    wanted = {side: by_side.get(side, margin) for side in SIDES}
-    if len({round(value, 9) for value in wanted.values()}) == 1:
-        grown = _grown(region, wanted["holes"], deviation)
+    edge = EdgeMargins.by_side(margin, by_side, arrow, deviation)
+    if edge.alike:
+        grown = _grown(region, edge.wanted["holes"], deviation)
     else:
-        grown = _by_side(orient(region), wanted, arrow, deviation)
+        region = orient(region)
+        beside = edge.beside(np.asarray(region.exterior.coords)[:, :2])
+        grown = shapely.union_all([Polygon(region.exterior), *beside])
+        grown = _mitred(_mitred(grown, _CRACK), -_CRACK)  # closes what rounding left open
+        for inner in region.interiors:
+            grown = grown.difference(narrowed(Polygon(inner), edge))
     return orient(shapely.simplify(_in_one(grown, deviation), 0.5 * deviation))
+
+
+def narrowed(opening: Polygon, edge: EdgeMargins) -> shapely.Geometry:
+    """Return what stays open of a hole in the part, nothing where its margin closes it."""
+    return _grown(opening, -edge.wanted["holes"], edge.deviation)
 
 
 def _grown(shape: Polygon, margin: float, deviation: float) -> shapely.Geometry:
     if abs(margin) <= _NO_MARGIN:
         return shape
-    share = min(0.5 * deviation / abs(margin), 0.5)
-    quarter = max(2, math.ceil(0.25 * math.pi / math.acos(1.0 - share)))
+    quarter = quarter_steps(margin, 0.5 * deviation)
     return shape.buffer(margin, quad_segs=quarter)
 
 
@@ -118,61 +208,3 @@ def _in_one(grown: shapely.Geometry, deviation: float) -> Polygon:
         ring for ring in largest.interiors if not Polygon(ring).buffer(-0.5 * deviation).is_empty
     ]
     return Polygon(largest.exterior, wide)
-
-
-def _by_side(
-    region: Polygon, wanted: Mapping[str, float], arrow: FloatArray, deviation: float
-) -> shapely.Geometry:
-    points = np.asarray(region.exterior.coords)[:, :2]
-    along = np.diff(points, axis=0)
-    length = np.hypot(*along.T)
-    points, along = points[:-1][length > _NO_LENGTH], along[length > _NO_LENGTH]
-    normals = np.stack([along[:, 1], -along[:, 0]], axis=1) / np.hypot(*along.T)[:, None]
-    ahead = normals @ arrow
-    left = normals @ np.array([-arrow[1], arrow[0]])
-    facing = (np.round(np.arctan2(left, ahead) / (0.5 * math.pi)).astype(int)) % 4
-    widths = np.array([wanted[side] for side in SIDES[:4]])[facing]
-    whole = Polygon(region.exterior)
-    grown = shapely.union_all(
-        [whole, *_strips(points, normals, widths), *_corners(points, normals, widths)]
-    )
-    grown = _mitred(_mitred(grown, _CRACK), -_CRACK)  # closes what rounding left open
-    for hole in region.interiors:
-        grown = grown.difference(_grown(Polygon(hole), -wanted["holes"], deviation))
-    return grown
-
-
-def _strips(points: FloatArray, normals: FloatArray, widths: FloatArray) -> list[Polygon]:
-    """Return the strip of cloth outside each piece of the edge."""
-    starts, ends = points, np.roll(points, -1, axis=0)
-    outwards = widths[:, None] * normals
-    strips = np.stack([starts, ends, ends + outwards, starts + outwards], axis=1)
-    return [Polygon(strip) for strip in strips]
-
-
-def _corners(points: FloatArray, normals: FloatArray, widths: FloatArray) -> list[Polygon]:
-    """Return what fills the outer corner between two pieces of the edge, side by side.
-
-    Parameters
-    ----------
-    points : (k, 2) float, mm
-        Corners of the edge, counter-clockwise.
-    normals : (k, 2) float
-        Unit direction outwards of the piece that follows each corner.
-    widths : (k,) float, mm
-        Margin of that piece.
-    """
-    found = []
-    for index, point in enumerate(points):
-        one, other = normals[index - 1], normals[index]
-        if one[0] * other[1] - one[1] * other[0] <= 1e-9:
-            continue  # an inner corner has no gap
-        first, second = widths[index - 1], widths[index]
-        hull = [point, point + first * one, point + second * other]
-        tip = np.linalg.solve(np.stack([one, other]), [first, second])
-        if np.hypot(*tip) <= 1.5 * max(first, second):
-            hull.append(point + tip)
-        corner = shapely.MultiPoint(hull).convex_hull
-        if isinstance(corner, Polygon):
-            found.append(corner)
-    return found

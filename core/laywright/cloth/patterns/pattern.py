@@ -81,7 +81,7 @@ class PatternSet:
         return next(ply for ply in self.draped if not ply.local)
 
 
-@stage("Cloth Patterns", version=5)
+@stage("Cloth Patterns", version=6)
 def make_patterns(
     face: MouldedFace,
     laminate: Laminate,

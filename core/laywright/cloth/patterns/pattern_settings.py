@@ -25,7 +25,8 @@ class PatternSettings:
     margin : float, mm
         Cloth beyond the edge of the part; 20 mm is common practice, no source.
     notch : float, mm
-        Length of the notches where the threads through the start point meet the cut edge.
+        Length of the notches where the threads through the start point meet the cut edge, and
+        of those that meet across seams.
     deviation : float, mm
         Largest distance between the drawn outlines and the computed ones.
     start : Start or None
@@ -36,9 +37,8 @@ class PatternSettings:
         Where the datum comes from when none is set.
     margins : dict of str to float, mm
         Margin by side, where it differs: ``ahead``, ``left``, ``behind`` and ``right`` as seen
-        along the datum arrow, and ``holes``.  A ply that is laid with cuts takes `margin` all
-        round; a local ply takes it where it reaches the edge of the part, and none where it ends
-        inside.
+        along the datum arrow, and ``holes``.  A local ply takes `margin` where it reaches the
+        edge of the part, and none where it ends inside.
     also_cut : tuple of Sheeting
         Plain sheets that are cut besides and laid over the last ply, such as peel ply.
     """

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
-from laywright.arrays import FloatArray, IntArray
+from laywright.arrays import FloatArray, IntArray, ints
 from laywright.cloth.cuts.cuts import LaidCut
 from laywright.cloth.cuts.cutting import Seam
 from laywright.cloth.cuts.pieces import Piece
@@ -60,9 +61,26 @@ class DrapedPly:
         """The surface with its cuts closed again."""
         if not self.seams:
             return self.surface
+        return self._closed[0]
+
+    @cached_property
+    def hole_vertices(self) -> IntArray:
+        """Vertices of the surface at the edges of holes in the face: (h,) int."""
+        closed, index = self._closed
+        loops = closed.boundary_loops
+        outer = int(np.argmax([_enclosed(closed.vertices[loop]) for loop in loops]))
+        holes = [loop for number, loop in enumerate(loops) if number != outer]
+        at_hole = np.isin(index, np.concatenate([*holes, np.zeros(0, dtype=np.int64)]))
+        return ints(np.flatnonzero(at_hole), -1)
+
+    @cached_property
+    def _closed(self) -> tuple[Surface, IntArray]:
+        """The surface with its cuts closed, and the vertex of it that each of this one is."""
         points, index = np.unique(self.surface.vertices, axis=0, return_inverse=True)
-        triangles = index.reshape(-1)[self.surface.triangles]
-        return Surface(points, triangles, self.surface.patches, self.surface.patch_names)
+        number: IntArray = index.reshape(-1)
+        return Surface(
+            points, number[self.surface.triangles], self.surface.patches, self.surface.patch_names
+        ), number
 
     def part(self, piece: int) -> Surface:
         """Return a piece, by the vertices of the whole surface."""
@@ -74,3 +92,9 @@ class DrapedPly:
             surface.patches[chosen],
             surface.patch_names,
         )
+
+
+def _enclosed(points: FloatArray) -> float:
+    """Return the size of the area that a closed line spans, mm^2."""
+    from_first = points - points[0]
+    return 0.5 * float(np.linalg.norm(np.cross(from_first[:-1], from_first[1:]).sum(axis=0)))
