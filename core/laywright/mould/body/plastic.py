@@ -105,7 +105,6 @@ def estimate_plastic(
         return None
     turn = np.diag(scale) @ upright(pull)
     placed = [solid.moved(solid.vertices @ turn.T) for solid in solids]
-    volume = math.fsum(solid.volume for solid in placed)
     area = math.fsum(solid.area for solid in placed)
     printed = math.fsum(printer.laid(solid.volume, solid.area) for solid in placed)
     mass = printer.density / 1000.0 * printed
@@ -119,8 +118,8 @@ def estimate_plastic(
     money = f"; {estimate.cost_of(mass)}" if price is not None else ""
     formula = (
         f"before cutting, card '{printer.name}': skin {three_figures(area)} mm2 x "
-        f"{printer.skin:.4g} mm, {100.0 * printer.infill_share:.4g} % of the rest of "
-        f"{three_figures(volume / 1000.0)} cm3 = {three_figures(printed / 1000.0)} cm3; "
-        f"{three_figures(mass)} g; {three_figures(hours)} h at {printer.speed:.4g} mm/s{money}"
+        f"{printer.skin:.4g} mm + {100.0 * printer.infill_share:.4g} % of the rest = "
+        f"{three_figures(printed / 1000.0)} cm3; {three_figures(mass)} g; "
+        f"{three_figures(hours)} h at {printer.speed:.4g} mm/s{money}"
     )
     return PlasticEstimate(printed, mass, hours, cost, settings.currency, formula, price)

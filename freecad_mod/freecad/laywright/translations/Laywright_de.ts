@@ -145,7 +145,7 @@
   </message>
   <message>
    <source>At most so many pieces where one direction does not release the part; 1 refuses it, 0 takes as many as the Release Check</source>
-   <translation type="unfinished" />
+   <translation>Höchstens so viele Stücke, wo eine Richtung das Teil nicht löst; 1 lehnt es ab, 0 nimmt so viele wie die Entformprüfung</translation>
   </message>
   <message>
    <source>BBasis</source>
@@ -573,11 +573,11 @@
   </message>
   <message>
    <source>Draft that is wanted at every piece; 0 takes that of the Release Check</source>
-   <translation type="unfinished" />
+   <translation>Schräge, die an jedem Stück gewünscht ist; 0 nimmt die der Entformprüfung</translation>
   </message>
   <message>
    <source>Draft that is wanted everywhere, as set by hand; pieces of the Mould Body too</source>
-   <translation type="unfinished" />
+   <translation>Schräge, die überall gewünscht ist, von Hand gesetzt; auch an den Stücken des Formkörpers</translation>
   </message>
   <message>
    <source>Draft that is wanted for this surface (degrees)</source>
@@ -1473,11 +1473,11 @@
   </message>
   <message>
    <source>Plastic and time before cutting, with the formula and the printer's card</source>
-   <translation type="unfinished" />
+   <translation>Kunststoff und Zeit vor dem Zerlegen, mit der Formel und der Karte des Druckers</translation>
   </message>
   <message>
    <source>Plastic and time of all tiles together, by the printer's card</source>
-   <translation type="unfinished" />
+   <translation>Kunststoff und Zeit aller Kacheln zusammen, nach der Karte des Druckers</translation>
   </message>
   <message>
    <source>Plastic expansion</source>
@@ -1557,7 +1557,7 @@
   </message>
   <message>
    <source>Printer by its card, for plastic and time; empty takes the one for new jobs</source>
-   <translation type="unfinished" />
+   <translation>Drucker nach seiner Karte, für Kunststoff und Zeit; leer nimmt den für neue Aufträge</translation>
   </message>
   <message>
    <source>Printing</source>
@@ -2009,7 +2009,7 @@
   </message>
   <message>
    <source>The Release Check that says draft and number of pieces</source>
-   <translation type="unfinished" />
+   <translation>Die Entformprüfung, die Schräge und Zahl der Stücke vorgibt</translation>
   </message>
   <message>
    <source>The Scanned Part whose regions are moulded, instead of faces</source>
@@ -2337,7 +2337,7 @@
   </message>
   <message>
    <source>Where no direction releases the part, up to so many pieces are tried; 1 for none; the Mould Body takes it, too</source>
-   <translation type="unfinished" />
+   <translation>Wo keine Richtung das Teil entformt, werden bis zu so viele Formstücke versucht; 1 für keine; der Formkörper übernimmt es</translation>
   </message>
   <message>
    <source>Where past limits</source>

@@ -145,7 +145,7 @@
   </message>
   <message>
    <source>At most so many pieces where one direction does not release the part; 1 refuses it, 0 takes as many as the Release Check</source>
-   <translation type="unfinished" />
+   <translation>Au plus tant d’éléments là où une direction ne libère pas la pièce ; 1 le refuse, 0 en prend autant que le contrôle du démoulage</translation>
   </message>
   <message>
    <source>BBasis</source>
@@ -573,11 +573,11 @@
   </message>
   <message>
    <source>Draft that is wanted at every piece; 0 takes that of the Release Check</source>
-   <translation type="unfinished" />
+   <translation>Dépouille voulue à chaque élément ; 0 prend celle du contrôle du démoulage</translation>
   </message>
   <message>
    <source>Draft that is wanted everywhere, as set by hand; pieces of the Mould Body too</source>
-   <translation type="unfinished" />
+   <translation>Dépouille voulue partout, fixée à la main ; aussi aux éléments du corps du moule</translation>
   </message>
   <message>
    <source>Draft that is wanted for this surface (degrees)</source>
@@ -1473,11 +1473,11 @@
   </message>
   <message>
    <source>Plastic and time before cutting, with the formula and the printer's card</source>
-   <translation type="unfinished" />
+   <translation>Plastique et temps avant la découpe, avec la formule et la fiche de l'imprimante</translation>
   </message>
   <message>
    <source>Plastic and time of all tiles together, by the printer's card</source>
-   <translation type="unfinished" />
+   <translation>Plastique et temps de toutes les tuiles ensemble, selon la fiche de l'imprimante</translation>
   </message>
   <message>
    <source>Plastic expansion</source>
@@ -1557,7 +1557,7 @@
   </message>
   <message>
    <source>Printer by its card, for plastic and time; empty takes the one for new jobs</source>
-   <translation type="unfinished" />
+   <translation>Imprimante selon sa fiche, pour le plastique et le temps ; vide prend celle des nouveaux travaux</translation>
   </message>
   <message>
    <source>Printing</source>
@@ -2009,7 +2009,7 @@
   </message>
   <message>
    <source>The Release Check that says draft and number of pieces</source>
-   <translation type="unfinished" />
+   <translation>Le contrôle du démoulage qui fixe la dépouille et le nombre d’éléments</translation>
   </message>
   <message>
    <source>The Scanned Part whose regions are moulded, instead of faces</source>
@@ -2337,7 +2337,7 @@
   </message>
   <message>
    <source>Where no direction releases the part, up to so many pieces are tried; 1 for none; the Mould Body takes it, too</source>
-   <translation type="unfinished" />
+   <translation>Si aucune direction ne démoule la pièce, jusqu'à autant de parties sont essayées ; 1 pour aucune ; le corps du moule le reprend</translation>
   </message>
   <message>
    <source>Where past limits</source>

@@ -165,7 +165,7 @@
   </message>
   <message>
    <source>%1 g, %2 h, %3</source>
-   <translation type="unfinished" />
+   <translation>%1 g, %2 h, %3</translation>
   </message>
   <message>
    <source>%1 g/cm^3</source>
@@ -1729,11 +1729,11 @@
   </message>
   <message>
    <source>[mould.plastic]</source>
-   <translation type="unfinished" />
+   <translation>[mould.plastic]</translation>
   </message>
   <message>
    <source>[mould] %1</source>
-   <translation type="unfinished" />
+   <translation>[mould] %1</translation>
   </message>
   <message>
    <source>[part]</source>
@@ -1773,7 +1773,7 @@
   </message>
   <message>
    <source>a Release Check</source>
-   <translation type="unfinished" />
+   <translation>un contrôle du démoulage</translation>
   </message>
   <message>
    <source>a TOML file as the cards that come along</source>
@@ -2624,6 +2624,10 @@
    <translation>permettre plus de parties ou modifier la pièce</translation>
   </message>
   <message>
+   <source>allow one piece more or fewer, turn the pull, or add draft where they meet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>allow smaller tiles, choose another printer or move what bars the cuts</source>
    <translation>permettre des tuiles plus petites, choisir une autre imprimante ou déplacer ce qui gêne les coupes</translation>
   </message>
@@ -2932,8 +2936,8 @@
    <translation>avant une pièce suivante</translation>
   </message>
   <message>
-   <source>before cutting, card '%1': skin %2 mm2 x %3 mm, %4 % of the rest of %5 cm3 = %6 cm3; %7 g; %8 h at %9 mm/s%10</source>
-   <translation type="unfinished" />
+   <source>before cutting, card '%1': skin %2 mm2 x %3 mm + %4 % of the rest = %5 cm3; %6 g; %7 h at %8 mm/s%9</source>
+   <translation>avant la découpe, fiche '%1' : peau %2 mm² x %3 mm + %4 % du reste = %5 cm³ ; %6 g ; %7 h à %8 mm/s%9</translation>
   </message>
   <message>
    <source>before the second part</source>
@@ -4109,7 +4113,7 @@
   </message>
   <message>
    <source>link a Release Check to it</source>
-   <translation type="unfinished" />
+   <translation>y lier un contrôle du démoulage</translation>
   </message>
   <message>
    <source>link one</source>
@@ -5145,7 +5149,7 @@
   </message>
   <message>
    <source>price and currency; all else is taken from the printer's card</source>
-   <translation type="unfinished" />
+   <translation>price et currency ; tout le reste vient de la fiche de l'imprimante</translation>
   </message>
   <message>
    <source>price of %1</source>
@@ -5705,7 +5709,7 @@
   </message>
   <message>
    <source>take it out and set %1 in [printer]</source>
-   <translation type="unfinished" />
+   <translation>la retirer et définir %1 dans [printer]</translation>
   </message>
   <message>
    <source>take lines away</source>
