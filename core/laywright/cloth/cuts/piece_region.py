@@ -10,7 +10,7 @@ from shapely.geometry import MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 from shapely.geometry.polygon import orient
 
-from laywright.arrays import FloatArray
+from laywright.arrays import FloatArray, line_length, ring_area
 from laywright.errors import GeometryError
 from laywright.surface.triangles import Surface
 
@@ -47,14 +47,14 @@ def region_within(loops: Sequence[FloatArray], name: str) -> Polygon:
     GeometryError
         If the flat cloth would overlap itself.
     """
-    areas = [_area(loop) for loop in loops]
+    areas = [ring_area(loop) for loop in loops]
     outer = int(np.argmax(areas))
     holes = [loop for number, loop in enumerate(loops) if number != outer]
     region = Polygon(loops[outer], holes)
     if region.is_valid:
         return orient(region)
     mended = largest_part(region.buffer(0.0))
-    length = float(np.linalg.norm(np.diff(loops[outer], axis=0), axis=1).sum())
+    length = line_length(loops[outer])
     whole = largest_part(shapely.make_valid(region))
     if abs(mended.area - sum(areas)) > _CLOSED * length or whole.area < 0.98 * sum(areas):
         raise GeometryError(
@@ -78,8 +78,3 @@ def largest_part(shape: BaseGeometry) -> Polygon:
         for part in several.geoms
     ]
     return max(parts, key=lambda part: part.area, default=Polygon())
-
-
-def _area(points: FloatArray) -> float:
-    x, y = points.T
-    return 0.5 * float((x * np.roll(y, -1) - np.roll(x, -1) * y).sum())

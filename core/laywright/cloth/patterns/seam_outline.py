@@ -19,6 +19,7 @@ from shapely.geometry.polygon import orient
 from laywright.arrays import FloatArray, IntArray, floats
 from laywright.cloth.cuts.cutting import Seam
 from laywright.cloth.cuts.piece_region import largest_part, piece_region, region_within
+from laywright.cloth.cuts.strips import HAIRLINE, healed
 from laywright.cloth.patterns.edge_strips import outside, quarter_steps
 from laywright.cloth.patterns.margins import EdgeMargins
 from laywright.cloth.patterns.seam_corners import corner_after, corner_before
@@ -40,7 +41,6 @@ from laywright.surface.triangles import Surface
 
 __all__ = ["SeamedOutline", "seamed_outline"]
 
-_LINE = 0.02
 _SHORTEST_SLIT = 1.0
 
 
@@ -135,7 +135,7 @@ def seamed_outline(
         ]
         over += shapely.difference(lap, shapely.union_all(room)).tolist()
         folded += here
-    cut = _healed(shapely.union_all([grown, *over]))
+    cut = healed(shapely.union_all([grown, *over]))
     slits += [line for right in folded for line in _long_lines(right, cut)]
     lapped = [run for _, run, _ in neighbours if run.side is Side.RIGHT and laps[run.cut] > 0.0]
     marks = [
@@ -172,21 +172,15 @@ def _opened(
             near = lengthened(up, 0.0, far)
         kept = LineString(near).buffer(lap, cap_style="flat").intersection(wedge)
         grown, wedge = shapely.union(grown, kept), wedge.difference(kept)
-    opened = _healed(shapely.union(grown.buffer(0.0).difference(wedge), region))
+    opened = healed(shapely.union(grown.buffer(0.0).difference(wedge), region))
     free = last if down.side is Side.LEFT else first
     return opened, _long_lines(free, opened)
 
 
 def _long_lines(points: FloatArray, cut: BaseGeometry) -> list[FloatArray]:
     """Return what of a line runs inside the cut line."""
-    inner = _lines(LineString(points), largest_part(cut).buffer(-_LINE))
+    inner = _lines(LineString(points), largest_part(cut).buffer(-HAIRLINE))
     return [line for line in inner if LineString(line).length > _SHORTEST_SLIT]
-
-
-def _healed(shape: BaseGeometry) -> BaseGeometry:
-    """Return a shape without the hairlines that rounding leaves between its parts."""
-    wide = shape.buffer(_LINE, join_style="mitre")
-    return wide.buffer(-_LINE, join_style="mitre")
 
 
 def _inwards(points: FloatArray, by: float, deviation: float) -> BaseGeometry:
