@@ -185,3 +185,15 @@ def test_a_value_that_an_expression_drives_is_shown_and_left_alone(job):
     buttons(form)["Cancel"].click()
     pump()
     assert body.BaseHeight.Value == 9.0
+
+
+def test_the_supplies_of_the_bench_are_chosen_from_their_cards(job, artefacts):
+    _, stages = job
+    sheet = stages["JobSheet"]
+    form = opened(sheet)
+    choice = form.findChild(QtWidgets.QComboBox, "PeelPly")
+    assert [choice.itemText(k) for k in range(choice.count())] == [sheet.PeelPly]
+    assert form.findChild(QtWidgets.QComboBox, "Wax").currentText() == "Paste wax for moulds"
+    assert grabbed(form, artefacts / f"supplies of the bench {VERSION}.png") > 8
+    buttons(form)["Cancel"].click()
+    pump()
