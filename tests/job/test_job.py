@@ -1,5 +1,6 @@
 """The whole job without CAD: results, re-runs, files, the description file."""
 
+import csv
 import dataclasses
 import hashlib
 import json
@@ -15,7 +16,7 @@ import trimesh
 import shapes
 from job_demo import hatch
 from laywright import values
-from laywright.__main__ import main
+from laywright.__main__ import main, summary
 from laywright.errors import Cancelled, LaywrightError
 from laywright.files.stl import stl_bytes
 from laywright.job import JobResult, files_of, freshness, run, write_files
@@ -222,6 +223,14 @@ def test_the_command_line_gives_the_same_job_as_the_library(result, tmp_path, ca
     assert main(["run", str(path), "--out", str(tmp_path / "out")]) == 0
     printed = capsys.readouterr().out
     assert "print tiles     4" in printed
+    with (tmp_path / "out" / "tables" / "tiles.csv").open(encoding="utf-8-sig") as rows:
+        tiles = list(csv.DictReader(rows))
+    mass, hours = (sum(float(row[key]) for row in tiles) for key in ("mass (g)", "time (h)"))
+    (line,) = (line for line in printed.splitlines() if line.startswith("print tiles"))
+    count, grams, time, *_ = line.removeprefix("print tiles").split(",")
+    assert int(count) == len(tiles)
+    assert float(grams.removesuffix(" g")) == pytest.approx(mass, abs=0.6)
+    assert float(time.removesuffix(" h")) == pytest.approx(hours, abs=0.1)
     table = (tmp_path / "out" / "tables" / "plies.csv").read_text(encoding="utf-8-sig")
     areas = [float(line.split(",")[3]) for line in table.splitlines()[1:]]
     ours = [pattern.area / 1e6 for pattern in result.patterns.patterns]
@@ -232,6 +241,15 @@ def test_the_command_line_gives_the_same_job_as_the_library(result, tmp_path, ca
     assert job.shop.cure.mould_softening_c == 70.0
     assert job.patterns.margin == 20.0
     assert job.layup.plies[1].angle == pytest.approx(math.pi / 4)
+
+
+def test_the_tiles_have_a_cost_where_a_price_was_given(result):
+    plain = summary(result)
+    mass = sum(tile.mass for tile in result.tiles.tiles)
+    assert plain.count("skins at the cuts included\n") == 1
+    plastic = dataclasses.replace(result.body.plastic, price=20.0, currency="EUR")
+    paid = dataclasses.replace(result, body=dataclasses.replace(result.body, plastic=plastic))
+    assert f"skins at the cuts included, {0.02 * mass:.2f} EUR\n" in summary(paid)
 
 
 @pytest.mark.parametrize(
