@@ -6,7 +6,8 @@ import numpy as np
 import pytest
 
 import shapes
-from laywright.cloth.cuts.propose import line_distance, propose
+from laywright.cloth.cuts.propose import propose
+from laywright.cloth.cuts.room import line_distance
 from laywright.cloth.cuts.trial import Ground
 from laywright.cloth.drape.datum import Datum
 from laywright.cloth.drape.even_mesh import even_mesh

@@ -46,13 +46,13 @@ def facing_sides(
     if run.side is not Side.LEFT:
         return []
     return [
-        through(other, edge)
+        _through(other, edge)
         for other in seamed
         if other[1].cut == run.cut and other[1].side is Side.RIGHT
     ]
 
 
-def through(three: Neighbours, edge: EdgeMargins) -> FloatArray:
+def _through(three: Neighbours, edge: EdgeMargins) -> FloatArray:
     """Return the line of one side of a cut, straight on through the margins at its ends."""
     before, run, after = three
     return lengthened(
