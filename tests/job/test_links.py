@@ -68,6 +68,8 @@ def test_bends_close_by_what_the_laminate_says_unless_a_person_does():
     assert room == closing_share(laminate, 0.0)
     assert hot == closing_share(laminate, 21.0 - 80.0)
     assert hot > room > 0.0
+    none = CureSettings(post_cure_c=80.0, post_cure_hours=0.0)
+    assert with_closing(plain, laminate, none).allowances.closing == room
     own = MouldSettings(allowances=Allowances(closing=0.005))
     assert with_closing(own, laminate, cold) is own
 

@@ -98,7 +98,7 @@ def with_closing(settings: MouldSettings, laminate: Laminate, cure: CureSettings
     """
     if settings.allowances.closing != 0.0:
         return settings
-    hottest = max(cure.temperature_c, cure.post_cure_c or cure.temperature_c)
+    hottest = max(cure.temperature_c, cure.held_c or cure.temperature_c)
     closing = closing_share(laminate, cure.temperature_c - hottest)
     return dataclasses.replace(
         settings, allowances=dataclasses.replace(settings.allowances, closing=closing)
