@@ -103,3 +103,16 @@ def test_margins_by_side_of_a_round_outline_hang_together(radius, steps, angle, 
     assert not cut.interiors
     assert cut.contains(region.buffer(21.7))
     assert region.buffer(1.5 * 30.0 + 0.2).contains(cut)
+
+
+def test_an_edge_half_between_two_sides_belongs_to_one_of_them_all_along():
+    """A slope of 45 degrees in short pieces that are a little uneven: its margin is 22 mm."""
+    slope = np.linspace([100.0, 0.0], [0.0, 100.0], 26)
+    slope += np.random.default_rng(1).normal(0.0, 1e-5, slope.shape)
+    region = shapely.Polygon([[0.0, 0.0], *slope])
+    cut = with_margins(region, 22.0, {"left": 30.0}, EAST, 0.2)
+    assert not cut.interiors
+    for share in np.linspace(0.2, 0.8, 25):
+        place, out = np.array([100.0 * share, 100.0 - 100.0 * share]), np.array([1.0, 1.0])
+        assert cut.covers(shapely.Point(place + 21.9 * out * 0.5**0.5))
+        assert not cut.covers(shapely.Point(place + 22.1 * out * 0.5**0.5))

@@ -33,6 +33,9 @@ SIDES = ("ahead", "left", "behind", "right", "holes")
 
 _NO_MARGIN = 1e-6
 _CRACK = 1e-3
+_BETWEEN = 0.01
+"""A straight edge that faces half between two sides belongs to the right one of them, all along;
+in quarter turns, our own choice."""
 
 
 def check_margins(margins: Mapping[str, float]) -> None:
@@ -118,7 +121,8 @@ class EdgeMargins:
         """Return the margin beyond pieces of the edge that face along `normals`, (k,) mm."""
         ahead = normals @ self.arrow
         left = normals @ np.array([-self.arrow[1], self.arrow[0]])
-        facing = (np.round(np.arctan2(left, ahead) / (0.5 * math.pi)).astype(int)) % 4
+        quarters = np.arctan2(left, ahead) / (0.5 * math.pi)
+        facing = np.round(quarters - _BETWEEN).astype(int) % 4
         widths: FloatArray = np.array([self.wanted[side] for side in SIDES[:4]])[facing]
         return widths
 
