@@ -168,7 +168,7 @@ def test_cards_on_the_pages_are_read():
     (cloth,) = blocks((DOCS / "stages" / "layup.md").read_text("utf-8"), "toml")
     assert parse_card(cloth, "layup.md").name == "E-glass plain weave 163 g/m^2"
     (printer,) = blocks((DOCS / "stages" / "print-tiles.md").read_text("utf-8"), "toml")
-    shipped = CORE / "mould" / "printers"
+    shipped = CORE / "mould" / "tiles" / "printers"
     assert tomllib.loads(printer) in [
         tomllib.loads(p.read_text("utf-8")) for p in shipped.glob("*")
     ]
