@@ -6,7 +6,12 @@ import numpy as np
 import pytest
 
 import shapes
-from laywright.mould.release.leaving import candidate_pulls, held_share, leaves_along, surely_leaves
+from laywright.mould.release.leaving import (
+    barely_held,
+    candidate_pulls,
+    held_share,
+    leaves_along,
+)
 
 UP = (0.0, 0.0, 1.0)
 
@@ -14,12 +19,12 @@ UP = (0.0, 0.0, 1.0)
 def test_half_of_a_cavity_round_a_ball_leaves_each_way():
     surface = shapes.sphere(50.0, 16).flipped()
     for z in (1.0, -1.0):
-        leaves = surely_leaves(surface, (0.0, 0.0, z))
+        leaves = held_share(surface, (0.0, 0.0, z)) == 0.0
         np.testing.assert_array_equal(leaves, surface.normals[:, 2] * z > 0.0)
 
 
 def test_a_plug_inside_a_ball_leaves_nowhere():
-    assert not surely_leaves(shapes.sphere(50.0, 16), UP).any()
+    assert held_share(shapes.sphere(50.0, 16), UP).all()
 
 
 def test_the_quick_answer_errs_at_rims_only():
@@ -27,9 +32,18 @@ def test_the_quick_answer_errs_at_rims_only():
     pulls = np.array([[0.0, 0.0, 1.0], [0.0, 1.0, 0.0], [-1.0, 0.0, 0.0]])
     quick = leaves_along(surface, pulls, np.arange(len(surface.triangles)))
     for row, pull in zip(quick, pulls, strict=True):
-        exact = surely_leaves(surface, tuple(pull.tolist()))
+        exact = held_share(surface, tuple(pull.tolist())) == 0.0
         assert (row | ~exact).all()
         assert surface.areas @ (row != exact) < 0.01 * surface.area
+
+
+@pytest.mark.parametrize(("lip", "share"), [(0.04, 1.0), (0.06, 0.5), (0.12, 0.0)])
+def test_a_lip_that_stands_out_less_than_triangles_are_exact_barely_holds(lip, share):
+    # Two rows of facets, one above the other: the upper one stands out half as far.
+    surface = shapes.tray(lip).flipped()
+    facets = np.flatnonzero(surface.patches == surface.patch_names.index("Lip"))
+    assert (held_share(surface, UP)[facets] == 1.0).all()
+    assert barely_held(surface, UP, facets).mean() == share
 
 
 def test_the_lip_of_a_tray_is_what_holds_it():

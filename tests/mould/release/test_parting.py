@@ -124,3 +124,16 @@ def test_stored_and_stamped():
     assert parting.digest != part_face.digest(tray_face(), 1.0)
     stored = values.pack(parting)
     assert values.pack(values.unpack(Parting, stored)) == stored
+
+
+def test_triangles_that_are_a_little_off_need_no_more_pieces():
+    # Like chords of faces that are curved two ways: some facets of the floor, of the rim and
+    # along the crests face away from every pull, by less than triangles are exact.
+    exact = shapes.tray(turns=4, spacing=30.0).flipped()
+    off = np.random.default_rng(1).uniform(-0.02, 0.02, exact.vertices.shape)
+    surface = exact.moved(exact.vertices + off)
+    parting = part_surface(surface, UP)
+    assert len(parting.pulls) == 2
+    assert parting.undercut_area == 0.0
+    assert {parting.region(number).components.max() for number in (0, 1)} == {0}
+    assert any("they count as leaving" in remark for remark in parting.remarks)

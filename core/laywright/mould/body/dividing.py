@@ -47,6 +47,7 @@ Group = tuple[int, ...]
 _CRUMB = 1e-7
 _CRUMB_SHARE = 0.01
 _LOOSE = 1.0
+_NUDGE = 1e-6
 _SPECK = 1e-6
 _SLIVER = 0.02
 _FLAT_FROM = 0.75
@@ -155,7 +156,7 @@ class Dividing:
         """
         problem: GeometryError | None = None
         best: _Cut | None = None
-        for ones, others in _halves(group):
+        for ones, others in self._ways(group):
             for axis in self._axes(ones, others):
                 if best is not None and best.moved_area == 0.0:
                     break
@@ -176,8 +177,20 @@ class Dividing:
             if best is None
             else f"a sheet that cuts {three_figures(best.moved_area)} mm^2 into the working areas",
             "a sheet that meets them in the parting lines only",
-            "allow more pieces, or change the part",
+            "allow one piece more or fewer, turn the pull, or add draft where they meet",
         )
+
+    def _ways(self, group: Group) -> list[tuple[Group, Group]]:
+        """Return all ways to part a group in two; first those whose halves hang together.
+
+        Pieces that meet in no line have no sheet between them.
+        """
+        pairs = {line.pieces for line in self._parting.lines}
+
+        def loose(way: tuple[Group, Group]) -> int:
+            return sum(not _hangs_together(half, pairs) for half in way)
+
+        return sorted(_halves(group), key=loose)
 
     def _axes(self, ones: Group, others: Group) -> list[Vector]:
         """Return axes for a sheet below which `ones` lie: they must leave it, and the others.
@@ -281,10 +294,20 @@ def _without_crumbs(low: Manifold, high: Manifold, where: str) -> tuple[Manifold
         least = _CRUMB_SHARE * parts[0].volume()
         kept.append([part for part in parts if part.volume() > least])
         crumbs.append([part for part in parts if _CRUMB < part.volume() <= least])
-    return (
-        Manifold.batch_boolean([*kept[0], *crumbs[1]], OpType.Add),
-        Manifold.batch_boolean([*kept[1], *crumbs[0]], OpType.Add),
-    )
+    return _joined(kept[0], crumbs[1], -_NUDGE), _joined(kept[1], crumbs[0], _NUDGE)
+
+
+def _joined(parts: list[Manifold], crumbs: list[Manifold], rise: float) -> Manifold:
+    """Return parts with the crumbs that touch them in the sheet.
+
+    A crumb whose sheet is divided otherwise than that of the parts may come out loose, and its
+    working area would be lost; then it reaches across the sheet by a hair.
+    """
+    whole = Manifold.batch_boolean([*parts, *crumbs], OpType.Add)
+    if len(whole.decompose()) <= len(parts):
+        return whole
+    across = [crumb.translate((0.0, 0.0, rise)) for crumb in crumbs]
+    return Manifold.batch_boolean([*parts, *crumbs, *across], OpType.Add)
 
 
 def _whole(solid: Manifold) -> Manifold:
@@ -301,6 +324,15 @@ def _halves(group: Group) -> list[tuple[Group, Group]]:
             if 2 * size < len(group) or ones[0] == group[0]:
                 ways.append((ones, tuple(piece for piece in group if piece not in ones)))
     return ways
+
+
+def _hangs_together(group: Group, pairs: set[tuple[int, int]]) -> bool:
+    """Return whether pieces of a group are joined by lines between them."""
+    reached = {group[0]}
+    for _ in group:
+        reached |= {b for pair in pairs for a, b in (pair, pair[::-1]) if a in reached}
+        reached &= set(group)
+    return len(reached) == len(group)
 
 
 def _named(pieces: Group) -> str:

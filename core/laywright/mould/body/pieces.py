@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 from manifold3d import Manifold
 
-from laywright.arrays import Array, FloatArray, Vector, floats
+from laywright.arrays import Array, FloatArray, Vector, floats, ints
 from laywright.errors import GeometryError
 from laywright.mould.body.dividing import OWN_PATCHES, Dividing, Group
 from laywright.mould.body.hollow_pieces import hollowed
@@ -22,6 +22,7 @@ from laywright.mould.body.settings import Inside, MouldBuild
 from laywright.mould.frame import upright
 from laywright.mould.release.parting import Parting
 from laywright.mould.release.release import release_of
+from laywright.mould.release.sampled import barely_hidden
 from laywright.mould.solid import from_manifold
 from laywright.progress import Progress, silent
 from laywright.stage import stage
@@ -54,7 +55,7 @@ class MouldPiece:
     pull : tuple of 3 float
         Unit direction in which the part leaves it.
     undercut_area : float, mm^2
-        Of its working area, in the presence of its own solid.
+        Of its working area, in the presence of its own solid, by more than triangles are exact.
     flange_undercut_area : float, mm^2
         Of its flange and registration, by facing: what would jam as the piece is drawn away.
     volume : float, mm^3
@@ -115,7 +116,7 @@ class MouldPieces:
     digest: str = ""
 
 
-@stage("Mould Pieces", version=4)
+@stage("Mould Pieces", version=5)
 def build_pieces(
     parting: Parting,
     mouth: Vector,
@@ -253,7 +254,10 @@ def _finished(
     pull = parting.pulls[piece]
     whole = surface if full is solid else _surface(work, parting, full)
     areas, working = whole.areas, whole.patches < work.count
-    held = float(release_of(whole, pull).undercut_share[working] @ areas[working])
+    share = np.where(working, release_of(whole, pull).undercut_share, 0.0)
+    some = ints(np.flatnonzero(share), -1)
+    share[some[barely_hidden(whole, pull, some, TOLERANCES.chord)]] = 0.0
+    held = float(share @ areas)
     trace = _SPECK * float(areas[working].sum())
     mating = [work.count + OWN_PATCHES.index(name) for name in ("flange", "registration")]
     jams = np.isin(whole.patches, mating) & (whole.normals @ np.array(pull) < -_TURNED)

@@ -15,13 +15,14 @@ import numpy as np
 from laywright.arrays import Array, FloatArray, IntArray, Vector
 from laywright.mould.frame import upright
 from laywright.mould.release.pull import cap_directions
-from laywright.mould.release.sampled import sampled_hidden
+from laywright.mould.release.sampled import barely_hidden
 from laywright.mould.release.visibility import STANDING, hidden_share
 from laywright.progress import Progress, silent
 from laywright.surface.cap import smallest_cap
 from laywright.surface.triangles import Surface
+from laywright.tolerances import TOLERANCES
 
-__all__ = ["candidate_pulls", "held_share", "leaves_along", "surely_leaves"]
+__all__ = ["barely_held", "candidate_pulls", "held_share", "leaves_along"]
 
 _SPREAD = math.radians(25.0)
 _ROUND = math.radians(15.0)
@@ -29,6 +30,7 @@ _ALIKE = math.cos(math.radians(1.5))
 _TOUCHED = 1e-4
 _FLAT_SHARE = 0.01
 _MOST_FLAT = 12
+_SLIGHT = math.sin(2.0 * TOLERANCES.chord_angle)
 
 
 def held_share(surface: Surface, pull: Vector) -> FloatArray:
@@ -52,24 +54,47 @@ def held_share(surface: Surface, pull: Vector) -> FloatArray:
     return np.where(tilt < -STANDING, 1.0, np.where(met > _TOUCHED, met, 0.0))
 
 
+def barely_held(surface: Surface, pull: Vector, facets: IntArray) -> Array:
+    """Return which of some facets (k,) hold a piece by less than triangles are exact: (k,) bool.
+
+    Parameters
+    ----------
+    surface : Surface
+        Normals from the mould into the laminate, mm.
+    pull : tuple of 3 float
+        Unit direction in which the part leaves the piece.
+    facets : (k,) int
+        Facets that the piece cannot leave.
+
+    Notes
+    -----
+    Chords of a face that is curved two ways stand across each other by up to their distance
+    from the face, so a few facets along a silhouette face away though the face does not.  Set
+    back into the mould by `TOLERANCES.chord`, such facets leave; a real undercut is deeper.
+    """
+    x, y, z = pull
+    barely = surface.normals[facets] @ np.array(pull) >= -_SLIGHT
+    turned = surface.flipped()
+    barely[barely] = barely_hidden(turned, (-x, -y, -z), facets[barely], TOLERANCES.chord)
+    return np.asarray(barely)
+
+
 def leaves_along(
     surface: Surface, pulls: FloatArray, facets: IntArray, progress: Progress = silent
 ) -> Array:
     """Return which of some facets (s,) seem to leave along which pulls (k, 3): (k, s) bool.
 
-    Found at sample points of every facet; `surely_leaves` knows exactly, and takes longer.
+    Those that barely hold a piece count as leaving.  Found at sample points of every facet;
+    `held_share` knows exactly, and takes longer.
     """
-    found = surface.normals[facets] @ pulls.T >= -STANDING
+    found = surface.normals[facets] @ pulls.T >= -_SLIGHT
     turned = surface.flipped()
     for index, (x, y, z) in enumerate(pulls.tolist()):
         progress(index / len(pulls), "looking along candidate pulls")
-        found[:, index] &= sampled_hidden(turned, (-x, -y, -z), facets)[facets] == 0.0
+        some = found[:, index]
+        away = (-x, -y, -z)
+        found[some, index] = barely_hidden(turned, away, facets[some], TOLERANCES.chord)
     return np.asarray(found.T)
-
-
-def surely_leaves(surface: Surface, pull: Vector) -> Array:
-    """Return which facets leave along a pull: (m,) bool."""
-    return np.asarray(held_share(surface, pull) == 0.0)
 
 
 def candidate_pulls(surface: Surface, wanted: Vector) -> FloatArray:

@@ -9,20 +9,16 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from itertools import combinations
 
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
-from laywright.arrays import Array, FloatArray, IntArray, Vector, floats, ints, unit_vector
+from laywright.arrays import IntArray, Vector, ints
 from laywright.errors import LimitError
-from laywright.mould.release.cover import covers
-from laywright.mould.release.labelling import NEVER, labelled
-from laywright.mould.release.leaving import candidate_pulls, held_share, leaves_along, surely_leaves
-from laywright.mould.release.parting_lines import PartingLine, parting_lines, sharp_edges
-from laywright.mould.release.plane_split import split_along
+from laywright.mould.release.division import Division, divided
+from laywright.mould.release.leaving import barely_held, candidate_pulls, held_share
+from laywright.mould.release.parting_lines import PartingLine, parting_lines
 from laywright.mould.release.pull import find_pull
+from laywright.mould.release.pull_search import PullSearch
 from laywright.mould.release.visibility import STANDING, TRACE
 from laywright.mould.release.wanted_draft import check_wanted_draft
 from laywright.progress import Progress, part_of, silent
@@ -30,6 +26,7 @@ from laywright.stage import stage
 from laywright.surface.cap import smallest_cap
 from laywright.surface.face import MouldedFace
 from laywright.surface.triangles import Surface
+from laywright.tolerances import TOLERANCES
 from laywright.wording import three_figures
 
 __all__ = ["Parting", "PartingLine", "PartingSettings", "part_face", "part_surface"]
@@ -37,11 +34,6 @@ __all__ = ["Parting", "PartingLine", "PartingSettings", "part_face", "part_surfa
 _ALONE = math.radians(3.0)
 _LINE_PRICE = 0.2
 _OBLIQUE = 0.3
-_SHARP_PRICE = 0.15
-_ASIDE = 5.0
-_POOR = 20.0
-_HELD = 1e4
-_LOOKED_AT = 8_000
 
 
 @dataclass(frozen=True)
@@ -80,7 +72,7 @@ class Parting:
     lines : tuple of PartingLine
         Lines between pieces, longest first.
     undercut_area : float, mm^2
-        Area that still holds its piece back.
+        Area that still holds its piece back, by more than triangles are exact.
     below_draft_area : float, mm^2
         Area with less than the wanted draft, undercuts left out.
     remarks : tuple of str
@@ -103,7 +95,7 @@ class Parting:
         return self.surface.part(self.piece == piece)
 
 
-@stage("Parting", version=2)
+@stage("Parting", version=3)
 def part_face(
     face: MouldedFace,
     thickness: float = 0.0,
@@ -144,141 +136,26 @@ def part_surface(
         alone = find_pull(surface, _ALONE, progress=part_of(progress, 0.0, 0.1))
         if alone.releases:
             whole = np.zeros(len(surface.triangles), dtype=np.int64)
-            return _result(_Division(surface, whole, (alone.pull,)), settings)
+            return _result(Division(surface, whole, (alone.pull,)), settings)
     pulls = candidate_pulls(surface, wanted)
-    some, areas = _looked_at(surface)
-    leaves = leaves_along(surface, pulls, some, part_of(progress, 0.1, 0.7))
-    tilt = pulls @ surface.normals[some].T
-    good = leaves & (tilt >= math.sin(settings.least_draft) - STANDING)
-    sure: dict[int, Array] = {}
-    best: tuple[tuple[float, ...], _Division] | None = None
+    search = PullSearch(surface, pulls, settings.least_draft, part_of(progress, 0.1, 0.7))
+    best: tuple[tuple[float, ...], Division] | None = None
     for count in range(2, settings.most_pieces + 1):
         progress(0.6 + 0.1 * count, "dividing the surface")
-        if best is not None and best[0][0] == 0 and best[0][1] <= count - 1:
-            break
-        for chosen in covers(leaves, good, areas, count):
-            rows = list(chosen)
-            for row in set(rows) - set(sure):
-                sure[row] = surely_leaves(surface, unit_vector(pulls[row]))
-                leaves[row] = sure[row][some]
-            known = np.stack([sure[row] for row in rows])
-            division = _divided(surface, pulls[rows], known, settings)
-            rank = (*_rank(division, settings, wanted), float(sum(chosen)))
-            if best is None or rank < best[0]:
-                best = (rank, division)
+        for sets in search.rounds(count):
+            for chosen in sets:
+                known = search.leaves(chosen)
+                division = divided(surface, pulls[list(chosen)], *known, settings.least_draft)
+                rank = (*_rank(division, settings, wanted), float(sum(chosen)))
+                if best is None or rank < best[0]:
+                    best = (rank, division)
+            if best is not None and best[0][0] == 0 and best[0][1] <= count:
+                return _result(best[1], settings)
     assert best is not None
     return _result(best[1], settings)
 
 
-def _looked_at(surface: Surface) -> tuple[IntArray, FloatArray]:
-    """Return the facets at which pulls are sought, and the area that each stands for, mm^2.
-
-    All of them, or of a fine mesh the largest and each so many of the others.
-    """
-    count, areas = len(surface.triangles), surface.areas
-    if count <= _LOOKED_AT:
-        return ints(np.arange(count), -1), areas
-    order = np.argsort(-areas, kind="stable")
-    large = order[: _LOOKED_AT // 4]
-    small = np.sort(order[len(large) :])
-    step = math.ceil(len(small) / (_LOOKED_AT - len(large)))
-    kept = small[::step]
-    share = float(areas[small].sum()) / max(float(areas[kept].sum()), 1e-300)
-    return (
-        ints(np.concatenate([large, kept]), -1),
-        floats(np.concatenate([areas[large], share * areas[kept]]), -1),
-    )
-
-
-@dataclass(frozen=True, eq=False)
-class _Division:
-    surface: Surface
-    piece: IntArray
-    pulls: tuple[Vector, ...]
-
-
-def _divided(
-    surface: Surface, pulls: FloatArray, leaves: Array, settings: PartingSettings
-) -> _Division:
-    """Return the surface divided among pulls (k, 3) along which facets (k, m) leave."""
-    pairs = list(combinations(range(len(pulls)), 2))
-    planes = {pair: _plane(surface, pulls, leaves, pair) for pair in pairs}
-    for (one, other), (normal, place) in planes.items():
-        surface, parent = split_along(surface, leaves[one] & leaves[other], normal, place)
-        leaves = leaves[:, parent]
-    size = float(np.linalg.norm(np.ptp(surface.bounds, axis=0)))
-    tilt = pulls @ surface.normals.T
-    poor = tilt < math.sin(settings.least_draft) - STANDING
-    cost = _POOR / size * surface.areas * (poor & ~poor.all(axis=0))
-    none = ~leaves.any(axis=0)
-    held = _HELD / size * surface.areas * (1.0 + np.maximum(-tilt, 0.0))
-    cost += np.where(leaves, 0.0, np.where(none, held, 2.0 * NEVER))
-    for (one, other), (normal, place) in planes.items():
-        both = (leaves[one] & leaves[other]) * surface.areas * _ASIDE / size
-        above = surface.centroids @ normal > place
-        cost[one] += both * above
-        cost[other] += both * ~above
-    table = surface.edges
-    inner = (table.left >= 0) & (table.right >= 0)
-    start, end = (surface.vertices[table.ends[inner, i]] for i in (0, 1))
-    price = np.linalg.norm(end - start, axis=1)
-    price *= np.where(sharp_edges(surface)[inner], _SHARP_PRICE, 1.0)
-    label = labelled(cost, np.stack([table.left[inner], table.right[inner]], axis=1), price)
-    piece, of_label = _connected(surface, label)
-    return _Division(surface, piece, tuple(unit_vector(pulls[k]) for k in of_label))
-
-
-def _plane(
-    surface: Surface, pulls: FloatArray, leaves: Array, pair: tuple[int, int]
-) -> tuple[FloatArray, float]:
-    """Return normal and place of the plane between two pulls.
-
-    What leaves along the first pull only should lie below it, what leaves along the second
-    only above it; where that leaves room, the plane lies in the middle of the surface.
-    """
-    one, other = pair
-    across = pulls[one] - pulls[other]
-    normal = np.array(unit_vector(across))
-    height = surface.centroids @ normal
-    corners = surface.vertices[np.unique(surface.triangles)] @ normal
-    middle = 0.5 * float(corners.min() + corners.max())
-    low = leaves[one] & ~leaves[other]
-    high = leaves[other] & ~leaves[one]
-    forced = np.flatnonzero(low | high)
-    if len(forced) == 0:
-        return normal, middle
-    order = forced[np.argsort(height[forced], kind="stable")]
-    area = surface.areas[order]
-    wrong_below = np.concatenate([[0.0], np.cumsum(area * high[order])])
-    wrong_above = np.concatenate([np.cumsum((area * low[order])[::-1])[::-1], [0.0]])
-    wrong = wrong_below + wrong_above
-    best = np.flatnonzero(wrong <= wrong.min() + TRACE * surface.area)
-    bounds = np.concatenate([[corners.min()], height[order], [corners.max()]])
-    distance = np.maximum(bounds[best] - middle, middle - bounds[best + 1])
-    gap = int(best[np.argmin(np.maximum(distance, 0.0))])
-    return normal, float(np.clip(middle, bounds[gap], bounds[gap + 1]))
-
-
-def _connected(surface: Surface, label: IntArray) -> tuple[IntArray, list[int]]:
-    """Return connected pieces, the largest first, and the label of each."""
-    table = surface.edges
-    inner = (table.left >= 0) & (table.right >= 0)
-    left, right = table.left[inner], table.right[inner]
-    same = label[left] == label[right]
-    size = len(label)
-    graph = coo_matrix((np.ones(same.sum()), (left[same], right[same])), (size, size))
-    number, group = connected_components(graph, directed=False)
-    order = np.argsort(-np.bincount(group, weights=surface.areas), kind="stable")
-    place = np.empty(number, dtype=np.int64)
-    place[order] = np.arange(number)
-    first = np.full(number, size)
-    np.minimum.at(first, place[group], np.arange(size))
-    return ints(place[group], -1), label[first].tolist()
-
-
-def _rank(
-    division: _Division, settings: PartingSettings, wanted: Vector
-) -> tuple[float, float, float]:
+def _rank(division: Division, settings: PartingSettings, wanted: Vector) -> tuple[float, ...]:
     """Return what is compared: undercut, pieces, and a sum of three.
 
     The sum is of the share of the area below the wanted draft, of the length of lines, and of
@@ -286,7 +163,7 @@ def _rank(
     across it.
     """
     surface = division.surface
-    undercut, below = _areas(division, settings)
+    undercut, _, below = _areas(division, settings)
     table = surface.edges
     between = (table.left >= 0) & (table.right >= 0)
     between &= division.piece[table.left] != division.piece[table.right]
@@ -299,22 +176,26 @@ def _rank(
     return undercut, float(len(division.pulls)), round(score, 2)
 
 
-def _areas(division: _Division, settings: PartingSettings) -> tuple[float, float]:
-    """Return the undercut area and the area below the wanted draft, mm^2."""
-    surface, undercut, below = division.surface, 0.0, 0.0
+def _areas(division: Division, settings: PartingSettings) -> tuple[float, float, float]:
+    """Return the areas that hold a piece, barely hold one, lack the wanted draft, mm^2."""
+    surface, undercut, barely, below = division.surface, 0.0, 0.0, 0.0
     for number, pull in enumerate(division.pulls):
-        own = division.piece == number
-        held = held_share(surface, pull)[own]
-        areas = surface.areas[own]
-        undercut += float(held @ areas)
-        steep = surface.normals[own] @ np.array(pull) < math.sin(settings.least_draft) - STANDING
-        below += float(((1.0 - held) * steep) @ areas)
-    return (undercut if undercut > TRACE * surface.area else 0.0), below
+        held = np.where(division.piece == number, held_share(surface, pull), 0.0)
+        some = np.flatnonzero(held)
+        slight = barely_held(surface, pull, some)
+        area = held[some] * surface.areas[some]
+        undercut += float(area[~slight].sum())
+        barely += float(area[slight].sum())
+        tilt = surface.normals @ np.array(pull)
+        steep = (division.piece == number) & (tilt < math.sin(settings.least_draft) - STANDING)
+        below += float(((1.0 - held) * steep) @ surface.areas)
+    trace = TRACE * surface.area
+    return undercut if undercut > trace else 0.0, barely if barely > trace else 0.0, below
 
 
-def _result(division: _Division, settings: PartingSettings) -> Parting:
+def _result(division: Division, settings: PartingSettings) -> Parting:
     surface, piece = division.surface, division.piece
-    undercut, below = _areas(division, settings)
+    undercut, barely, below = _areas(division, settings)
     table = surface.edges
     along = np.array(division.pulls)[piece]
     inner = (table.left >= 0) & (table.right >= 0)
@@ -328,17 +209,17 @@ def _result(division: _Division, settings: PartingSettings) -> Parting:
         lines,
         undercut,
         below,
-        _remarks(division, settings, lines, undercut, below),
+        _remarks(division, settings, lines, (undercut, barely, below)),
     )
 
 
 def _remarks(
-    division: _Division,
+    division: Division,
     settings: PartingSettings,
     lines: tuple[PartingLine, ...],
-    undercut: float,
-    below: float,
+    areas: tuple[float, float, float],
 ) -> tuple[str, ...]:
+    undercut, barely, below = areas
     count = len(division.pulls)
     if count == 1:
         return ("One piece is enough: the whole surface leaves along one pull.",)
@@ -355,6 +236,12 @@ def _remarks(
         remarks.append(
             f"{three_figures(undercut)} mm^2 still hold a piece back: add draft there, or "
             "change the part."
+        )
+    if barely:
+        remarks.append(
+            f"{three_figures(barely)} mm^2 hold a piece by less than "
+            f"{three_figures(TOLERANCES.chord)} mm, as triangles along the crest of a round face "
+            "do; they count as leaving."
         )
     if below > TRACE * division.surface.area:
         remarks.append(

@@ -138,7 +138,7 @@ class ReleaseReport:
         return ints(np.where(self.undercut_share > 0.5, 0, steep), -1)
 
 
-@stage("Release Check", version=4)
+@stage("Release Check", version=5)
 def check_release(
     face: MouldedFace,
     settings: ReleaseSettings = ReleaseSettings(),

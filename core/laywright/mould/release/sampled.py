@@ -10,12 +10,12 @@ import numpy as np
 import shapely
 from shapely import STRtree
 
-from laywright.arrays import FloatArray, IntArray, Vector
+from laywright.arrays import Array, FloatArray, IntArray, Vector
 from laywright.mould.frame import upright
 from laywright.mould.release.visibility import STANDING
 from laywright.surface.triangles import Surface
 
-__all__ = ["sampled_hidden"]
+__all__ = ["barely_hidden", "sampled_hidden"]
 
 # Near the corners, near the middles of the sides, and the centroid.
 _SAMPLES = np.array(
@@ -64,17 +64,52 @@ def sampled_hidden(surface: Surface, pull: Vector, facets: IntArray | None = Non
         np.where(tilt[targets] <= STANDING, 10.0 * hair, 0.0)[:, None, None]
         * (normals[targets][:, None])
     )
-    points = points.reshape(-1, 3)
-    low, high = corners[blockers].min(axis=1), corners[blockers].max(axis=1)
+    share[targets] = _met(points, corners[blockers], hair).mean(axis=1)
+    return share
+
+
+def barely_hidden(surface: Surface, pull: Vector, facets: IntArray, depth: float) -> Array:
+    """Return which of some facets (k,) would be free if they stood out a little: (k,) bool.
+
+    Facets that face away may be asked for too: they are free where nothing of the surface lies
+    over their sample points once these are moved out.  Where many are asked for, they are
+    looked at in their middle only.
+
+    Parameters
+    ----------
+    surface : Surface
+        Open or closed, mm.
+    pull : tuple of 3 float
+        Unit direction.
+    facets : (k,) int
+        Those that are looked at.
+    depth : float, mm
+        How far they are moved out along their normals.
+    """
+    turn = upright(pull)
+    normals = surface.normals @ turn.T
+    corners = (surface.vertices @ turn.T)[surface.triangles]
+    blockers = np.flatnonzero(np.abs(normals[:, 2]) > STANDING)
+    if len(facets) == 0 or len(blockers) == 0:
+        return np.ones(len(facets), dtype=bool)
+    hair = _HAIR * float(np.ptp(surface.bounds, axis=0).max())
+    samples = _SAMPLES if len(facets) * len(_SAMPLES) <= _MOST_POINTS else _SAMPLES[-1:]
+    points = np.einsum("sc,mcx->msx", samples, corners[facets])
+    points += depth * normals[facets][:, None]
+    return np.asarray(~_met(points, corners[blockers], hair).any(axis=1))
+
+
+def _met(places: FloatArray, corners: FloatArray, hair: float) -> Array:
+    """Return over which places (k, s, 3) any triangle (b, 3, 3) lies: (k, s) bool."""
+    points = places.reshape(-1, 3)
+    low, high = corners.min(axis=1), corners.max(axis=1)
     tree = STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
     point, blocker = tree.query(shapely.points(points[:, :2]))
     above = high[blocker, 2] > points[point, 2] + hair
     point, blocker = point[above], blocker[above]
-    hidden = _over(points[point], corners[blockers[blocker]], hair)
-    number = np.zeros(len(points), dtype=bool)
-    number[point[hidden]] = True
-    share[targets] = number.reshape(-1, len(samples)).mean(axis=1)
-    return share
+    met = np.zeros(len(points), dtype=bool)
+    met[point[_over(points[point], corners[blocker], hair)]] = True
+    return met.reshape(places.shape[:2])
 
 
 def _over(points: FloatArray, corners: FloatArray, hair: float) -> FloatArray:

@@ -305,7 +305,7 @@
   </message>
   <message>
    <source>%1 mm^2 hold a piece by less than %2 mm, as triangles along the crest of a round face do; they count as leaving.</source>
-   <translation type="unfinished" />
+   <translation>%1 mm² halten ein Stück um weniger als %2 mm, wie es Dreiecke am Scheitel einer runden Fläche tun; sie zählen als lösbar.</translation>
   </message>
   <message>
    <source>%1 mm^2 of %2 hold the part back.</source>
@@ -2625,7 +2625,7 @@
   </message>
   <message>
    <source>allow one piece more or fewer, turn the pull, or add draft where they meet</source>
-   <translation type="unfinished" />
+   <translation>ein Stück mehr oder weniger erlauben, die Zugrichtung drehen oder dort, wo sie sich treffen, Schräge geben</translation>
   </message>
   <message>
    <source>allow smaller tiles, choose another printer or move what bars the cuts</source>

@@ -305,7 +305,7 @@
   </message>
   <message>
    <source>%1 mm^2 hold a piece by less than %2 mm, as triangles along the crest of a round face do; they count as leaving.</source>
-   <translation type="unfinished" />
+   <translation>%1 mm² retiennent une partie de moins de %2 mm, comme le font les triangles sur la crête d'une face ronde ; ils comptent comme libres.</translation>
   </message>
   <message>
    <source>%1 mm^2 of %2 hold the part back.</source>
@@ -2625,7 +2625,7 @@
   </message>
   <message>
    <source>allow one piece more or fewer, turn the pull, or add draft where they meet</source>
-   <translation type="unfinished" />
+   <translation>autoriser une partie de plus ou de moins, tourner le démoulage ou ajouter de la dépouille là où elles se rencontrent</translation>
   </message>
   <message>
    <source>allow smaller tiles, choose another printer or move what bars the cuts</source>
