@@ -41,6 +41,6 @@ def test_a_sandwich_beats_every_sheet_in_bending():
 
 def test_a_sheet_of_the_same_modulus_is_the_same_sheet():
     made = analyse(layup(CARBON, 0))
-    same = PlainSheet("same", 1.5, made.bending.e_x, 0.3, 100.0)
+    same = PlainSheet("same", 1.5, made.bending.e_x, 0.3)
     (found,) = equal_sheets(made, (same,))
     assert found.thickness == pytest.approx(made.thickness, rel=1e-9)

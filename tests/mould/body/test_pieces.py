@@ -14,8 +14,10 @@ from laywright.errors import GeometryError, LimitError
 from laywright.mould.body.pieces import MouldPieces, PieceSettings, build_pieces
 from laywright.mould.release.parting import PartingSettings, part_face, part_surface
 from laywright.mould.release.release import release_of
+from laywright.mould.release.sampled import barely_hidden
 from laywright.mould.solid import to_manifold
 from laywright.surface.face import take_face
+from laywright.tolerances import TOLERANCES
 
 UP = (0.0, 0.0, 1.0)
 
@@ -70,7 +72,10 @@ def test_every_piece_leaves_along_its_own_pull(part):
     for piece in mould.pieces:
         report = release_of(piece.solid, piece.pull)
         working = piece.on_working_area
-        held = report.undercut_share[working] @ piece.solid.areas[working]
+        share = np.where(working, report.undercut_share, 0.0)
+        some = np.flatnonzero(share)
+        share[some[barely_hidden(piece.solid, piece.pull, some, TOLERANCES.chord)]] = 0.0
+        held = share @ piece.solid.areas
         total = piece.solid.areas[working].sum()
         assert piece.undercut_area == pytest.approx(held, abs=1e-6 * total)
         told = " ".join(mould.remarks)
