@@ -32,6 +32,8 @@ def translated(words):
     ----------
     words : LaywrightError or Exception or str
     """
+    if translate(CONTEXT, FRAME) == FRAME:
+        return str(words)  # the window speaks the core's own language
     if isinstance(words, LaywrightError):
         parts = [_said(part) for part in (words.where, words.found, words.needed, words.remedy)]
         if str(words) == _filled(FRAME, (words.where, words.found, words.needed, words.remedy)):
