@@ -45,6 +45,14 @@ def test_several_sentences_and_parts_in_gaps_are_said_one_by_one(shouting):
     assert translated("out of date: waits for Mould") == "OUT OF DATE: WAITS FOR Mould"
 
 
+def test_a_gap_may_be_empty(shouting):
+    one = "The modulus of 1 coupon is 13445 MPa, predicted were 14938: within 15%, as good as "
+    assert translated(f"{one}cards and hands allow.") == (
+        "THE modulus OF 1 COUPON IS 13445 MPA, PREDICTED WERE 14938: WITHIN 15%, AS GOOD AS "
+        "CARDS AND HANDS ALLOW."
+    )
+
+
 def test_what_is_unknown_stays(shouting):
     assert translated("Carbon twill weave 200 g/m^2") == "Carbon twill weave 200 g/m^2"
     assert translated("") == ""

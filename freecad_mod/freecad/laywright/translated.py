@@ -19,7 +19,7 @@ __all__ = ["translated"]
 CONTEXT = "Sentences"
 FRAME = "%1: found %2, needed %3; %4."
 _GAP = re.compile(r"%(\d\d?)")
-_FILLING = r"((?:(?![.!?] [A-Z]).)+?)"  # what stands in a gap holds no end of a sentence
+_FILLING = r"((?:(?![.!?] [A-Z]).)*?)"  # what stands in a gap, if anything, ends no sentence
 _SENTENCES = re.compile(r"(?<=[.!?]) +(?=[A-Z])")
 _TELLING = 6
 _MARKS = re.compile(r"[:;,] ")
